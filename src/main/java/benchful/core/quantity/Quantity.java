@@ -1,0 +1,135 @@
+package benchful.core.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * An exact amount with its unit, such as {@code 42 cm} or {@code 12 pcs}. Two quantities are equal when they are the same
+ * amount, whatever unit each was written in.
+ *
+ * @param amount in {@code unit}; any finite decimal
+ */
+public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quantity> {
+    /** Enough digits that a chain of conversions does not show; 34 significant ones. */
+    public static final MathContext PRECISION = MathContext.DECIMAL128;
+
+    private static final BigDecimal GREATEST = new BigDecimal("1e12");
+    private static final Pattern WRITTEN = Pattern.compile("\\s*([+-]?\\d{1,13}(?:[.,]\\d{1,12})?)\\s*([A-Za-z_%]\\w*)?\\s*");
+
+    public Quantity {
+        Objects.requireNonNull(amount, "amount");
+        Objects.requireNonNull(unit, "unit");
+        amount = plain(amount);
+    }
+
+    public static Quantity of(String amount, Unit unit) {
+        return new Quantity(new BigDecimal(amount), unit);
+    }
+
+    public static Quantity of(long amount, Unit unit) {
+        return new Quantity(BigDecimal.valueOf(amount), unit);
+    }
+
+    public static Quantity zero(Unit unit) {
+        return new Quantity(BigDecimal.ZERO, unit);
+    }
+
+    /**
+     * Reads what a person writes: {@code 42 cm}, {@code 0,6mm}, {@code 12}. A bare number counts pieces.
+     *
+     * @throws IllegalArgumentException with a sentence for the writer
+     */
+    public static Quantity parse(String written) {
+        Matcher m = WRITTEN.matcher(written);
+        if (!m.matches()) {
+            throw new IllegalArgumentException(
+                    "“%s” is not an amount. Write a number and a unit, such as 42 cm, 12 pcs or 5 ml.".formatted(written));
+        }
+        String symbol = m.group(2) == null ? Unit.PIECE.symbol() : m.group(2);
+        Unit unit = Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException(
+                "“%s” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, floz, cm2 or pcs.".formatted(symbol)));
+        BigDecimal amount = new BigDecimal(m.group(1).replace(',', '.'));
+        if (amount.abs().compareTo(GREATEST) > 0) {
+            throw new IllegalArgumentException("“%s” is too large.".formatted(written));
+        }
+        return new Quantity(amount, unit);
+    }
+
+    public Dimension dimension() {
+        return unit.dimension();
+    }
+
+    /** The amount in base units (mm, g and their powers). */
+    public BigDecimal base() {
+        return amount.multiply(unit.factor());
+    }
+
+    /** From an amount in base units to {@code unit}; 34 significant digits where the division does not end. */
+    public static Quantity ofBase(BigDecimal base, Unit unit) {
+        return new Quantity(base.divide(unit.factor(), PRECISION), unit);
+    }
+
+    /** @throws IllegalArgumentException if the other unit measures something else */
+    public Quantity in(Unit other) {
+        if (!other.dimension().equals(dimension())) {
+            throw new IllegalArgumentException(
+                    "%s is %s and can't be given in %s.".formatted(this, dimension().words(), other.symbol()));
+        }
+        return other == unit ? this : ofBase(base(), other);
+    }
+
+    public Quantity plus(Quantity other) {
+        return new Quantity(amount.add(other.in(unit).amount), unit);
+    }
+
+    public Quantity minus(Quantity other) {
+        return new Quantity(amount.subtract(other.in(unit).amount), unit);
+    }
+
+    public Quantity times(BigDecimal factor) {
+        return new Quantity(amount.multiply(factor), unit);
+    }
+
+    public Quantity times(long factor) {
+        return times(BigDecimal.valueOf(factor));
+    }
+
+    /** Rounded to so many decimal places in its own unit. */
+    public Quantity rounded(int places, RoundingMode mode) {
+        return new Quantity(amount.setScale(places, mode), unit);
+    }
+
+    public int signum() {
+        return amount.signum();
+    }
+
+    @Override
+    public int compareTo(Quantity other) {
+        return amount.compareTo(other.in(unit).amount);
+    }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Quantity q && q.dimension().equals(dimension()) && base().compareTo(q.base()) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(dimension(), plain(base()));
+    }
+
+    /** As written in sheets: {@code 42 cm}; pieces carry {@code pcs}. */
+    @Override
+    public String toString() {
+        return amount.toPlainString() + " " + unit.symbol();
+    }
+
+    private static BigDecimal plain(BigDecimal value) {
+        BigDecimal stripped = value.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+}

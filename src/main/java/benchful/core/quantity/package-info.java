@@ -1,0 +1,5 @@
+/**
+ * Amounts with their units: what every engine counts, cuts, weighs and pours in.
+ * Exact decimals throughout; conversions use the legal definitions of the units.
+ */
+package benchful.core.quantity;
