@@ -1,0 +1,194 @@
+package benchful.core.lesson;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * All that decides the timed plan of one class. Built with {@link #builder()}; varied for what-ifs with {@link #toBuilder()}.
+ *
+ * @param steps         steps in project order, at most 1000
+ * @param links         which step follows which
+ * @param room          tools and equipment in the room
+ * @param headcount     students, 1 to 1000
+ * @param helpers       helpers beside the tutor, who always is there
+ * @param groups        1 for the whole class together, more for groups that take their make steps in turn
+ * @param meetings      booked hours, at least one
+ * @param breaks        breaks at fixed times
+ * @param preparedAhead ids of make and wait steps that the tutor does before this class
+ * @param seed          start of all random numbers
+ * @param replications  simulated classes, at least 1
+ * @param timeLimit     how long the search for the best order may take
+ */
+public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> room, int headcount, int helpers, int groups,
+        List<Meeting> meetings, List<Break> breaks, Set<String> preparedAhead, long seed, int replications, Duration timeLimit) {
+
+    public LessonRequest {
+        steps = List.copyOf(steps);
+        links = List.copyOf(links);
+        room = List.copyOf(room);
+        meetings = List.copyOf(meetings);
+        breaks = List.copyOf(breaks);
+        preparedAhead = Set.copyOf(preparedAhead);
+        atMost(1000, steps.size(), "The number of steps");
+        Guard.atLeast(1, headcount, "The number of students");
+        atMost(1000, headcount, "The number of students");
+        Guard.atLeast(0, helpers, "The number of helpers");
+        atMost(1000, helpers, "The number of helpers");
+        Guard.atLeast(1, groups, "The number of groups");
+        Guard.atLeast(1, meetings.size(), "The number of meetings");
+        Guard.atLeast(1, replications, "The number of simulated classes");
+        Guard.notNegative(timeLimit, "time limit");
+    }
+
+    private static void atMost(int greatest, int value, String what) {
+        if (value > greatest) {
+            throw new IllegalArgumentException(what + " must be at most " + greatest + ", not " + value);
+        }
+    }
+
+    /** The beginning of the first meeting, from which the planners count. */
+    public LocalDateTime start() {
+        return meetings.get(0).start();
+    }
+
+    /** The end of the last meeting. */
+    public LocalDateTime bookedEnd() {
+        return meetings.get(meetings.size() - 1).end();
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.steps.addAll(steps);
+        builder.links.addAll(links);
+        builder.room.addAll(room);
+        builder.meetings.addAll(meetings);
+        builder.breaks.addAll(breaks);
+        return builder.headcount(headcount).helpers(helpers).groups(groups).preparedAhead(preparedAhead)
+                .seed(seed).replications(replications).timeLimit(timeLimit);
+    }
+
+    /** Collects a request; unset values are one student, no helper, one group, seed 1, 10,000 simulated classes, 2 seconds. */
+    public static final class Builder {
+        private final List<Step> steps = new ArrayList<>();
+        private final List<Link> links = new ArrayList<>();
+        private final List<RoomTool> room = new ArrayList<>();
+        private final List<Meeting> meetings = new ArrayList<>();
+        private final List<Break> breaks = new ArrayList<>();
+        private Set<String> preparedAhead = Set.of();
+        private int headcount = 1;
+        private int helpers;
+        private int groups = 1;
+        private long seed = 1;
+        private int replications = 10_000;
+        private Duration timeLimit = Duration.ofSeconds(2);
+
+        private Builder() {
+        }
+
+        public Builder step(Step step) {
+            steps.add(step);
+            return this;
+        }
+
+        public Builder steps(List<? extends Step> all) {
+            steps.clear();
+            steps.addAll(all);
+            return this;
+        }
+
+        public Builder link(String from, String to) {
+            return link(new Link(from, to));
+        }
+
+        public Builder link(Link link) {
+            links.add(link);
+            return this;
+        }
+
+        public Builder links(List<Link> all) {
+            links.clear();
+            links.addAll(all);
+            return this;
+        }
+
+        public Builder tool(String name, int count) {
+            room.add(new RoomTool(name, count));
+            return this;
+        }
+
+        public Builder room(List<RoomTool> all) {
+            room.clear();
+            room.addAll(all);
+            return this;
+        }
+
+        public Builder headcount(int students) {
+            headcount = students;
+            return this;
+        }
+
+        public Builder helpers(int people) {
+            helpers = people;
+            return this;
+        }
+
+        public Builder groups(int number) {
+            groups = number;
+            return this;
+        }
+
+        public Builder meeting(LocalDateTime start, LocalDateTime end) {
+            meetings.add(new Meeting(start, end));
+            return this;
+        }
+
+        public Builder meetings(List<Meeting> all) {
+            meetings.clear();
+            meetings.addAll(all);
+            return this;
+        }
+
+        public Builder pause(String title, LocalDateTime start, LocalDateTime end) {
+            breaks.add(new Break(title, start, end));
+            return this;
+        }
+
+        public Builder breaks(List<Break> all) {
+            breaks.clear();
+            breaks.addAll(all);
+            return this;
+        }
+
+        public Builder preparedAhead(Set<String> steps) {
+            preparedAhead = Set.copyOf(steps);
+            return this;
+        }
+
+        public Builder seed(long value) {
+            seed = value;
+            return this;
+        }
+
+        public Builder replications(int number) {
+            replications = number;
+            return this;
+        }
+
+        public Builder timeLimit(Duration limit) {
+            timeLimit = limit;
+            return this;
+        }
+
+        public LessonRequest build() {
+            return new LessonRequest(steps, links, room, headcount, helpers, groups, meetings, breaks, preparedAhead, seed,
+                    replications, timeLimit);
+        }
+    }
+}

@@ -1,0 +1,140 @@
+package benchful.core.lesson;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One part of the making, named by an id that is unique in its lesson.
+ * Lengths are never negative. Whether the steps agree with each other and with the room is not judged here but by the
+ * planner, which answers with a {@link Contradiction} that names the steps at fault.
+ */
+public sealed interface Step {
+
+    String id();
+
+    String title();
+
+    StepKind kind();
+
+    /** Tools or equipment the step keeps busy; for a {@link Make} counted per student, for the others in all. */
+    List<ToolUse> uses();
+
+    /** Whether it takes the hands or eyes of the class. */
+    default boolean needsClass() {
+        return kind() == StepKind.SHOW || kind() == StepKind.MAKE || kind() == StepKind.TOGETHER;
+    }
+
+    /** The tutor demonstrates for {@code length} and the whole class watches; never interrupted by a break. */
+    record Show(String id, String title, Duration length, List<ToolUse> uses) implements Step {
+        public Show {
+            Guard.named(id, title);
+            Guard.notNegative(length, title);
+            uses = List.copyOf(uses);
+        }
+
+        public Show(String id, String title, Duration length) {
+            this(id, title, length, List.of());
+        }
+
+        @Override
+        public StepKind kind() {
+            return StepKind.SHOW;
+        }
+    }
+
+    /**
+     * Each student makes it at their own pace; the class moves on when {@code finishShare} of the students are done.
+     *
+     * @param time        what one student needs, with help given at once
+     * @param uses        tools each student uses all the while, in units per student
+     * @param help        how often a student asks for help, and for how long
+     * @param finishShare share of the students, in (0, 1], that must have finished before the class moves on
+     * @param mayPause    whether the work may be put down for a break or until the next meeting
+     */
+    record Make(String id, String title, StudentTime time, List<ToolUse> uses, Help help, double finishShare,
+            boolean mayPause) implements Step {
+        public Make {
+            Guard.named(id, title);
+            Objects.requireNonNull(time, "time of " + title);
+            Objects.requireNonNull(help, "help of " + title);
+            if (!(finishShare > 0 && finishShare <= 1)) {
+                throw new IllegalArgumentException("The share that finishes \"" + title + "\" must be above 0 and at most 1");
+            }
+            uses = List.copyOf(uses);
+        }
+
+        public Make(String id, String title, StudentTime time) {
+            this(id, title, time, List.of(), Help.NONE, 1, true);
+        }
+
+        @Override
+        public StepKind kind() {
+            return StepKind.MAKE;
+        }
+    }
+
+    /**
+     * Nobody's hands are needed for at least {@code least}; it runs across breaks and between meetings, and begins in a meeting.
+     *
+     * @param greatest  if given, every step that follows directly begins at most this long after the wait begins, and the
+     *                  clock runs from the end of each step directly before it (an opened glue does not stop ageing)
+     * @param uses      equipment held from its beginning until {@code least} has passed, in units
+     * @param endsAtHome whether its end may lie after the class, as a take-home instruction: then it does not count to the finish
+     */
+    record Wait(String id, String title, Duration least, Optional<Duration> greatest, List<ToolUse> uses,
+            boolean endsAtHome) implements Step {
+        public Wait {
+            Guard.named(id, title);
+            Guard.notNegative(least, title);
+            greatest.ifPresent(length -> Guard.notNegative(length, title));
+            uses = List.copyOf(uses);
+        }
+
+        public Wait(String id, String title, Duration least) {
+            this(id, title, least, Optional.empty(), List.of(), false);
+        }
+
+        @Override
+        public StepKind kind() {
+            return StepKind.WAIT;
+        }
+    }
+
+    /** Class and tutor are busy for {@code length}; never interrupted by a break. */
+    record Together(String id, String title, Duration length, List<ToolUse> uses) implements Step {
+        public Together {
+            Guard.named(id, title);
+            Guard.notNegative(length, title);
+            uses = List.copyOf(uses);
+        }
+
+        public Together(String id, String title, Duration length) {
+            this(id, title, length, List.of());
+        }
+
+        @Override
+        public StepKind kind() {
+            return StepKind.TOGETHER;
+        }
+    }
+
+    /** The tutor does it before the class; it takes no class time and is totalled in {@link Preparation}. */
+    record Ahead(String id, String title, Duration length) implements Step {
+        public Ahead {
+            Guard.named(id, title);
+            Guard.notNegative(length, title);
+        }
+
+        @Override
+        public List<ToolUse> uses() {
+            return List.of();
+        }
+
+        @Override
+        public StepKind kind() {
+            return StepKind.AHEAD;
+        }
+    }
+}
