@@ -1,0 +1,78 @@
+package benchful.classes;
+
+import benchful.core.SkillLevel;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What the tutor decides about one class: everything that, with the project, venue and catalogue, the plan is computed from.
+ *
+ * @param meetings when the class meets, in order; a long cure takes a second meeting
+ * @param headcount how many students, 1 to 200
+ * @param sizes how many students want which size, where not known one by one; the rest take the first size of the project
+ * @param students those known by name, each with their size; at most {@code headcount}
+ * @param demonstration the size of the tutor's own piece; null for none
+ * @param spares kits packed beyond the students'
+ * @param helpers people beside the tutor who can help at the bench
+ * @param share the share of students that must be done before the class moves on, in (0, 1]; null for all
+ * @param breaks fixed breaks, on every meeting they fall into
+ * @param preparedAhead ids of steps the tutor does before the class instead
+ * @param tools what the tutor brings, added to the venue's
+ * @param currency ISO 4217 code the totals are shown in
+ * @param youngest age of the youngest student in years; null where all are grown up
+ */
+public record ClassSetup(
+        String title,
+        List<Meeting> meetings,
+        int headcount,
+        SkillLevel level,
+        Map<String, Integer> sizes,
+        List<Student> students,
+        String demonstration,
+        int spares,
+        int helpers,
+        BigDecimal share,
+        List<Break> breaks,
+        List<String> preparedAhead,
+        Map<String, Integer> tools,
+        String currency,
+        Integer youngest,
+        String notes) {
+
+    public ClassSetup {
+        meetings = meetings == null ? List.of() : List.copyOf(meetings);
+        sizes = copy(sizes);
+        students = students == null ? List.of() : List.copyOf(students);
+        breaks = breaks == null ? List.of() : List.copyOf(breaks);
+        preparedAhead = preparedAhead == null ? List.of() : List.copyOf(preparedAhead);
+        tools = copy(tools);
+    }
+
+    /** One coming together of the class. */
+    public record Meeting(LocalDate date, LocalTime starts, LocalTime ends) {}
+
+    /** A break at a fixed time of day. */
+    public record Break(LocalTime at, Duration lasts) {}
+
+    /**
+     * A student known by name.
+     *
+     * @param size name of a size of the project; null for the first
+     * @param choices by material, what was chosen: colour of the cord
+     */
+    public record Student(String name, String seat, String size, Map<String, String> choices, Boolean leftHanded, Boolean largePrint, String needs) {
+        public Student {
+            choices = choices == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(choices));
+        }
+    }
+
+    private static Map<String, Integer> copy(Map<String, Integer> map) {
+        return map == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+}

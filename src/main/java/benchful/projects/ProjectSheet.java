@@ -1,0 +1,66 @@
+package benchful.projects;
+
+import benchful.core.SkillLevel;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A piece that can be taught, whole: what is stored, edited, imported and exported. Its JSON Schema is
+ * {@code /schema/project-1.json}; beyond it, {@link ProjectRules} says what must agree within a sheet.
+ *
+ * @param summary what the piece is, for choosing it (Markdown)
+ * @param care how the wearer looks after the piece, printed on the handout (Markdown)
+ * @param minimumAge youngest student it suits, in years; null where there is none
+ * @param level the least practised group it suits
+ * @param source who wrote it or where it comes from; invented samples say so here
+ */
+public record ProjectSheet(
+        String name,
+        String craft,
+        SkillLevel level,
+        String summary,
+        String care,
+        Integer minimumAge,
+        String source,
+        List<Measure> measures,
+        List<Size> sizes,
+        List<Sizing> sizing,
+        List<MaterialLine> materials,
+        List<Tool> tools,
+        List<Step> steps,
+        List<String> hazards,
+        List<Picture> pictures) {
+
+    public ProjectSheet {
+        measures = copy(measures);
+        sizes = copy(sizes);
+        sizing = copy(sizing);
+        materials = copy(materials);
+        tools = copy(tools);
+        steps = copy(steps);
+        hazards = copy(hazards);
+        pictures = copy(pictures);
+    }
+
+    public Optional<Size> size(String name) {
+        return sizes.stream().filter(s -> s.name().equals(name)).findFirst();
+    }
+
+    public Optional<Step> step(String id) {
+        return steps.stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    public ProjectSheet withName(String newName) {
+        return new ProjectSheet(newName, craft, level, summary, care, minimumAge, source, measures, sizes, sizing, materials,
+                tools, steps, hazards, pictures);
+    }
+
+    public ProjectSheet withPictures(List<Picture> newPictures) {
+        return new ProjectSheet(name, craft, level, summary, care, minimumAge, source, measures, sizes, sizing, materials,
+                tools, steps, hazards, newPictures);
+    }
+
+    static <T> List<T> copy(List<T> list) {
+        return list == null ? List.of() : List.copyOf(list);
+    }
+}

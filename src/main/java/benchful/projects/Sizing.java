@@ -1,0 +1,30 @@
+package benchful.projects;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A working of the piece, such as its strand: the answers are names that material lines and later workings may use,
+ * written {@code NAME_ANSWER}: a strand called {@code strand} gives {@code strand_beads}, {@code strand_knots},
+ * {@code strand_length}.
+ *
+ * @param values the inputs by name, each a formula; which names a kind takes stands in the JSON Schema
+ * @param beads for strands and bracelets, the pattern from one end, repeated
+ */
+public record Sizing(String name, SizingKind kind, Map<String, String> values, List<Bead> beads) {
+    public Sizing {
+        values = values == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(values));
+        beads = ProjectSheet.copy(beads);
+    }
+
+    /**
+     * One run of a pattern.
+     *
+     * @param bead its name, as on the material line; its count is {@code NAME_BEAD} with blanks as {@code _}
+     * @param size formula, the bead's length along the strand
+     * @param count how many in a row; 1 where null
+     */
+    public record Bead(String bead, String size, Integer count) {}
+}
