@@ -1,0 +1,95 @@
+package benchful.database;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+
+/**
+ * The folder in which a tutor's data live, readable by its owner alone: the lock, the unpacked programs, and for each major
+ * version of PostgreSQL its files, its password and its log.
+ */
+final class DataFolder {
+    private static final int PASSWORD_BYTES = 24;
+
+    private final Path root;
+
+    private DataFolder(Path root) {
+        this.root = root;
+    }
+
+    /** Opens the folder, making it if it is missing. */
+    static DataFolder open(Path root) {
+        try {
+            Files.createDirectories(root.getParent());
+            if (!Files.isDirectory(root)) {
+                Files.createDirectory(root, ownerOnly(root, "rwx------"));
+            }
+            return new DataFolder(root);
+        } catch (FileAlreadyExistsException e) {
+            throw new DatabaseProblem("The data folder " + root + " is a file. Choose a folder with the setting benchful.data.", e);
+        } catch (IOException e) {
+            throw new DatabaseProblem("The data folder " + root + " cannot be made (" + e
+                    + "). Choose one you may write to with the setting benchful.data.", e);
+        }
+    }
+
+    Path root() {
+        return root;
+    }
+
+    Path lockFile() {
+        return root.resolve("lock");
+    }
+
+    Path programs() {
+        return root.resolve("programs");
+    }
+
+    Path cluster(int majorVersion) {
+        return root.resolve("postgres-" + majorVersion);
+    }
+
+    Path log(int majorVersion) {
+        return root.resolve("postgres-" + majorVersion + ".log");
+    }
+
+    Path passwordFile(int majorVersion) {
+        return root.resolve("postgres-" + majorVersion + ".password");
+    }
+
+    /** The password of the server's files, drawn at random the first time and then kept. */
+    String password(int majorVersion) throws IOException {
+        Path file = passwordFile(majorVersion);
+        if (Files.exists(file)) {
+            return Files.readString(file).strip();
+        }
+        if (Files.exists(cluster(majorVersion))) {
+            throw new DatabaseProblem("The password file " + file + " is missing, so the data in " + cluster(majorVersion)
+                    + " cannot be opened. Put the file back from your copy of the data folder.");
+        }
+        return newPassword(file);
+    }
+
+    private static String newPassword(Path file) throws IOException {
+        byte[] bytes = new byte[PASSWORD_BYTES];
+        new SecureRandom().nextBytes(bytes);
+        String password = HexFormat.of().formatHex(bytes);
+        // The mode is set as the file is made: at no moment can another user read it.
+        Path draft = Files.createTempFile(file.getParent(), "password", ".new", ownerOnly(file, "rw-------"));
+        Files.writeString(draft, password);
+        Files.move(draft, file);
+        return password;
+    }
+
+    private static FileAttribute<?>[] ownerOnly(Path file, String mode) {
+        boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
+        return posix
+                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(mode))}
+                : new FileAttribute<?>[0];
+    }
+}

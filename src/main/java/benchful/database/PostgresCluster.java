@@ -1,0 +1,117 @@
+package benchful.database;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The files of one PostgreSQL server and the server that runs on them. Every change of the server's state goes through
+ * PostgreSQL's own {@code pg_ctl}, which waits until the change is complete.
+ */
+final class PostgresCluster {
+    /** The role that owns the server; it sets up the role and the database of the program and does nothing else. */
+    static final String KEEPER = "keeper";
+
+    // Recovery after a crash reads back what was written since the last checkpoint: a minute on a slow disk.
+    private static final String START_SECONDS = "180";
+    private static final String SMART_STOP_SECONDS = "5";
+    private static final String FAST_STOP_SECONDS = "60";
+    private static final long LOG_BYTES = 4_000_000;
+
+    private final PostgresPrograms programs;
+    private final ServerAccount account;
+    private final Path files;
+    private final Path log;
+
+    PostgresCluster(PostgresPrograms programs, ServerAccount account, Path files, Path log) {
+        this.programs = programs;
+        this.account = account;
+        this.files = files;
+        this.log = log;
+    }
+
+    boolean exists() {
+        return Files.isDirectory(files);
+    }
+
+    /** Makes the files; if this is broken off, the next attempt begins afresh. */
+    void create(Path passwordFile, boolean durable) throws IOException {
+        Path draft = files.resolveSibling(files.getFileName() + ".new");
+        Trees.delete(draft);
+        List<String> command = new ArrayList<>(List.of(
+                path("initdb"), "--pgdata=" + draft, "--username=" + KEEPER, "--pwfile=" + passwordFile,
+                "--auth=scram-sha-256", "--encoding=UTF8", "--locale=C", "--locale-provider=builtin",
+                "--builtin-locale=C.UTF-8", "--no-instructions"));
+        if (!durable) {
+            command.add("--no-sync");
+        }
+        Command made = run(command);
+        if (!made.succeeded()) {
+            throw new DatabaseProblem("PostgreSQL could not make its files in " + files + ":\n" + made.output());
+        }
+        Files.move(draft, files, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    /**
+     * Starts the server and waits until it answers.
+     *
+     * @return false if it did not start; {@link #explanation} then says why
+     */
+    boolean start(int port, boolean durable) throws IOException {
+        Files.writeString(files.resolve("postgresql.conf"), ServerConfiguration.text(port, durable));
+        if (Files.exists(log) && Files.size(log) > LOG_BYTES) {
+            Files.move(log, log.resolveSibling(log.getFileName() + ".old"), StandardCopyOption.REPLACE_EXISTING);
+        }
+        return control("start", "--log=" + log, "--timeout=" + START_SECONDS).succeeded();
+    }
+
+    /** Stops the server: first it lets its clients finish, then it breaks them off; what was committed is kept either way. */
+    void stop() throws IOException {
+        if (!control("stop", "--mode=smart", "--timeout=" + SMART_STOP_SECONDS).succeeded()) {
+            control("stop", "--mode=fast", "--timeout=" + FAST_STOP_SECONDS);
+        }
+    }
+
+    /** Stops a server that outlived the program which started it, and clears what an unclean end left in the way of a start. */
+    void stopOrphan() throws IOException {
+        ServerMark mark = ServerMark.in(files);
+        if (mark.server().isPresent()) {
+            control("stop", "--mode=fast", "--timeout=" + FAST_STOP_SECONDS);
+        } else {
+            mark.clearIfStrange();
+        }
+    }
+
+    /** The process of the running server. */
+    ProcessHandle server() throws IOException {
+        return ServerMark.in(files).server()
+                .orElseThrow(() -> new DatabaseProblem("PostgreSQL ended right after its start. " + explanation()));
+    }
+
+    /** The last lines of the server's log, for a message. */
+    String explanation() {
+        try {
+            List<String> lines = Files.readAllLines(log);
+            return "Its log " + log + " ends with:\n" + String.join("\n", lines.subList(Math.max(0, lines.size() - 8), lines.size()));
+        } catch (IOException e) {
+            return "Its log " + log + " cannot be read: " + e.getMessage();
+        }
+    }
+
+    private Command control(String action, String... options) throws IOException {
+        List<String> command = new ArrayList<>(List.of(path("pg_ctl"), action, "--pgdata=" + files, "--wait", "--silent"));
+        command.addAll(List.of(options));
+        return run(command);
+    }
+
+    private Command run(List<String> command) throws IOException {
+        return Command.run(account.command(command));
+    }
+
+    private String path(String name) {
+        return programs.program(name).toString();
+    }
+}
