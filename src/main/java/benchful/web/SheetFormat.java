@@ -1,0 +1,119 @@
+package benchful.web;
+
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.cfg.EnumFeature;
+import com.fasterxml.jackson.databind.cfg.MapperBuilder;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import com.fasterxml.jackson.module.paramnames.ParameterNamesModule;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.function.Function;
+import org.joda.money.Money;
+import org.yaml.snakeyaml.LoaderOptions;
+
+/**
+ * How sheets are written: keys in snake case, amounts as {@code 42 cm}, times as {@code 1 h 30 min}, enumerations in lower
+ * case; blanks are left out. The same for YAML files, for JSON and for what is stored.
+ */
+public final class SheetFormat {
+    /** Largest file that is read: pictures included. */
+    public static final int LARGEST = 16 * 1024 * 1024;
+
+    private static final int MOST_ALIASES = 20;
+    private static final int DEEPEST = 40;
+
+    private static final ObjectMapper JSON = set(JsonMapper.builder()).build();
+    private static final ObjectMapper YAML = set(YAMLMapper.builder(YAMLFactory.builder()
+                    .loaderOptions(guarded())
+                    .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
+                    .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
+                    .enable(YAMLGenerator.Feature.ALWAYS_QUOTE_NUMBERS_AS_STRINGS)
+                    .enable(YAMLGenerator.Feature.LITERAL_BLOCK_STYLE)
+                    .build()))
+            .build();
+
+    private SheetFormat() {}
+
+    public static ObjectMapper json() {
+        return JSON;
+    }
+
+    public static ObjectMapper yaml() {
+        return YAML;
+    }
+
+    private static <M extends ObjectMapper, T extends MapperBuilder<M, T>> T set(T builder) {
+        builder.configure(EnumFeature.READ_ENUM_KEYS_USING_INDEX, false)
+                .configure(EnumFeature.WRITE_ENUMS_TO_LOWERCASE, true);
+        return builder.addModule(new JavaTimeModule())
+                .addModule(new ParameterNamesModule())
+                .addModule(values())
+                .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+                .serializationInclusion(JsonInclude.Include.NON_EMPTY)
+                .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
+                .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
+    }
+
+    private static SimpleModule values() {
+        SimpleModule module = new SimpleModule("benchful");
+        text(module, Quantity.class, Quantity::toString, Quantity::parse);
+        text(module, Duration.class, Times::words, Times::parse);
+        text(module, Money.class, Money::toString, Money::parse);
+        text(module, Unit.class, Unit::symbol, SheetFormat::unit);
+        return module;
+    }
+
+    private static Unit unit(String symbol) {
+        return Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException("“%s” is not a unit here.".formatted(symbol)));
+    }
+
+    /** Writes and reads a type as one text. A fault of reading keeps its sentence. */
+    private static <T> void text(SimpleModule module, Class<T> type, Function<T, String> write, Function<String, T> read) {
+        module.addSerializer(type, new JsonSerializer<T>() {
+            @Override
+            public void serialize(T value, JsonGenerator out, SerializerProvider context) throws IOException {
+                out.writeString(write.apply(value));
+            }
+        });
+        module.addDeserializer(type, new JsonDeserializer<T>() {
+            @Override
+            public T deserialize(JsonParser in, DeserializationContext context) throws IOException {
+                String written = in.getValueAsString("");
+                try {
+                    return read.apply(written);
+                } catch (IllegalArgumentException e) {
+                    return type.cast(context.handleWeirdStringValue(type, written, "%s", e.getMessage()));
+                }
+            }
+        });
+    }
+
+    private static LoaderOptions guarded() {
+        LoaderOptions options = new LoaderOptions();
+        options.setCodePointLimit(LARGEST);
+        options.setMaxAliasesForCollections(MOST_ALIASES);
+        options.setNestingDepthLimit(DEEPEST);
+        options.setAllowDuplicateKeys(false);
+        return options;
+    }
+}

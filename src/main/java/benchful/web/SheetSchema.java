@@ -1,0 +1,173 @@
+package benchful.web;
+
+import benchful.core.Fault;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.IntNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.PathType;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaValidatorsConfig;
+import com.networknt.schema.SpecVersion;
+import com.networknt.schema.ValidationMessage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * A published JSON Schema (2020-12) of one kind of sheet, served under {@code /schema/}. Its keyword {@code mend} holds the
+ * sentence that tells a person how to put a wrong value right; forms and files give the same one.
+ */
+public final class SheetSchema {
+    private static final String HOME = "https://benchful.example/schema/";
+    private static final Map<String, SheetSchema> LOADED = new ConcurrentHashMap<>();
+
+    private final String name;
+    private final JsonNode document;
+    private final JsonSchema validator;
+
+    private SheetSchema(String name) {
+        this.name = name;
+        this.document = document(name);
+        SchemaValidatorsConfig config = SchemaValidatorsConfig.builder().pathType(PathType.JSON_POINTER).build();
+        this.validator = JsonSchemaFactory.getInstance(
+                        SpecVersion.VersionFlag.V202012,
+                        b -> b.schemaMappers(m -> m.mapPrefix(HOME, "classpath:META-INF/resources/schema/")))
+                .getSchema(SchemaLocation.of(HOME + name + ".json"), config);
+    }
+
+    /** @param name such as {@code project-1} */
+    public static SheetSchema named(String name) {
+        return LOADED.computeIfAbsent(name, SheetSchema::new);
+    }
+
+    /** The kind that a file of this schema names first: {@code project/1}. */
+    public String kind() {
+        return name.replace('-', '/');
+    }
+
+    /** Every break of the schema, one for a place, in the order of the sheet. */
+    public List<Fault> faults(JsonNode tree) {
+        Map<String, Fault> faults = new LinkedHashMap<>();
+        for (ValidationMessage m : validator.validate(tree)) {
+            Fault fault = fault(m);
+            faults.putIfAbsent(fault.pointer(), fault);
+        }
+        return List.copyOf(faults.values());
+    }
+
+    private Fault fault(ValidationMessage m) {
+        String at = m.getInstanceLocation().toString();
+        String property = m.getProperty();
+        String keyword = m.getType();
+        if (keyword.equals("required")) {
+            String missing = at + "/" + property;
+            return new Fault(missing, mend(missing, "“%s” is missing.".formatted(property)));
+        }
+        if (keyword.equals("additionalProperties") || keyword.equals("unevaluatedProperties")) {
+            return new Fault(at + "/" + property, "“%s” is not known here. Check its spelling.".formatted(property));
+        }
+        return new Fault(at, mend(at, sentence(m)));
+    }
+
+    private static String sentence(ValidationMessage m) {
+        String message = m.getMessage();
+        int colon = message.indexOf(": ");
+        String bare = colon < 0 ? message : message.substring(colon + 2);
+        return "This value " + bare + ".";
+    }
+
+    private String mend(String pointer, String otherwise) {
+        return at(pointer).path("mend").asText(otherwise);
+    }
+
+    /** The part of the schema that a place in a sheet falls under; a missing node where there is none. */
+    public JsonNode at(String pointer) {
+        JsonNode here = document;
+        for (String part : pointer.split("/", -1)) {
+            here = part.isEmpty() && here == document ? here : below(here, part);
+        }
+        return here;
+    }
+
+    /** A copy in which texts stand as the numbers and truth values that the schema wants, where they can. */
+    public JsonNode coerced(JsonNode tree) {
+        return coerced(tree, document);
+    }
+
+    private JsonNode coerced(JsonNode node, JsonNode rule) {
+        if (node instanceof ObjectNode o) {
+            ObjectNode copy = o.objectNode();
+            o.properties().forEach(e -> copy.set(e.getKey(), coerced(e.getValue(), below(rule, e.getKey()))));
+            return copy;
+        }
+        if (node instanceof ArrayNode a) {
+            ArrayNode copy = a.arrayNode();
+            a.forEach(n -> copy.add(coerced(n, below(rule, "0"))));
+            return copy;
+        }
+        return node.isTextual() ? typed(node, rule.path("type").asText()) : node;
+    }
+
+    private static JsonNode typed(JsonNode text, String type) {
+        String written = text.textValue().strip();
+        try {
+            return switch (type) {
+                case "integer" -> IntNode.valueOf(Integer.parseInt(written));
+                case "number" -> DecimalNode.valueOf(decimal(written));
+                case "boolean" -> written.matches("true|false") ? BooleanNode.valueOf(written.equals("true")) : text;
+                default -> text;
+            };
+        } catch (NumberFormatException e) {
+            return text;
+        }
+    }
+
+    private static BigDecimal decimal(String written) {
+        if (!written.matches("[+-]?\\d{1,15}([.,]\\d{1,12})?")) {
+            throw new NumberFormatException(written);
+        }
+        return new BigDecimal(written.replace(',', '.'));
+    }
+
+    private JsonNode below(JsonNode rule, String part) {
+        JsonNode named = resolved(rule.path("properties").path(part));
+        if (!named.isMissingNode()) {
+            return named;
+        }
+        JsonNode items = part.matches("\\d+") ? resolved(rule.path("items")) : rule.path("items").path("none");
+        return items.isMissingNode() ? resolved(rule.path("additionalProperties")) : items;
+    }
+
+    private JsonNode resolved(JsonNode rule) {
+        JsonNode ref = rule.path("$ref");
+        if (ref.isMissingNode()) {
+            return rule;
+        }
+        String[] parts = ref.asText().split("#", 2);
+        JsonNode root = parts[0].isEmpty() ? document : named(parts[0].replace(".json", "")).document;
+        JsonNode target = parts.length > 1 ? root.at(parts[1]) : root;
+        return withMend(rule, target);
+    }
+
+    private static JsonNode withMend(JsonNode rule, JsonNode target) {
+        return rule.has("mend") && target instanceof ObjectNode o ? o.deepCopy().set("mend", rule.get("mend")) : target;
+    }
+
+    private static JsonNode document(String name) {
+        try (InputStream in = SheetSchema.class.getResourceAsStream("/META-INF/resources/schema/" + name + ".json")) {
+            return SheetFormat.json().readTree(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
