@@ -1,0 +1,57 @@
+package benchful.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.UUID;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+
+/** The one place where a failure becomes an answer: a page for people, problem details for programs, never a stack trace. */
+public final class ErrorPages {
+    private static final Logger LOG = Logger.getLogger(ErrorPages.class);
+    private static final String GONE = "There is nothing at this address. It may have been removed.";
+    private static final String TOO_LARGE = "What was sent is too large. The limit is 16 MB.";
+    private static final String REFUSED = "The request could not be taken as it was sent. Go back, load the page again and repeat it.";
+
+    @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    static class Templates {
+        static native TemplateInstance error(String title, String detail, String reference);
+
+        private Templates() {}
+    }
+
+    @ServerExceptionMapper
+    Response refused(WebApplicationException e, UriInfo uri) {
+        int status = e.getResponse().getStatus();
+        if (status < 400) {
+            return e.getResponse();
+        }
+        return switch (status) {
+            case 404 -> answer(uri, status, "Not found", GONE, null);
+            case 413 -> answer(uri, status, "Too large", TOO_LARGE, null);
+            default -> status < 500 ? answer(uri, status, "Not possible", REFUSED, null) : bug(e, uri);
+        };
+    }
+
+    @ServerExceptionMapper
+    Response bug(Throwable e, UriInfo uri) {
+        String reference = UUID.randomUUID().toString().substring(0, 8);
+        LOG.errorf(e, "Fault %s at %s", reference, uri.getPath());
+        return answer(uri, 500, "Something went wrong here",
+                "This is a fault of the program, not yours. What was saved before is safe. Reference: " + reference, reference);
+    }
+
+    private static Response answer(UriInfo uri, int status, String title, String detail, String reference) {
+        if (uri.getPath().startsWith("/api/")) {
+            return Problem.of(status, title, detail);
+        }
+        return Response.status(status)
+                .type(MediaType.TEXT_HTML + ";charset=UTF-8")
+                .entity(Templates.error(title, detail, reference).render())
+                .build();
+    }
+}

@@ -1,0 +1,92 @@
+package benchful.web;
+
+import benchful.core.quantity.Quantity;
+import io.quarkus.qute.TemplateExtension;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.NumberFormat;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Currency;
+import java.util.Locale;
+import org.joda.money.Money;
+
+/** Numbers, times and amounts as people read them: the only place where a value becomes text on a page or a print-out. */
+@TemplateExtension
+public final class Formats {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+
+    private Formats() {}
+
+    /** "Sat 6 Mar 2027". */
+    public static String words(LocalDate date) {
+        return DAY.format(date);
+    }
+
+    /** "18:30". */
+    public static String words(LocalTime time) {
+        return CLOCK.format(time);
+    }
+
+    /** "Sat 6 Mar 2027, 18:30". */
+    public static String words(LocalDateTime moment) {
+        return words(moment.toLocalDate()) + ", " + words(moment.toLocalTime());
+    }
+
+    /** "18:30", without its day. */
+    public static String clock(LocalDateTime moment) {
+        return words(moment.toLocalTime());
+    }
+
+    /** "1 h 30 min", rounded to whole minutes from five minutes on. */
+    public static String words(Duration time) {
+        boolean fine = time.abs().compareTo(Duration.ofMinutes(5)) < 0;
+        return Times.words(fine ? time : Duration.ofMinutes(Math.round(time.toSeconds() / 60.0)));
+    }
+
+    /** "12", "1.25 m", "42 cm": at most two decimals, pieces without their unit. */
+    public static String words(Quantity quantity) {
+        String number = number(quantity.amount(), 2);
+        String unit = quantity.unit().symbol();
+        return switch (unit) {
+            case "pcs" -> number;
+            case "mm2", "cm2", "m2", "in2" -> number + " " + unit.replace("2", "²");
+            default -> number + " " + unit;
+        };
+    }
+
+    /** "£12.50"; the code before the amount where the currency has no sign of its own here. */
+    public static String words(Money money) {
+        NumberFormat format = NumberFormat.getCurrencyInstance(Locale.UK);
+        format.setCurrency(Currency.getInstance(money.getCurrencyUnit().getCode()));
+        return format.format(money.getAmount());
+    }
+
+    /** Grouped by thousands, rounded half up to at most {@code places} decimals. */
+    public static String number(BigDecimal value, int places) {
+        NumberFormat format = NumberFormat.getNumberInstance(Locale.UK);
+        format.setMaximumFractionDigits(places);
+        format.setRoundingMode(RoundingMode.HALF_UP);
+        return format.format(value);
+    }
+
+    /** "1 student", "9 students". */
+    public static String counted(int number, String noun) {
+        return number + " " + (number == 1 ? noun : noun + "s");
+    }
+
+    /** An enumeration's word: "make", "not yet". */
+    public static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The same with a capital, for headings and cells. */
+    public static String title(Enum<?> value) {
+        String word = word(value);
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+}

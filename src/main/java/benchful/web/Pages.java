@@ -1,0 +1,36 @@
+package benchful.web;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+
+/** The honest endings of a page's form: saved and gone to the result, shown again with its faults, or met by another's change. */
+public final class Pages {
+    /** Unprocessable content, RFC 9110 section 15.5.21. */
+    public static final int UNPROCESSABLE = 422;
+
+    private Pages() {}
+
+    /** Saved: the browser fetches {@code path} afresh, so that reloading does not send the form again. */
+    public static Response seeOther(String path) {
+        return Response.seeOther(URI.create(path)).build();
+    }
+
+    public static Response faulty(TemplateInstance form) {
+        return shown(UNPROCESSABLE, form);
+    }
+
+    public static Response stale(TemplateInstance form) {
+        return shown(Response.Status.CONFLICT.getStatusCode(), form);
+    }
+
+    /** Shown again because a list button was pressed; nothing is saved. */
+    public static Response again(TemplateInstance form) {
+        return shown(Response.Status.OK.getStatusCode(), form);
+    }
+
+    private static Response shown(int status, TemplateInstance page) {
+        return Response.status(status).type(MediaType.TEXT_HTML + ";charset=UTF-8").entity(page).build();
+    }
+}

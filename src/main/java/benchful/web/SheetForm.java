@@ -1,0 +1,80 @@
+package benchful.web;
+
+import benchful.core.Fault;
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.qute.TemplateData;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A sheet on its way through a form: what is written in each field, and what is wrong with it. Templates ask by JSON Pointer.
+ *
+ * @param tree what was stored or typed
+ * @param version of the stored sheet that the form started from; 0 for a new one
+ * @param theirs what somebody else saved meanwhile; null where nobody did
+ */
+@TemplateData
+public record SheetForm(JsonNode tree, List<Fault> faults, long version, JsonNode theirs) {
+    public SheetForm {
+        faults = List.copyOf(faults);
+    }
+
+    public static SheetForm of(JsonNode tree, long version) {
+        return new SheetForm(tree, List.of(), version, null);
+    }
+
+    public static SheetForm faulty(JsonNode tree, List<Fault> faults, long version) {
+        return new SheetForm(tree, faults, version, null);
+    }
+
+    /** The second editor's form: theirs is stored, mine is kept; saving again from here replaces theirs. */
+    public static SheetForm stale(JsonNode mine, JsonNode theirs, long theirVersion) {
+        return new SheetForm(mine, List.of(), theirVersion, theirs);
+    }
+
+    public String value(String pointer) {
+        JsonNode node = tree.at(pointer);
+        return node.isContainerNode() ? "" : node.asText("");
+    }
+
+    public boolean is(String pointer, String value) {
+        return value(pointer).equals(value);
+    }
+
+    /** The sentence under a field, or nothing. */
+    public String fault(String pointer) {
+        return faults.stream().filter(f -> f.pointer().equals(pointer)).map(Fault::detail).findFirst().orElse(null);
+    }
+
+    /** The pointers of the rows of a list, in order. */
+    public List<String> rows(String pointer) {
+        return IntStream.range(0, tree.at(pointer).size()).mapToObj(i -> pointer + "/" + i).toList();
+    }
+
+    /** The rows and one blank one after them, for a list that can be filled without a button. */
+    public List<String> rowsAndBlank(String pointer) {
+        List<String> rows = new ArrayList<>(rows(pointer));
+        rows.add(pointer + "/" + rows.size());
+        return rows;
+    }
+
+    /** A field's identifier in the page, made from its pointer. */
+    public String id(String pointer) {
+        return "f" + pointer.replaceAll("[^A-Za-z0-9]", "-");
+    }
+
+    /** The place a fault is about, for the summary's link. */
+    public String below(String pointer, String key) {
+        return pointer + "/" + escaped(key);
+    }
+
+    /** What differs between their saved version and mine; empty where nobody else saved. */
+    public List<Difference> differences() {
+        return theirs == null ? List.of() : Difference.between(theirs, tree);
+    }
+
+    static String escaped(String key) {
+        return key.replace("~", "~0").replace("/", "~1");
+    }
+}
