@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A working of the piece, such as its strand: the answers are names that material lines and later workings may use,
+ * A working of the piece, such as its strand: the answers are names that material lines, steps and later workings may use,
  * written {@code NAME_ANSWER}: a strand called {@code strand} gives {@code strand_beads}, {@code strand_knots},
- * {@code strand_length}.
+ * {@code strand_length}. Which values a kind takes and which answers it gives stands at {@link SizingKind}.
  *
- * @param values the inputs by name, each a formula; which names a kind takes stands in the JSON Schema
- * @param beads for strands and bracelets, the pattern from one end, repeated
+ * @param values the inputs by name, each a formula of measures and of earlier answers
+ * @param beads for strands and bracelets, the pattern from one end
  */
 public record Sizing(String name, SizingKind kind, Map<String, String> values, List<Bead> beads) {
     public Sizing {
@@ -22,7 +22,7 @@ public record Sizing(String name, SizingKind kind, Map<String, String> values, L
     /**
      * One run of a pattern.
      *
-     * @param bead its name, as on the material line; its count is {@code NAME_BEAD} with blanks as {@code _}
+     * @param bead its name, as on the material line; its count is {@code NAME_BEAD} with all but letters and digits as {@code _}
      * @param size formula, the bead's length along the strand
      * @param count how many in a row; 1 where null
      */

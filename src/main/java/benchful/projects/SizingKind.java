@@ -1,10 +1,72 @@
 package benchful.projects;
 
-/** The ways a piece is worked out beyond plain formulas. */
+import java.util.List;
+
+/**
+ * The ways a piece is worked out beyond plain formulas: the values each takes and the answers it gives. Values in
+ * {@link #required()} must be there; the others may be left out. Answers in brackets are given only where their values are.
+ */
 public enum SizingKind {
-    STRAND,
-    BRACELET,
-    COIL,
-    POUR,
-    SHEET
+    /**
+     * An open strand of beads. Values: {@code target} the finished length asked for; {@code closure} what the closure adds to
+     * it, covers and wire guard included (0 mm); {@code knots} 1 for a knot between all beads (0); {@code ends} how many knots
+     * sit under the closure's covers, 0 to 2 (0); {@code cord} its diameter; {@code knot} the length one knot adds
+     * (2 x cord); {@code take} the cord one knot takes up (10.1 x cord); {@code symmetric} 1 to mirror the pattern about the
+     * centre (0); {@code graduated} 1 where the pattern runs from the end to the centre bead, is mirrored, and its first run
+     * fills up the ends (0); {@code maximum} most beads there are.
+     * Answers: {@code beads}, {@code knots}, {@code length}, {@code difference} (longer than asked is positive),
+     * {@code thread} (cord within the piece, single, without tails), and the count of each bead by its name.
+     */
+    STRAND(
+            List.of("target"),
+            List.of("closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum")),
+    /**
+     * A closed row of beads about a wrist or a finger. Values: {@code wrist} measured close; {@code ease} added for comfort
+     * (0 mm); the others as for a strand. Answers: those of a strand, its {@code length} along the beads' centres, and
+     * {@code inside}, the inside circumference; {@code difference} is of the inside against wrist and ease.
+     */
+    BRACELET(
+            List.of("wrist"),
+            List.of("ease", "closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum")),
+    /**
+     * Round wire wound on a round mandrel, a jump ring being one turn. Values: {@code mandrel} and {@code wire}, diameters;
+     * {@code turns} (1); {@code ends} straight wire added in all (0 mm); {@code density}.
+     * Answers: {@code turn} the wire of one turn, {@code length} of wire, {@code height} wound close, {@code outside}
+     * diameter, [{@code mass}].
+     */
+    COIL(List.of("mandrel", "wire"), List.of("turns", "ends", "density")),
+    /**
+     * Something cast or poured, of one or two parts. Values: {@code volume} of the piece; {@code density} of the mix;
+     * the parts either by weight, {@code weight_a} and {@code weight_b}, or by volume, {@code volume_a} and {@code volume_b};
+     * {@code density_a}, {@code density_b} of the parts. Densities are written {@code 1.1 g_per_cm3}.
+     * Answers: {@code volume}, [{@code mass}, {@code a_mass}, {@code b_mass}, {@code a_volume}, {@code b_volume}].
+     */
+    POUR(
+            List.of("volume"),
+            List.of("density", "weight_a", "weight_b", "volume_a", "volume_b", "density_a", "density_b")),
+    /**
+     * Equal rectangles cut from sheet. Values: {@code width} and {@code height} of a piece; {@code pieces} (1);
+     * {@code kerf} lost at each cut (0 mm); {@code sheet_width}, {@code sheet_height}; {@code thickness}, {@code density}.
+     * Answers: {@code pieces}, {@code area} of the pieces, [{@code mass}, {@code per_sheet} pieces from one sheet,
+     * {@code sheets}].
+     */
+    SHEET(
+            List.of("width", "height"),
+            List.of("pieces", "kerf", "sheet_width", "sheet_height", "thickness", "density"));
+
+    private final List<String> required;
+    private final List<String> optional;
+
+    SizingKind(List<String> required, List<String> optional) {
+        this.required = required;
+        this.optional = optional;
+    }
+
+    public List<String> required() {
+        return required;
+    }
+
+    public List<String> optional() {
+        return optional;
+    }
 }

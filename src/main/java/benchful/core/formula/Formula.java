@@ -35,7 +35,7 @@ public final class Formula {
     private static final String HOW =
             "Use numbers, units, measures, + - * / and brackets, and ceil, floor, round, sqrt, min or max.";
     private static final Map<String, BigDecimal> CONSTANTS =
-            Map.of("pi", new BigDecimal("3.141592653589793238462643383279503"), "percent", new BigDecimal("0.01"));
+            Map.of("pi", Quantity.PI, "percent", new BigDecimal("0.01"));
     private static final int LONGEST = 500;
     /** A number with its unit binds before any sign: {@code length / 6 mm} divides by six millimetres. */
     private static final Pattern AMOUNT = Pattern.compile("(?<![\\w.])(\\d+(?:\\.\\d+)?)\\s*(" + symbols() + ")(?!\\w)");

@@ -17,6 +17,9 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     /** Enough digits that a chain of conversions does not show; 34 significant ones. */
     public static final MathContext PRECISION = MathContext.DECIMAL128;
 
+    /** The ratio of a circle's circumference to its diameter, to 34 significant digits. */
+    public static final BigDecimal PI = new BigDecimal("3.141592653589793238462643383279503");
+
     private static final BigDecimal GREATEST = new BigDecimal("1e12");
     private static final Pattern WRITTEN = Pattern.compile("\\s*([+-]?\\d{1,13}(?:[.,]\\d{1,12})?)\\s*([A-Za-z_%]\\w*)?\\s*");
 

@@ -1,0 +1,32 @@
+package benchful.core.sizing;
+
+import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Quantity;
+import java.util.List;
+
+/**
+ * A closed row of beads asked for.
+ *
+ * @param wrist or finger, measured close [length]
+ * @param ease added for comfort [length]
+ * @param closure what the closure adds along the beads' centres; nothing for elastic [length]
+ * @param maximum most beads there are; null for no limit
+ */
+public record BraceletRequest(
+        Quantity wrist,
+        Quantity ease,
+        Quantity closure,
+        List<BeadRun> pattern,
+        Arrangement arrangement,
+        Knots knots,
+        Integer maximum) {
+
+    public BraceletRequest {
+        pattern = List.copyOf(pattern);
+        Guard.positive(wrist, Dimension.LENGTH, "The wrist");
+        Guard.notNegative(ease, Dimension.LENGTH, "The ease");
+        if (pattern.isEmpty()) {
+            throw new IllegalArgumentException("The pattern needs at least one bead.");
+        }
+    }
+}

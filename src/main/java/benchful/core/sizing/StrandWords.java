@@ -1,0 +1,55 @@
+package benchful.core.sizing;
+
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
+import benchful.core.quantity.Unit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The sentences that go with a strand. */
+final class StrandWords {
+    private StrandWords() {}
+
+    static Sentence made(Strand strand, StrandRequest request) {
+        int sign = strand.difference().signum();
+        String against = sign == 0 ? "just the %s asked for."
+                : "%s " + (sign > 0 ? "longer" : "shorter") + " than the %s asked for.";
+        String words = "%s and %s%s make %s, " + against;
+        String beads = counted(strand.beads().size(), "bead");
+        String closure = request.closure().signum() == 0 ? "" : " with the closure";
+        String knots = counted(strand.knots(), "knot");
+        return sign == 0
+                ? Sentence.of(words, beads, knots, closure, strand.length(), request.target())
+                : Sentence.of(words, beads, knots, closure, strand.length(), absolute(strand.difference()), request.target());
+    }
+
+    static Sentence other(int beads, String way, BigDecimal length) {
+        return Sentence.of("%s %s would make %s.", counted(beads, "bead"), way, Quantity.ofBase(length, Unit.MM));
+    }
+
+    /** What keeps the strand from its length or its pattern from being whole. */
+    static List<Sentence> limits(int beads, int free, StrandRequest request) {
+        List<Sentence> limits = new ArrayList<>();
+        if (beads < free) {
+            limits.add(Sentence.of("There are only %s beads; %s would come nearest.", request.maximum(), free));
+        }
+        int whole = request.pattern().stream().mapToInt(BeadRun::count).sum();
+        if (request.arrangement() == Arrangement.REPEATED && beads % whole != 0) {
+            limits.add(Sentence.of("The last repeat holds %s of its %s beads.", beads % whole, whole));
+        }
+        if (request.knots().between()) {
+            limits.add(Sentence.of("Each knot adds %s along the strand and takes %s of cord.",
+                    request.knots().along(), request.knots().takes()));
+        }
+        return limits;
+    }
+
+    static String counted(int n, String noun) {
+        return n + " " + noun + (n == 1 ? "" : "s");
+    }
+
+    private static Quantity absolute(Quantity q) {
+        return q.signum() < 0 ? q.times(-1) : q;
+    }
+}
