@@ -21,6 +21,18 @@ public record Picture(String name, String mediaType, String alt, byte[] content)
         return content.clone();
     }
 
+    public Picture withContent(byte[] bytes) {
+        return new Picture(name, mediaType, alt, bytes);
+    }
+
+    public Picture withoutContent() {
+        return withContent(null);
+    }
+
+    boolean hasContent() {
+        return content.length > 0;
+    }
+
     @Override
     public boolean equals(Object o) {
         return o instanceof Picture p

@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
@@ -32,7 +33,7 @@ public record Step(
         String repeats,
         BigDecimal share,
         boolean atHome,
-        List<After> after,
+        @JsonInclude(JsonInclude.Include.NON_NULL) List<After> after,
         List<ToolUse> tools,
         Help help,
         List<String> hazards,

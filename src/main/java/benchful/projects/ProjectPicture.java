@@ -1,0 +1,73 @@
+package benchful.projects;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The bytes of one picture of a project; its words stand in the project's sheet under the same name. */
+@Entity
+public class ProjectPicture extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    long projectId;
+    String name;
+    String mediaType;
+    byte[] content;
+
+    /** For the database only. */
+    protected ProjectPicture() {}
+
+    private ProjectPicture(long projectId, String name) {
+        this.projectId = projectId;
+        this.name = name;
+    }
+
+    public static Optional<ProjectPicture> byName(long projectId, String name) {
+        return find("projectId = ?1 and name = ?2", projectId, name).firstResultOptional();
+    }
+
+    /** By name, the bytes of each picture of a project. */
+    static Map<String, byte[]> contents(long projectId) {
+        return all(projectId).stream().collect(Collectors.toMap(p -> p.name, ProjectPicture::content));
+    }
+
+    /** Keeps exactly these pictures; one without content keeps what is stored under its name. */
+    static void store(long projectId, List<Picture> pictures) {
+        Map<String, ProjectPicture> stored =
+                all(projectId).stream().collect(Collectors.toMap(p -> p.name, Function.identity()));
+        for (Picture picture : pictures) {
+            ProjectPicture kept = stored.remove(picture.name());
+            if (picture.hasContent()) {
+                (kept == null ? new ProjectPicture(projectId, picture.name()) : kept).take(picture);
+            }
+        }
+        stored.values().forEach(ProjectPicture::delete);
+    }
+
+    private void take(Picture picture) {
+        mediaType = picture.mediaType();
+        content = picture.content();
+        persist();
+    }
+
+    private static List<ProjectPicture> all(long projectId) {
+        return list("projectId", projectId);
+    }
+
+    public String mediaType() {
+        return mediaType;
+    }
+
+    public byte[] content() {
+        return content.clone();
+    }
+}

@@ -1,0 +1,76 @@
+package benchful.projects;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import benchful.core.SkillLevel;
+import benchful.core.quantity.Quantity;
+import io.quarkus.test.TestTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.hibernate.exception.ConstraintViolationException;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+@TestTransaction
+class StoredProjectTest {
+    private static final Instant NOW = Instant.parse("2027-03-06T09:00:00Z");
+
+    @Test
+    void comesBackWholeFromTheDatabase() {
+        ProjectSheet sheet = ring("Stored ring", new byte[] {1, 2, 3});
+        long id = Project.stored(sheet, false, NOW).id();
+        Project.getEntityManager().clear();
+
+        Project stored = Project.byId(id).orElseThrow();
+        assertThat(stored.toFullSheet()).isEqualTo(sheet);
+        assertThat(stored.toSheet().pictures()).containsExactly(new Picture("cover", "image/png", "a ring", null));
+        assertThat(stored.updatedAt()).isEqualTo(NOW);
+    }
+
+    @Test
+    void isFoundByItsNameInAnyCase() {
+        long id = Project.stored(ring("  Stored Ring ", new byte[] {1}), false, NOW).id();
+        assertThat(Project.byName("stored rING  ").orElseThrow().id()).isEqualTo(id);
+        assertThat(Project.offered()).extracting(ProjectLine::name).contains("Stored Ring");
+    }
+
+    @Test
+    void refusesASecondProjectOfTheSameName() {
+        Project.stored(ring("Stored ring", new byte[] {1}), false, NOW);
+        assertThatThrownBy(() -> Project.stored(ring("STORED RING", new byte[] {1}), false, NOW))
+                .isInstanceOf(ConstraintViolationException.class);
+    }
+
+    @Test
+    void keepsAPictureThatAnEditLeavesEmptyAndDropsOneThatItLeavesOut() {
+        ProjectSheet sheet = ring("Stored ring", new byte[] {1, 2, 3});
+        Project stored = Project.stored(sheet, false, NOW);
+        stored.replace(stored.toSheet(), NOW);
+        assertThat(stored.toFullSheet()).isEqualTo(sheet);
+
+        stored.replace(stored.toSheet().withPictures(List.of()), NOW);
+        Project.flush();
+        assertThat(ProjectPicture.byName(stored.id(), "cover")).isEmpty();
+    }
+
+    @Test
+    void isNotOfferedOnceArchived() {
+        Project stored = Project.stored(ring("Stored ring", new byte[] {1}), false, NOW);
+        stored.archive(true);
+        assertThat(Project.offered()).extracting(ProjectLine::name).doesNotContain("Stored ring");
+    }
+
+    private static ProjectSheet ring(String name, byte[] cover) {
+        Step solder = new Step("solder", "Solder", StepKind.MAKE, null, null,
+                new Step.StudentTime(Duration.ofMinutes(5), Duration.ofMinutes(8), Duration.ofMinutes(20)), null,
+                new BigDecimal("0.90"), false, List.of(), List.of(), null, List.of("torch"), "Heat *slowly*.", null, "cover", null);
+        return new ProjectSheet(name, "silver", SkillLevel.IMPROVER, "A ring", null, 16, null, List.of(),
+                List.of(new Size("M", Map.of("inner", Quantity.parse("17.20 mm")))), List.of(), List.of(), List.of(), List.of(solder),
+                List.of(), List.of(new Picture("cover", "image/png", "a ring", cover)));
+    }
+}
