@@ -1,0 +1,21 @@
+package benchful.core.lesson.order;
+
+/**
+ * Bounds on the time from the end of one activity (or its start, if {@code fromStart}) to the start of another [s].
+ *
+ * @param least    at least this, or {@link #NO_LEAST}
+ * @param greatest at most this, or {@link #NO_GREATEST}
+ */
+record Gap(int from, boolean fromStart, int to, long least, long greatest) {
+
+    static final long NO_LEAST = Long.MIN_VALUE;
+    static final long NO_GREATEST = Long.MAX_VALUE;
+
+    boolean hasLeast() {
+        return least != NO_LEAST;
+    }
+
+    boolean hasGreatest() {
+        return greatest != NO_GREATEST;
+    }
+}

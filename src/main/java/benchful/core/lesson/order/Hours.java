@@ -1,0 +1,152 @@
+package benchful.core.lesson.order;
+
+import benchful.core.lesson.Break;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Meeting;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * When the class works, in seconds from the start of the first meeting: it is open at all times except in breaks and between
+ * meetings, and stays open after the last meeting, so that a plan that runs over is still a plan.
+ */
+final class Hours {
+
+    /** A closed time [from, to) [s]; {@code away} if it lies between two meetings, when the room is empty. */
+    record Closed(long from, long to, boolean away) {
+    }
+
+    private final LocalDateTime origin;
+    private final List<Closed> closed;
+
+    private Hours(LocalDateTime origin, List<Closed> closed) {
+        this.origin = origin;
+        this.closed = closed;
+    }
+
+    static Hours of(LessonRequest request) {
+        List<Closed> raw = new ArrayList<>();
+        LocalDateTime origin = request.start();
+        for (Break pause : request.breaks()) {
+            raw.add(new Closed(seconds(origin, pause.start()), seconds(origin, pause.end()), false));
+        }
+        List<Meeting> meetings = request.meetings();
+        for (int i = 1; i < meetings.size(); i++) {
+            raw.add(new Closed(seconds(origin, meetings.get(i - 1).end()), seconds(origin, meetings.get(i).start()), true));
+        }
+        raw.removeIf(part -> part.from() == part.to());
+        raw.sort(Comparator.comparingLong(Closed::from));
+        return new Hours(origin, merged(raw));
+    }
+
+    private static List<Closed> merged(List<Closed> raw) {
+        List<Closed> merged = new ArrayList<>();
+        for (Closed next : raw) {
+            Closed last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
+            if (last != null && next.from() <= last.to()) {
+                merged.set(merged.size() - 1,
+                        new Closed(last.from(), Math.max(last.to(), next.to()), last.away() || next.away()));
+            } else {
+                merged.add(next);
+            }
+        }
+        return List.copyOf(merged);
+    }
+
+    private static long seconds(LocalDateTime origin, LocalDateTime time) {
+        return Duration.between(origin, time).toSeconds();
+    }
+
+    List<Closed> closed() {
+        return closed;
+    }
+
+    long toSeconds(LocalDateTime time) {
+        return seconds(origin, time);
+    }
+
+    LocalDateTime toTime(long seconds) {
+        return origin.plusSeconds(seconds);
+    }
+
+    /** The first second at or after {@code from} at which the activity may begin. */
+    long earliestStart(Activity activity, long from) {
+        long start = from;
+        for (Closed part : closed) {
+            if (clashes(activity, start, part)) {
+                start = part.to();
+            }
+        }
+        return start;
+    }
+
+    private static boolean clashes(Activity activity, long start, Closed part) {
+        if (!activity.hands()) {
+            return part.away() && part.from() < start && start < part.to();
+        }
+        if (activity.pausable() && activity.work() > 0) {
+            return part.from() <= start && start < part.to();
+        }
+        return start < part.to() && start + activity.work() > part.from();
+    }
+
+    /** When an activity ends that begins at a time it may begin. */
+    long end(Activity activity, long start) {
+        long end = start + activity.work();
+        if (activity.hands() && activity.pausable()) {
+            for (Closed part : closed) {
+                if (start < part.from() && part.from() < end) {
+                    end += part.to() - part.from();
+                }
+            }
+        }
+        return end;
+    }
+
+    /** The first start from which the activity ends at or after {@code end}, not looking past {@code horizon}. */
+    long earliestStartEndingFrom(Activity activity, long end, long horizon) {
+        long low = 0;
+        long high = horizon;
+        while (low < high) {
+            long middle = (low + high) >>> 1;
+            if (end(activity, earliestStart(activity, middle)) >= end) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    /** No start after this one lets the activity end by {@code end}; -1 if none does at all. */
+    long latestStartEndingBy(Activity activity, long end, long horizon) {
+        return earliestStartEndingFrom(activity, end + 1, horizon) - 1;
+    }
+
+    /** The stretches in which an activity is really worked on. */
+    List<long[]> segments(Activity activity, long start) {
+        long end = end(activity, start);
+        List<long[]> segments = new ArrayList<>();
+        long from = start;
+        for (Closed part : closed) {
+            if (activity.hands() && from < part.from() && part.from() < end) {
+                segments.add(new long[] {from, part.from()});
+                from = part.to();
+            }
+        }
+        segments.add(new long[] {from, end});
+        return segments;
+    }
+
+    /** Time the class is open between two instants [s]. */
+    long open(long from, long to) {
+        long open = Math.max(0, to - from);
+        for (Closed part : closed) {
+            open -= Math.max(0, Math.min(to, part.to()) - Math.max(from, part.from()));
+        }
+        return Math.max(0, open);
+    }
+}

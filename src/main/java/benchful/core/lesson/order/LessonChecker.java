@@ -1,0 +1,220 @@
+package benchful.core.lesson.order;
+
+import benchful.core.lesson.Block;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Meeting;
+import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
+import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.time.ClassTime;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Judges a plan from the request alone, sharing nothing with the planners but the class times of make steps: every broken
+ * constraint is named in a sentence. An empty list means that the plan can be taught as it stands.
+ */
+public final class LessonChecker {
+
+    private final LessonRequest request;
+    private final LessonPlan plan;
+    private final Map<String, Step> steps = new HashMap<>();
+    private final List<String> faults = new ArrayList<>();
+
+    private LessonChecker(LessonRequest request, LessonPlan plan) {
+        this.request = request;
+        this.plan = plan;
+        request.steps().forEach(step -> steps.put(step.id(), step));
+    }
+
+    public static List<String> faults(LessonRequest request, LessonPlan plan) {
+        LessonChecker checker = new LessonChecker(request, plan);
+        request.steps().forEach(checker::presence);
+        plan.blocks().forEach(checker::length);
+        plan.blocks().forEach(checker::hours);
+        checker.seats();
+        checker.tools();
+        request.links().forEach(checker::link);
+        request.steps().forEach(checker::limits);
+        checker.finish();
+        return List.copyOf(checker.faults);
+    }
+
+    private void fault(String sentence) {
+        faults.add(sentence);
+    }
+
+    private boolean isAhead(Step step) {
+        return step.kind() == StepKind.AHEAD || request.preparedAhead().contains(step.id());
+    }
+
+    private void presence(Step step) {
+        List<Integer> groups = plan.blocksOf(step.id()).stream().map(Block::group).sorted().toList();
+        List<Integer> each = Stream.iterate(1, group -> group + 1).limit(request.groups()).toList();
+        boolean mayGroup = request.groups() > 1 && (step.kind() == StepKind.MAKE || step.kind() == StepKind.WAIT);
+        boolean whole = groups.equals(List.of(0)) && !(request.groups() > 1 && step.kind() == StepKind.MAKE);
+        boolean listed = plan.preparation().items().stream().anyMatch(item -> item.step().equals(step.id()));
+        boolean placed = whole || mayGroup && groups.equals(each);
+        if (isAhead(step) ? !groups.isEmpty() || !listed : !placed || listed) {
+            fault("\"" + step.title() + "\" is not in the plan exactly as often as it must be.");
+        }
+    }
+
+    private void length(Block block) {
+        Duration clock = Duration.between(block.start(), block.end());
+        if (!block.length().equals(length(steps.get(block.step()), block.group()))
+                || block.kind() == StepKind.WAIT && !clock.equals(block.length())) {
+            fault("\"" + block.title() + "\" is planned for " + block.length() + ", not for the time it takes.");
+        }
+    }
+
+    private Duration length(Step step, int group) {
+        if (step instanceof Step.Make make) {
+            int all = request.headcount();
+            int students = group == 0 ? all : all / request.groups() + (group <= all % request.groups() ? 1 : 0);
+            return new ClassTime(request.room(), request.helpers(), request.groups()).of(make, students).length();
+        }
+        return step instanceof Step.Show show ? show.length()
+                : step instanceof Step.Together together ? together.length() : ((Step.Wait) step).least();
+    }
+
+    private void hours(Block block) {
+        if (block.kind() == StepKind.WAIT) {
+            if (isClosed(block.start(), block.start(), false)) {
+                fault("\"" + block.title() + "\" begins when nobody is there.");
+            }
+            return;
+        }
+        boolean whole = !(steps.get(block.step()) instanceof Step.Make make && make.mayPause());
+        if (whole && block.segments().size() > 1) {
+            fault("\"" + block.title() + "\" is interrupted.");
+        }
+        block.segments().stream().filter(part -> isClosed(part.start(), part.end(), true))
+                .forEach(part -> fault("\"" + block.title() + "\" is worked on from " + part.start() + ", when the class is not."));
+        for (int i = 1; i < block.segments().size(); i++) {
+            pause(block, block.segments().get(i - 1).end(), block.segments().get(i).start());
+        }
+    }
+
+    private void pause(Block block, LocalDateTime from, LocalDateTime to) {
+        boolean opened = Stream.iterate(from, time -> time.isBefore(to), time -> time.plusMinutes(1))
+                .anyMatch(time -> !isClosed(time, time.plusSeconds(1), true));
+        if (opened) {
+            fault("\"" + block.title() + "\" stops from " + from + " to " + to + " although the class is working.");
+        }
+    }
+
+    /** Whether a stretch meets the inside of a break or of the time between two meetings. */
+    private boolean isClosed(LocalDateTime from, LocalDateTime to, boolean breaksToo) {
+        boolean closed = breaksToo && request.breaks().stream().anyMatch(part -> meet(from, to, part.start(), part.end()));
+        List<Meeting> meetings = request.meetings();
+        for (int i = 1; i < meetings.size(); i++) {
+            closed |= meet(from, to, meetings.get(i - 1).end(), meetings.get(i).start());
+        }
+        return closed || from.isBefore(plan.start());
+    }
+
+    private static boolean meet(LocalDateTime from, LocalDateTime to, LocalDateTime closes, LocalDateTime opens) {
+        return from.isBefore(opens) && to.isAfter(closes);
+    }
+
+    private void seats() {
+        List<Block> hands = plan.blocks().stream().filter(block -> block.kind() != StepKind.WAIT).toList();
+        for (Block one : hands) {
+            hands.stream().filter(other -> other != one && overlap(one, other))
+                    .filter(other -> one.group() == other.group() || one.group() == 0)
+                    .forEach(other -> fault("\"" + one.title() + "\" and \"" + other.title() + "\" need the class at once."));
+        }
+    }
+
+    private static boolean overlap(Block one, Block other) {
+        return one.start().isBefore(other.end()) && other.start().isBefore(one.end());
+    }
+
+    private void tools() {
+        Map<String, Integer> room = new HashMap<>();
+        request.room().forEach((RoomTool tool) -> room.merge(tool.name(), tool.count(), Integer::sum));
+        for (Block block : plan.blocks()) {
+            List<Block> now = plan.blocks().stream().filter(other -> other == block
+                    || !other.start().isAfter(block.start()) && other.end().isAfter(block.start())).toList();
+            for (ToolUse use : steps.get(block.step()).uses()) {
+                int taken = now.stream().mapToInt(other -> units(other, use.tool())).sum();
+                if (!block.start().equals(block.end()) && taken > room.getOrDefault(use.tool(), 0)) {
+                    fault("\"" + block.title() + "\" finds " + taken + " × " + use.tool() + " in use, but there are not so many.");
+                }
+            }
+        }
+    }
+
+    private int units(Block block, String tool) {
+        int units = block.uses().stream().filter(use -> use.tool().equals(tool)).mapToInt(ToolUse::units).sum();
+        int each = steps.get(block.step()).uses().stream().filter(use -> use.tool().equals(tool)).mapToInt(ToolUse::units).sum();
+        if (units < (block.kind() == StepKind.MAKE ? Math.min(each, 1) : (each + request.groups() - 1) / request.groups())) {
+            fault("\"" + block.title() + "\" is planned without its " + tool + ".");
+        }
+        return units;
+    }
+
+    /** Links run on past steps that are done ahead. */
+    private void link(Link link) {
+        if (isAhead(steps.get(link.from()))) {
+            return;
+        }
+        if (isAhead(steps.get(link.to()))) {
+            request.links().stream().filter(next -> next.from().equals(link.to()))
+                    .forEach(next -> link(new Link(link.from(), next.to())));
+            return;
+        }
+        pairs(link.from(), link.to()).forEach(pair -> gap(pair[0].end(), pair[1], link.least(),
+                link.greatest().orElse(null), pair[0].title()));
+    }
+
+    private List<Block[]> pairs(String from, String to) {
+        return plan.blocksOf(from).stream().flatMap(first -> plan.blocksOf(to).stream()
+                .filter(second -> first.group() == second.group() || first.group() == 0 || second.group() == 0)
+                .map(second -> new Block[] {first, second})).toList();
+    }
+
+    private void gap(LocalDateTime from, Block to, Duration least, Duration greatest, String before) {
+        Duration gap = Duration.between(from, to.start());
+        if (least != null && gap.compareTo(least) < 0) {
+            fault("\"" + to.title() + "\" begins too soon after \"" + before + "\".");
+        }
+        if (greatest != null && gap.compareTo(greatest) > 0) {
+            fault("\"" + to.title() + "\" begins too long after \"" + before + "\".");
+        }
+    }
+
+    private void limits(Step step) {
+        if (!(step instanceof Step.Wait wait) || wait.greatest().isEmpty() || isAhead(step)) {
+            return;
+        }
+        List<Link> after = request.links().stream().filter(link -> link.from().equals(step.id()))
+                .filter(link -> !isAhead(steps.get(link.to()))).toList();
+        List<Link> before = request.links().stream().filter(link -> link.to().equals(step.id()))
+                .filter(link -> !isAhead(steps.get(link.from()))).toList();
+        for (Link next : after) {
+            pairs(step.id(), next.to()).forEach(pair -> gap(pair[0].start(), pair[1], null, wait.greatest().get(), step.title()));
+            before.forEach(link -> pairs(link.from(), next.to()).forEach(pair -> gap(pair[0].end(), pair[1], null,
+                    link.least().plus(wait.greatest().get()), pair[0].title())));
+        }
+    }
+
+    private void finish() {
+        LocalDateTime finish = plan.blocks().stream()
+                .filter(block -> !(steps.get(block.step()) instanceof Step.Wait wait && wait.endsAtHome()))
+                .map(Block::end).max(Comparator.naturalOrder()).orElse(plan.start());
+        if (!finish.equals(plan.finish())) {
+            fault("The plan says that it finishes at " + plan.finish() + ", but its last step ends at " + finish + ".");
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package benchful.core.lesson.order;
+
+import benchful.core.lesson.Conflict;
+import benchful.core.lesson.Contradiction;
+import benchful.core.lesson.LessonOutcome;
+import benchful.core.lesson.LessonRequest;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What every planner does first: refuse a request that contradicts itself, and put a sound one on the time line. */
+final class Planning {
+
+    private Planning() {
+    }
+
+    static LessonOutcome of(LessonRequest request, Function<Model, LessonOutcome> search) {
+        List<Conflict> conflicts = RequestCheck.conflicts(request);
+        if (!conflicts.isEmpty()) {
+            return new Contradiction(conflicts, true);
+        }
+        Model model = new ModelBuilder(request).build();
+        Optional<Conflict> gaps = OrderCheck.gaps(model);
+        return gaps.isPresent() ? new Contradiction(List.of(gaps.get()), true) : search.apply(model);
+    }
+}

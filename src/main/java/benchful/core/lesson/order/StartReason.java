@@ -1,0 +1,72 @@
+package benchful.core.lesson.order;
+
+import benchful.core.lesson.Reason;
+import benchful.core.lesson.Reason.Subject;
+import benchful.core.lesson.Words;
+import java.time.Duration;
+import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** Why an activity begins when it does: the last thing that kept it from beginning sooner. */
+final class StartReason {
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+
+    private final Model model;
+    private final long[] starts;
+
+    StartReason(Model model, long[] starts) {
+        this.model = model;
+        this.starts = starts;
+    }
+
+    Reason of(Activity activity) {
+        return new Reason(Subject.START, sentence(activity));
+    }
+
+    private String sentence(Activity activity) {
+        long start = starts[activity.index()];
+        if (start == 0) {
+            return "Begins with the class.";
+        }
+        return afterLink(activity, start).or(() -> afterClosed(start)).or(() -> afterResource(activity, start))
+                .orElseGet(() -> "Begins at " + CLOCK.format(model.hours().toTime(start)) + " so that the gaps around it are kept.");
+    }
+
+    private Optional<String> afterLink(Activity activity, long start) {
+        return model.gaps().stream().filter(gap -> gap.to() == activity.index() && gap.hasLeast())
+                .filter(gap -> model.end(gap.from(), starts[gap.from()]) + gap.least() == start)
+                .map(gap -> follows(model.activity(gap.from()), gap.least(), start)).findFirst();
+    }
+
+    private String follows(Activity before, long gap, long start) {
+        String name = "\"" + before.title() + "\"";
+        String clock = CLOCK.format(model.hours().toTime(start));
+        if (gap != 0) {
+            return "Begins " + Words.minutes(Duration.ofSeconds(Math.abs(gap))) + (gap > 0 ? " after " : " before ") + name + " ends.";
+        }
+        return before.hands() ? "Follows " + name + "." : "Begins as soon as " + name + " is over at " + clock + ".";
+    }
+
+    private Optional<String> afterClosed(long start) {
+        return model.hours().closed().stream().filter(part -> part.to() == start)
+                .map(part -> part.away() ? "Begins the next meeting." : "Begins after the break.").findFirst();
+    }
+
+    private Optional<String> afterResource(Activity activity, long start) {
+        return model.activities().stream().filter(other -> model.end(other.index(), starts[other.index()]) == start)
+                .filter(other -> shared(activity, other) >= 0)
+                .min(Comparator.comparingInt(Activity::index))
+                .map(other -> "Begins when \"" + other.title() + "\" frees the " + model.names().get(shared(activity, other)) + ".");
+    }
+
+    private static int shared(Activity one, Activity other) {
+        for (int r = one.uses().length - 1; r >= 0; r--) {
+            if (one.uses()[r] > 0 && other.uses()[r] > 0) {
+                return r;
+            }
+        }
+        return -1;
+    }
+}
