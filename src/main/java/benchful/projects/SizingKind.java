@@ -1,6 +1,9 @@
 package benchful.projects;
 
+import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Unit;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The ways a piece is worked out beyond plain formulas: the values each takes and the answers it gives. Values in
@@ -30,11 +33,11 @@ public enum SizingKind {
             List.of("ease", "closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum")),
     /**
      * Round wire wound on a round mandrel, a jump ring being one turn. Values: {@code mandrel} and {@code wire}, diameters;
-     * {@code turns} (1); {@code ends} straight wire added in all (0 mm); {@code density}.
+     * {@code turns} (1); {@code straight} wire added at the ends in all (0 mm); {@code density}.
      * Answers: {@code turn} the wire of one turn, {@code length} of wire, {@code height} wound close, {@code outside}
      * diameter, [{@code mass}].
      */
-    COIL(List.of("mandrel", "wire"), List.of("turns", "ends", "density")),
+    COIL(List.of("mandrel", "wire"), List.of("turns", "straight", "density")),
     /**
      * Something cast or poured, of one or two parts. Values: {@code volume} of the piece; {@code density} of the mix;
      * the parts either by weight, {@code weight_a} and {@code weight_b}, or by volume, {@code volume_a} and {@code volume_b};
@@ -54,6 +57,10 @@ public enum SizingKind {
             List.of("width", "height"),
             List.of("pieces", "kerf", "sheet_width", "sheet_height", "thickness", "density"));
 
+    private static final Set<String> COUNTS = Set.of("knots", "ends", "symmetric", "graduated", "maximum", "turns", "pieces",
+            "weight_a", "weight_b", "volume_a", "volume_b");
+    private static final Set<String> DENSITIES = Set.of("density", "density_a", "density_b");
+
     private final List<String> required;
     private final List<String> optional;
 
@@ -68,5 +75,16 @@ public enum SizingKind {
 
     public List<String> optional() {
         return optional;
+    }
+
+    /** What kind of amount a value is. */
+    public static Dimension dimension(String value) {
+        if (value.equals("volume")) {
+            return Dimension.VOLUME;
+        }
+        if (DENSITIES.contains(value)) {
+            return Unit.G_PER_CM3.dimension();
+        }
+        return COUNTS.contains(value) ? Dimension.COUNT : Dimension.LENGTH;
     }
 }

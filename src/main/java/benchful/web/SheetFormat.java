@@ -1,6 +1,7 @@
 package benchful.web;
 
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -18,6 +19,7 @@ import com.fasterxml.jackson.databind.cfg.EnumFeature;
 import com.fasterxml.jackson.databind.cfg.MapperBuilder;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
@@ -80,6 +82,7 @@ public final class SheetFormat {
         text(module, Duration.class, Times::words, Times::parse);
         text(module, Money.class, Money::toString, Money::parse);
         text(module, Unit.class, Unit::symbol, SheetFormat::unit);
+        module.addSerializer(Sentence.class, ToStringSerializer.instance);
         return module;
     }
 

@@ -11,6 +11,6 @@ import benchful.core.quantity.Quantity;
 public record BeadRun(String bead, Quantity size, int count) {
     public BeadRun {
         Guard.positive(size, Dimension.LENGTH, "The size of “" + bead + "”");
-        Guard.between(count, 1, 1000, "The count of “" + bead + "”");
+        Guard.between(count, 1, 2000, "The count of “" + bead + "”");
     }
 }

@@ -8,7 +8,7 @@ import java.util.List;
  * The wire of a coil.
  *
  * @param turn wire in one turn [length]
- * @param length wire in all, ends included [length]
+ * @param length wire in all, straight ends included [length]
  * @param height of the coil, wound close [length]
  * @param outside diameter [length]
  * @param mass of the wire; null where no density was given

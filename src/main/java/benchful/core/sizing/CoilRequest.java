@@ -11,16 +11,16 @@ import java.math.BigDecimal;
  * @param mandrel its diameter [length]
  * @param wire its diameter [length]
  * @param turns how many; parts of a turn count
- * @param ends straight wire added in all [length]
+ * @param straight wire added at the ends in all [length]
  * @param density of the metal [mass / volume]; null where the mass is not asked
  */
-public record CoilRequest(Quantity mandrel, Quantity wire, BigDecimal turns, Quantity ends, Quantity density) {
+public record CoilRequest(Quantity mandrel, Quantity wire, BigDecimal turns, Quantity straight, Quantity density) {
     private static final BigDecimal MOST_TURNS = BigDecimal.valueOf(100_000);
 
     public CoilRequest {
         Guard.positive(mandrel, Dimension.LENGTH, "The mandrel");
         Guard.positive(wire, Dimension.LENGTH, "The wire");
-        Guard.notNegative(ends, Dimension.LENGTH, "The straight ends");
+        Guard.notNegative(straight, Dimension.LENGTH, "The straight ends");
         if (turns.signum() <= 0 || turns.compareTo(MOST_TURNS) > 0) {
             throw new IllegalArgumentException("The turns must be more than 0 and at most %s, but are %s.".formatted(MOST_TURNS, turns));
         }

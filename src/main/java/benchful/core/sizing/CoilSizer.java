@@ -16,7 +16,7 @@ public final class CoilSizer {
 
     public static Coil size(CoilRequest request) {
         Quantity turn = length(request.mandrel().plus(request.wire()).base().multiply(Quantity.PI));
-        Quantity length = turn.times(request.turns()).plus(request.ends());
+        Quantity length = turn.times(request.turns()).plus(request.straight());
         Quantity mass = request.density() == null ? null : mass(length, request.wire(), request.density());
         return new Coil(turn, length, request.wire().times(request.turns()),
                 request.mandrel().plus(request.wire().times(2)), mass, reasons(request, turn, length, mass));
@@ -31,9 +31,9 @@ public final class CoilSizer {
     private static List<Sentence> reasons(CoilRequest request, Quantity turn, Quantity length, Quantity mass) {
         List<Sentence> reasons = new ArrayList<>();
         reasons.add(Sentence.of("One turn takes %s: pi x (mandrel %s + wire %s).", turn, request.mandrel(), request.wire()));
-        reasons.add(request.ends().signum() == 0
+        reasons.add(request.straight().signum() == 0
                 ? Sentence.of("%s turns take %s.", request.turns().toPlainString(), length)
-                : Sentence.of("%s turns and %s of straight wire take %s.", request.turns().toPlainString(), request.ends(), length));
+                : Sentence.of("%s turns and %s of straight wire take %s.", request.turns().toPlainString(), request.straight(), length));
         if (mass != null) {
             reasons.add(Sentence.of("The wire weighs %s, at %s.", mass, request.density()));
         }
