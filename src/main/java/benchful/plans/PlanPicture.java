@@ -1,0 +1,101 @@
+package benchful.plans;
+
+import benchful.core.lesson.Block;
+import benchful.core.lesson.Break;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.MeetingPlan;
+import benchful.core.lesson.StepKind;
+import benchful.web.Formats;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * The timed plan drawn to scale: for each meeting a lane for the class, one for how busy the tutor is, one for what dries or
+ * cures, and one for equipment in use. It reads in black and white: kinds differ by the band on top of a block, and steps
+ * that decide the finish by a thick frame.
+ *
+ * @param breaks breaks in which nobody works; the plan itself does not carry them
+ * @param width  of the drawing [px]
+ * @param text   size of its letters [px]; everything else follows from it
+ * @param id     begins the ids within the drawing, so that two may stand on one page
+ */
+public record PlanPicture(LessonPlan plan, List<Break> breaks, int width, int text, String id) {
+    public PlanPicture {
+        breaks = List.copyOf(breaks);
+        if (width < 200 || text < 6) {
+            throw new IllegalArgumentException("A plan is drawn at least 200 px wide with letters of 6 px, not %d and %d".formatted(width, text));
+        }
+    }
+
+    /** 960 px wide, as on a page. */
+    public static PlanPicture of(LessonPlan plan, List<Break> breaks) {
+        return new PlanPicture(plan, breaks, 960, 13, "plan");
+    }
+
+    public PlanPicture sized(int newWidth, int newText) {
+        return new PlanPicture(plan, breaks, newWidth, newText, id);
+    }
+
+    public PlanPicture named(String newId) {
+        return new PlanPicture(plan, breaks, width, text, newId);
+    }
+
+    public String svg() {
+        Svg svg = new Svg();
+        Map<String, Integer> numbers = StepNumbers.of(plan);
+        double y = 0;
+        for (MeetingPlan meeting : plan.meetings()) {
+            y = new PlanPanel(this, meeting, numbers, svg).draw(y) + text;
+        }
+        y = legend(svg, y);
+        return svg.document(width, y, "px", id, title(), description(numbers));
+    }
+
+    private double legend(Svg svg, double y) {
+        double x = 0;
+        for (Legend entry : legendEntries()) {
+            double needed = 3 * text + Svg.widthOf(entry.words(), text) + 1.5 * text;
+            if (x > 0 && x + needed > width) {
+                x = 0;
+                y += 1.9 * text;
+            }
+            PlanBox.draw(svg, entry.kind(), entry.critical(), x + 1, y + 1, 2.2 * text, 1.4 * text, text);
+            svg.text(x + 2.9 * text, y + 1.2 * text, text, entry.words(), "");
+            x += needed;
+        }
+        return y + 2 * text;
+    }
+
+    private record Legend(StepKind kind, boolean critical, String words) {}
+
+    private List<Legend> legendEntries() {
+        return List.of(
+                new Legend(StepKind.TOGETHER, false, "all together"),
+                new Legend(StepKind.SHOW, false, "watch"),
+                new Legend(StepKind.MAKE, false, "make"),
+                new Legend(StepKind.WAIT, false, "wait"),
+                new Legend(StepKind.MAKE, true, "thick frame: any delay here delays the end"));
+    }
+
+    private String title() {
+        return "Timed plan, %s to %s".formatted(Formats.words(plan.start()), until());
+    }
+
+    private String until() {
+        boolean sameDay = plan.start().toLocalDate().equals(plan.finish().toLocalDate());
+        return sameDay ? Formats.clock(plan.finish()) : Formats.words(plan.finish());
+    }
+
+    private String description(Map<String, Integer> numbers) {
+        return plan.blocks().stream()
+                .sorted((a, b) -> numbers.get(a.step()).compareTo(numbers.get(b.step())))
+                .map(block -> "%d %s, %s to %s".formatted(numbers.get(block.step()), block.title(), Formats.clock(block.start()), ends(block)))
+                .collect(Collectors.joining("; ", "", "."));
+    }
+
+    private static String ends(Block block) {
+        boolean sameDay = block.start().toLocalDate().equals(block.end().toLocalDate());
+        return sameDay ? Formats.clock(block.end()) : Formats.words(block.end());
+    }
+}
