@@ -18,6 +18,7 @@ import java.util.Map;
  * @param cutLoss lost at each cut [length]; null for none
  * @param unitMass mass of one unit, for postage; null where not known
  * @param onHand what is on the shelf, free to use; null for nothing
+ * @param minimum least that should lie on the shelf; below it the stock counts as low; null for none
  */
 public record MaterialSheet(
         String name,
@@ -27,6 +28,7 @@ public record MaterialSheet(
         Quantity cutLoss,
         Quantity unitMass,
         Quantity onHand,
+        Quantity minimum,
         List<String> hazards,
         List<Offer> offers,
         String note) {

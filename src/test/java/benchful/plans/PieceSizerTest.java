@@ -119,6 +119,6 @@ class PieceSizerTest {
     }
 
     private static MaterialSheet material(String name, Unit unit) {
-        return new MaterialSheet(name, unit, null, null, null, null, null, null, null, null);
+        return new MaterialSheet(name, unit, null, null, null, null, null, null, null, null, null);
     }
 }

@@ -1,0 +1,207 @@
+package benchful.catalogue;
+
+import benchful.core.SkillLevel;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.CascadeType;
+import jakarta.persistence.Entity;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.OneToMany;
+import jakarta.persistence.OrderBy;
+import jakarta.persistence.Version;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.hibernate.annotations.BatchSize;
+import org.hibernate.annotations.Formula;
+
+/**
+ * A stored material: written down once, named by projects, bought in packs, counted by its movements of stock. Its name is
+ * unlike every other's, whatever the case of its letters. What lies on the shelf is never written here: it is the sum of
+ * the movements, read along with the material.
+ */
+@Entity
+public class Material extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @Version
+    long version;
+
+    String name;
+    Unit unit;
+    BigDecimal wasteBeginner;
+    BigDecimal wasteImprover;
+    BigDecimal wasteExperienced;
+    BigDecimal confidence;
+    Quantity cutLoss;
+    Quantity unitMass;
+    Quantity minimum;
+    List<String> hazards = new ArrayList<>();
+    String note;
+    boolean sample;
+
+    @OneToMany(mappedBy = "material", cascade = CascadeType.ALL, orphanRemoval = true)
+    @OrderBy("position")
+    @BatchSize(size = 500)
+    List<SupplierOffer> offers = new ArrayList<>();
+
+    @Formula("(select coalesce(sum(m.amount), 0) from stock_movement m where m.material_id = id and m.kind <> 'RESERVED')")
+    BigDecimal onHand;
+
+    @Formula("(select coalesce(sum(m.amount), 0) from stock_movement m where m.material_id = id)")
+    BigDecimal free;
+
+    /** For the database only; see {@link #stored}. */
+    protected Material() {}
+
+    /**
+     * Stores a new material. What its sheet says to be on hand is not taken: that is for a movement of stock.
+     *
+     * @param suppliers finds a supplier by its name
+     * @param sample true for one that came with the program and leaves with the samples
+     */
+    public static Material stored(MaterialSheet sheet, Function<String, Supplier> suppliers, boolean sample, LocalDate today) {
+        Material material = new Material();
+        material.sample = sample;
+        material.replace(sheet, suppliers, today);
+        material.persist();
+        return material;
+    }
+
+    /** Takes a new sheet in place of the old one; an offer of the same pack stays the same offer. */
+    void replace(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
+        name = sheet.name().strip();
+        unit = sheet.unit();
+        wasteBeginner = sheet.waste().get(SkillLevel.BEGINNER);
+        wasteImprover = sheet.waste().get(SkillLevel.IMPROVER);
+        wasteExperienced = sheet.waste().get(SkillLevel.EXPERIENCED);
+        confidence = sheet.confidence();
+        cutLoss = sheet.cutLoss();
+        unitMass = sheet.unitMass();
+        minimum = sheet.minimum();
+        hazards = new ArrayList<>(sheet.hazards());
+        note = sheet.note();
+        replaceOffers(sheet.offers(), suppliers, today);
+    }
+
+    private void replaceOffers(List<Offer> wanted, Function<String, Supplier> suppliers, LocalDate today) {
+        List<SupplierOffer> kept = new ArrayList<>();
+        for (Offer offer : wanted) {
+            Supplier supplier = suppliers.apply(offer.supplier());
+            SupplierOffer stored = offers.stream()
+                    .filter(o -> o.isFor(supplier, offer) && !kept.contains(o))
+                    .findFirst()
+                    .orElseGet(() -> new SupplierOffer(this, supplier));
+            stored.take(offer, kept.size(), today);
+            kept.add(stored);
+        }
+        offers.retainAll(kept);
+        kept.stream().filter(o -> !offers.contains(o)).forEach(offers::add);
+    }
+
+    /** The sheet, with what is free to use (on the shelf and not reserved) as what is on hand. */
+    public MaterialSheet toSheet() {
+        return toSheet(free());
+    }
+
+    /** The sheet, with a given amount on hand; none where it is nothing or less. */
+    public MaterialSheet toSheet(Quantity amount) {
+        return new MaterialSheet(name, unit, waste(), confidence, cutLoss, unitMass, amount.signum() > 0 ? amount : null,
+                minimum, hazards, offers.stream().map(SupplierOffer::toSheet).toList(), note);
+    }
+
+    private Map<SkillLevel, BigDecimal> waste() {
+        Map<SkillLevel, BigDecimal> waste = new EnumMap<>(SkillLevel.class);
+        putGiven(waste, SkillLevel.BEGINNER, wasteBeginner);
+        putGiven(waste, SkillLevel.IMPROVER, wasteImprover);
+        putGiven(waste, SkillLevel.EXPERIENCED, wasteExperienced);
+        return waste;
+    }
+
+    private static void putGiven(Map<SkillLevel, BigDecimal> waste, SkillLevel level, BigDecimal percent) {
+        if (percent != null) {
+            waste.put(level, percent);
+        }
+    }
+
+    /** What lies on the shelf, reserved or not, in the material's unit; below zero where more was taken than was counted. */
+    public Quantity onHand() {
+        return shown(onHand);
+    }
+
+    /** What lies on the shelf and is reserved for no class, in the material's unit. */
+    public Quantity free() {
+        return shown(free);
+    }
+
+    /** True where less is free than should lie on the shelf. */
+    public boolean low() {
+        return minimum != null && free().compareTo(minimum) < 0;
+    }
+
+    /** The unit in which movements of stock are held. */
+    public Unit held() {
+        return Unit.held(unit.dimension()).orElseThrow();
+    }
+
+    /** An amount in the held unit, as the tutor counts it; nothing for a material not read from the database yet. */
+    public Quantity shown(BigDecimal heldAmount) {
+        return heldAmount == null ? Quantity.zero(unit) : new Quantity(heldAmount, held()).in(unit);
+    }
+
+    /** Whatever the case of its letters and the blanks around them. */
+    public static Optional<Material> byName(String name) {
+        return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
+    }
+
+    public static Optional<Material> byId(long id) {
+        return findByIdOptional(id);
+    }
+
+    /** All, by name. */
+    public static List<Material> all() {
+        return list("order by lower(name)");
+    }
+
+    /** Those with these names, whatever the case of their letters; names not in the catalogue are left out. */
+    public static List<Material> named(Collection<String> names) {
+        List<String> lower = names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).distinct().toList();
+        return lower.isEmpty() ? List.of() : list("lower(name) in ?1 order by lower(name)", lower);
+    }
+
+    public long id() {
+        return id;
+    }
+
+    public long version() {
+        return version;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+
+    public boolean sample() {
+        return sample;
+    }
+
+    public List<SupplierOffer> offers() {
+        return List.copyOf(offers);
+    }
+}

@@ -1,0 +1,89 @@
+package benchful.catalogue;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Somebody who sells materials: written down once, named by offers and orders, removed only when no offer is left.
+ * No two suppliers have the same name, whatever the case of its letters.
+ */
+@Entity
+public class Supplier extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @Version
+    long version;
+
+    String name;
+    String currency;
+    BigDecimal minimumOrder;
+    BigDecimal delivery;
+    BigDecimal freeAbove;
+    int leadDays;
+    BigDecimal vat;
+    String contact;
+    boolean sample;
+
+    /** For the database only; see {@link #stored}. */
+    protected Supplier() {}
+
+    /** @param sample true for one that came with the program and leaves with the samples */
+    public static Supplier stored(SupplierSheet sheet, boolean sample) {
+        Supplier supplier = new Supplier();
+        supplier.sample = sample;
+        supplier.replace(sheet);
+        supplier.persist();
+        return supplier;
+    }
+
+    void replace(SupplierSheet sheet) {
+        name = sheet.name().strip();
+        currency = sheet.currency();
+        minimumOrder = sheet.minimumOrder();
+        delivery = sheet.delivery();
+        freeAbove = sheet.freeAbove();
+        leadDays = sheet.leadDays();
+        vat = sheet.vat();
+        contact = sheet.contact();
+    }
+
+    public SupplierSheet toSheet() {
+        return new SupplierSheet(name, currency, minimumOrder, delivery, freeAbove, leadDays, vat, contact);
+    }
+
+    /** Whatever the case of its letters and the blanks around them. */
+    public static Optional<Supplier> byName(String name) {
+        return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
+    }
+
+    /** All, by name. */
+    public static List<Supplier> all() {
+        return list("order by lower(name)");
+    }
+
+    public long id() {
+        return id;
+    }
+
+    public long version() {
+        return version;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public boolean sample() {
+        return sample;
+    }
+}

@@ -1,0 +1,101 @@
+package benchful.catalogue;
+
+import benchful.core.quantity.Quantity;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.ElementCollection;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.OrderBy;
+import jakarta.persistence.Table;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.hibernate.annotations.BatchSize;
+
+/**
+ * A stored offer: a pack of one material from one supplier, with the day its price was learnt. The same pack stays the same
+ * offer when its price changes, so that orders can refer to it.
+ */
+@Entity
+@Table(name = "offer")
+public class SupplierOffer extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @ManyToOne(fetch = FetchType.LAZY, optional = false)
+    Material material;
+
+    @ManyToOne(fetch = FetchType.LAZY, optional = false)
+    Supplier supplier;
+
+    int position;
+    Quantity holds;
+    Integer lengths;
+    BigDecimal price;
+    LocalDate pricedOn;
+
+    @ElementCollection
+    @CollectionTable(name = "price_break", joinColumns = @JoinColumn(name = "offer_id"))
+    @OrderBy("packs")
+    @BatchSize(size = 500)
+    List<PriceBreak> breaks = new ArrayList<>();
+
+    /** For the database only. */
+    protected SupplierOffer() {}
+
+    SupplierOffer(Material material, Supplier supplier) {
+        this.material = material;
+        this.supplier = supplier;
+    }
+
+    /** The same supplier's pack of the same size: only its price may differ. */
+    boolean isFor(Supplier other, Offer offer) {
+        return supplier.equals(other) && holds.equals(offer.holds()) && Objects.equals(lengths, offer.lengths());
+    }
+
+    void take(Offer offer, int place, LocalDate today) {
+        position = place;
+        holds = offer.holds();
+        lengths = offer.lengths();
+        if (price == null || price.compareTo(offer.price()) != 0 || !offer.breaks().equals(sheetBreaks())) {
+            price = offer.price();
+            pricedOn = today;
+            breaks.clear();
+            offer.breaks().forEach(b -> breaks.add(new PriceBreak(b.packs(), b.price())));
+        }
+    }
+
+    public Offer toSheet() {
+        return new Offer(supplier.name, holds, price, lengths, sheetBreaks());
+    }
+
+    private List<Offer.PriceBreak> sheetBreaks() {
+        return breaks.stream().map(b -> new Offer.PriceBreak(b.packs, b.price)).toList();
+    }
+
+    public long id() {
+        return id;
+    }
+
+    public Material material() {
+        return material;
+    }
+
+    public Supplier supplier() {
+        return supplier;
+    }
+
+    /** The day the price was last changed. */
+    public LocalDate pricedOn() {
+        return pricedOn;
+    }
+}

@@ -1,0 +1,34 @@
+package benchful.stock;
+
+/** Why stock moved, and whether that puts something on the shelf (+1), takes it away (-1) or may do either (0). */
+public enum MovementKind {
+    /** Bought and put on the shelf. */
+    RECEIVED(1),
+    /** Promised to a class (less is free) or released again (more is free); what lies on the shelf stays the same. */
+    RESERVED(0),
+    /** Taken from the shelf into a kit. */
+    PACKED(-1),
+    /** Taken from the shelf and used at the bench. */
+    USED(-1),
+    /** Broken or spoilt. */
+    SPOILT(-1),
+    /** Left over and put back. */
+    RETURNED(1),
+    /** Counted: the difference between what was found and what the movements said. */
+    COUNTED(0);
+
+    private final int sign;
+
+    MovementKind(int sign) {
+        this.sign = sign;
+    }
+
+    public int sign() {
+        return sign;
+    }
+
+    /** True where it changes what lies on the shelf. */
+    public boolean physical() {
+        return this != RESERVED;
+    }
+}

@@ -1,0 +1,117 @@
+package benchful.stock;
+
+import benchful.catalogue.Material;
+import benchful.core.quantity.Quantity;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
+import java.math.BigDecimal;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * Writes the stock ledger. A material is locked while one of its movements is written, so that a count meets the sum it
+ * was compared with, however many people pack and receive at the same time.
+ */
+@ApplicationScoped
+public class StockLedger {
+    private static final String SUM = "select coalesce(sum(amount), 0) from StockMovement where material = :material";
+
+    private final EntityManager database;
+    private final Clock clock;
+
+    StockLedger(EntityManager database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /**
+     * Writes down what was received, packed, used, spoilt or returned.
+     *
+     * @param amount above 0, in any unit of the material's kind; the sign follows from the kind of movement
+     * @return what there is afterwards; below zero is for the caller to warn about
+     * @throws IllegalArgumentException if the amount measures something else, or the kind has no sign of its own
+     */
+    @Transactional
+    public Balance move(long materialId, MovementKind kind, Quantity amount, Cause cause) {
+        Material material = locked(materialId);
+        write(material, kind, held(material, amount).multiply(BigDecimal.valueOf(kind.sign())), cause);
+        return balance(material);
+    }
+
+    /** Writes down what was found on the shelf: a movement of the difference, and none where there is no difference. */
+    @Transactional
+    public Balance count(long materialId, Quantity found, Cause cause) {
+        Material material = locked(materialId);
+        BigDecimal difference = held(material, found).subtract(sum(material, " and kind <> RESERVED"));
+        if (difference.signum() != 0) {
+            write(material, MovementKind.COUNTED, difference, cause);
+        }
+        return balance(material);
+    }
+
+    /**
+     * Makes what is reserved for a class exactly what is wanted: more is reserved, less is released, and what is no longer
+     * named is released wholly.
+     *
+     * @param wanted by material, how much the class is promised; names that are not in the catalogue are passed over
+     */
+    @Transactional
+    public void reserve(long classId, Map<String, Quantity> wanted, String note) {
+        Map<Long, BigDecimal> target = new TreeMap<>();
+        wanted.forEach((name, amount) -> Material.byName(name).ifPresent(m -> target.merge(m.id(), held(m, amount), BigDecimal::add)));
+        Set<Long> concerned = new TreeSet<>(target.keySet());
+        concerned.addAll(reserved(classId).keySet());
+        concerned.forEach(this::locked);
+        Map<Long, BigDecimal> now = reserved(classId);
+        for (long id : concerned) {
+            BigDecimal more = target.getOrDefault(id, BigDecimal.ZERO).subtract(now.getOrDefault(id, BigDecimal.ZERO));
+            if (more.signum() != 0) {
+                write(Material.<Material>findById(id), MovementKind.RESERVED, more.negate(), Cause.ofClass(classId, note));
+            }
+        }
+    }
+
+    /** By material, what is reserved for a class and not released, in the held unit [> 0]. */
+    @Transactional
+    public Map<Long, BigDecimal> reserved(long classId) {
+        return database.createQuery(
+                        "select material.id, -sum(amount) from StockMovement where classId = :c and kind = RESERVED"
+                                + " group by material.id having sum(amount) <> 0",
+                        Object[].class)
+                .setParameter("c", classId)
+                .getResultStream()
+                .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
+    }
+
+    @Transactional
+    public Balance balance(long materialId) {
+        return balance(Material.<Material>findById(materialId));
+    }
+
+    private Balance balance(Material material) {
+        return new Balance(material.shown(sum(material, " and kind <> RESERVED")), material.shown(sum(material, "")));
+    }
+
+    private BigDecimal sum(Material material, String which) {
+        return database.createQuery(SUM + which, BigDecimal.class).setParameter("material", material).getSingleResult();
+    }
+
+    private Material locked(long materialId) {
+        return Material.findById(materialId, LockModeType.PESSIMISTIC_WRITE);
+    }
+
+    private static BigDecimal held(Material material, Quantity amount) {
+        return amount.in(material.held()).amount();
+    }
+
+    private void write(Material material, MovementKind kind, BigDecimal amount, Cause cause) {
+        new StockMovement(material, kind, amount, cause, Instant.now(clock)).persist();
+    }
+}

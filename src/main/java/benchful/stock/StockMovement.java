@@ -1,0 +1,63 @@
+package benchful.stock;
+
+import benchful.catalogue.Material;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.ManyToOne;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.hibernate.annotations.Immutable;
+
+/** One line of the stock ledger: what moved, when and why. It is written once and never changed; a mistake is met by a count. */
+@Entity
+@Immutable
+public class StockMovement extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @ManyToOne(fetch = FetchType.LAZY, optional = false)
+    Material material;
+
+    @Enumerated(EnumType.STRING)
+    MovementKind kind;
+
+    BigDecimal amount;
+    Instant happenedAt;
+    String note;
+    Long classId;
+    Long orderId;
+
+    /** For the database only. */
+    protected StockMovement() {}
+
+    /**
+     * @param amount signed, in the held unit of the material; not 0
+     * @param cause the class or order behind it, and a note
+     */
+    StockMovement(Material material, MovementKind kind, BigDecimal amount, Cause cause, Instant now) {
+        if (amount.signum() == 0 || kind.sign() * amount.signum() < 0) {
+            throw new IllegalArgumentException("A movement of kind %s can't have the amount %s.".formatted(kind, amount));
+        }
+        this.material = material;
+        this.kind = kind;
+        this.amount = amount;
+        this.happenedAt = now.truncatedTo(ChronoUnit.MICROS);
+        this.note = cause.note();
+        this.classId = cause.classId();
+        this.orderId = cause.orderId();
+    }
+
+    /** Of one material, the earliest first. */
+    static List<StockMovement> of(Material material) {
+        return list("material = ?1 order by id", material);
+    }
+}

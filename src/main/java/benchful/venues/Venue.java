@@ -1,0 +1,87 @@
+package benchful.venues;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.annotations.Mutability;
+import org.hibernate.type.SqlTypes;
+import org.hibernate.type.descriptor.java.Immutability;
+
+/**
+ * A stored room: written down once, chosen for classes, changed as a whole sheet. Its name is unlike every other's,
+ * whatever the case of its letters.
+ */
+@Entity
+public class Venue extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @Version
+    long version;
+
+    String name;
+    boolean sample;
+
+    @JdbcTypeCode(SqlTypes.JSON)
+    @Mutability(Immutability.class)
+    VenueSheet sheet;
+
+    /** For the database only; see {@link #stored}. */
+    protected Venue() {}
+
+    /** @param sample true for one that came with the program and leaves with the samples */
+    public static Venue stored(VenueSheet sheet, boolean sample) {
+        Venue venue = new Venue();
+        venue.sample = sample;
+        venue.replace(sheet);
+        venue.persist();
+        return venue;
+    }
+
+    void replace(VenueSheet newSheet) {
+        name = newSheet.name().strip();
+        sheet = newSheet;
+    }
+
+    public VenueSheet toSheet() {
+        return sheet;
+    }
+
+    /** Whatever the case of its letters and the blanks around them. */
+    public static Optional<Venue> byName(String name) {
+        return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
+    }
+
+    public static Optional<Venue> byId(long id) {
+        return findByIdOptional(id);
+    }
+
+    /** All, by name. */
+    public static List<Venue> all() {
+        return list("order by lower(name)");
+    }
+
+    public long id() {
+        return id;
+    }
+
+    public long version() {
+        return version;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public boolean sample() {
+        return sample;
+    }
+}

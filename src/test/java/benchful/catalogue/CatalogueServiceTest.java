@@ -1,0 +1,87 @@
+package benchful.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import benchful.core.SkillLevel;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.stock.Cause;
+import benchful.stock.MovementKind;
+import benchful.stock.StockLedger;
+import io.quarkus.test.TestTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.hibernate.exception.ConstraintViolationException;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+@TestTransaction
+class CatalogueServiceTest {
+    private static final LocalDate TODAY = LocalDate.of(2027, 3, 6);
+    private static final SupplierSheet HARBOUR = new SupplierSheet(
+            "Catalogue harbour", "GBP", new BigDecimal("10"), new BigDecimal("3.95"), new BigDecimal("40"), 3, new BigDecimal("20"), "by post");
+
+    @Inject CatalogueService catalogue;
+    @Inject StockLedger ledger;
+
+    @Test
+    void givesBackAMaterialAsItWasWrittenWithWhatItsMovementsAddUpTo() {
+        long id = stored(cord("Catalogue cord", new BigDecimal("4.20")));
+        ledger.move(id, MovementKind.RECEIVED, Quantity.parse("5 m"), Cause.NONE);
+        ledger.move(id, MovementKind.SPOILT, Quantity.parse("30 cm"), Cause.note("frayed"));
+        ledger.reserve(7, Map.of("catalogue CORD", Quantity.parse("70 cm")), null);
+        Material.getEntityManager().clear();
+
+        CatalogueSheet sheets = catalogue.sheets(List.of("CATALOGUE cord", "not there"));
+        assertThat(sheets.materials()).containsExactly(withOnHand(cord("Catalogue cord", new BigDecimal("4.20")), "4 m"));
+        assertThat(sheets.suppliers()).contains(HARBOUR);
+        assertThat(Material.byId(id).orElseThrow().onHand()).isEqualTo(Quantity.parse("4.7 m"));
+    }
+
+    @Test
+    void keepsAnOfferTheSameWhenItsPriceChanges() {
+        Supplier harbour = Supplier.stored(HARBOUR, false);
+        Material material = Material.stored(cord("Catalogue cord", new BigDecimal("4.20")), name -> harbour, false, TODAY);
+        Material.flush();
+        long offer = material.offers().get(0).id();
+
+        material.replace(cord("Catalogue cord", new BigDecimal("4.80")), name -> harbour, TODAY.plusDays(1));
+        Material.flush();
+        assertThat(material.offers()).singleElement().satisfies(o -> {
+            assertThat(o.id()).isEqualTo(offer);
+            assertThat(o.toSheet().price()).isEqualByComparingTo("4.80");
+            assertThat(o.pricedOn()).isEqualTo(TODAY.plusDays(1));
+        });
+    }
+
+    @Test
+    void refusesASecondMaterialOfTheSameName() {
+        stored(cord("Catalogue cord", BigDecimal.ONE));
+        assertThatThrownBy(() -> Material.stored(cord("CATALOGUE CORD", BigDecimal.ONE),
+                        name -> Supplier.byName(name).orElseThrow(), false, TODAY))
+                .isInstanceOf(ConstraintViolationException.class);
+    }
+
+    private static long stored(MaterialSheet sheet) {
+        Supplier harbour = Supplier.stored(HARBOUR, false);
+        Material material = Material.stored(sheet, name -> harbour, false, TODAY);
+        Material.flush();
+        return material.id();
+    }
+
+    static MaterialSheet cord(String name, BigDecimal price) {
+        Offer offer = new Offer(HARBOUR.name(), Quantity.parse("2 m"), price, null, List.of(new Offer.PriceBreak(5, new BigDecimal("3.90"))));
+        return new MaterialSheet(name, Unit.M, Map.of(SkillLevel.BEGINNER, new BigDecimal("10")), new BigDecimal("0.95"), Quantity.parse("5 mm"),
+                Quantity.parse("4 g"), null, Quantity.parse("3 m"), List.of("sharp-tools"), List.of(offer), "with needle");
+    }
+
+    private static MaterialSheet withOnHand(MaterialSheet s, String amount) {
+        return new MaterialSheet(s.name(), s.unit(), s.waste(), s.confidence(), s.cutLoss(), s.unitMass(), Quantity.parse(amount), s.minimum(),
+                s.hazards(), s.offers(), s.note());
+    }
+}

@@ -1,0 +1,26 @@
+package benchful.venues;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.TestTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+@TestTransaction
+class StoredVenueTest {
+
+    @Test
+    void comesBackWholeAndIsFoundByItsNameInAnyCase() {
+        VenueSheet loft = new VenueSheet("Stored loft", "12 Slipway", 9, 6, VenueSheet.Ventilation.WINDOWS, true, null,
+                Map.of("pliers", 6), List.of("No flames"), "Key at the chandler's");
+        long id = Venue.stored(loft, false).id();
+        Venue.flush();
+        Venue.getEntityManager().clear();
+
+        assertThat(Venue.byName(" stored LOFT").orElseThrow().id()).isEqualTo(id);
+        assertThat(Venue.byId(id).orElseThrow().toSheet()).isEqualTo(loft);
+    }
+}
