@@ -6,7 +6,6 @@ import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
-import benchful.core.lesson.Words;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,13 +87,13 @@ public final class ClassTime {
                 : "number " + done + " of " + students + " is expected";
         return new Reason(Subject.LENGTH, one + inMinutes(time.quick()) + " to " + inMinutes(time.slow()) + " min, usually "
                 + inMinutes(time.usual()) + (time.skillFactor() == 1 ? "" : ", times " + plain(time.skillFactor()) + " for the level")
-                + "; " + who + " after " + Words.minutes(whole(own)) + ".");
+                + "; " + who + " after " + plain(own / 60) + " min.");
     }
 
     private Reason turnsReason(Step.Make make, int students, int atOnce, double turns) {
         ToolUse scarce = make.uses().stream().min((a, b) -> Integer.compare(share(a), share(b))).orElseThrow();
         return new Reason(Subject.TURNS, room.get(scarce.tool()) + " × " + scarce.tool() + " for " + students + " students: "
-                + (students + atOnce - 1) / atOnce + " turns of up to " + atOnce + " add " + Words.minutes(whole(turns)) + ".");
+                + (students + atOnce - 1) / atOnce + " turns of up to " + atOnce + " add " + plain(turns / 60) + " min.");
     }
 
     private int share(ToolUse use) {
@@ -105,11 +104,7 @@ public final class ClassTime {
         return new Reason(Subject.HELP, asking + (asking == 1 ? " student asks " : " students ask ")
                 + plain(make.help().callsPerStudentHour()) + " times an hour each for " + plain(make.help().minutesPerCall())
                 + " min; with " + people + (people == 1 ? " person" : " people") + " to help a call waits "
-                + plain(delay / 60) + " min, which adds " + Words.minutes(whole(added)) + ".");
-    }
-
-    private static Duration whole(double seconds) {
-        return Duration.ofSeconds(Math.round(seconds));
+                + plain(delay / 60) + " min, which adds " + plain(added / 60) + " min.");
     }
 
     private static String inMinutes(Duration length) {
