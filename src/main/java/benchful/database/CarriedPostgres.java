@@ -2,6 +2,7 @@ package benchful.database;
 
 import java.io.IOException;
 import java.sql.SQLException;
+import java.util.Optional;
 import org.jboss.logging.Logger;
 
 /**
@@ -16,16 +17,13 @@ final class CarriedPostgres implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(CarriedPostgres.class);
     private static final int PORTS_TRIED = 5;
 
-    private final DatabaseSettings settings;
     private final FolderLock lock;
-    private final PostgresCluster cluster;
+    private final ServerWatch watch;
     private final ServerAddress address;
-    private volatile boolean closing;
 
-    private CarriedPostgres(DatabaseSettings settings, FolderLock lock, PostgresCluster cluster, ServerAddress address) {
-        this.settings = settings;
+    private CarriedPostgres(FolderLock lock, ServerWatch watch, ServerAddress address) {
         this.lock = lock;
-        this.cluster = cluster;
+        this.watch = watch;
         this.address = address;
     }
 
@@ -35,11 +33,15 @@ final class CarriedPostgres implements AutoCloseable {
      * @throws DatabaseProblem if that cannot be done, with what to do about it
      */
     static CarriedPostgres start(DatabaseSettings settings) {
+        return start(settings, ServerAccount.ofThisMachine());
+    }
+
+    static CarriedPostgres start(DatabaseSettings settings, ServerAccount account) {
         DataFolder folder = DataFolder.open(settings.folder());
         try {
             FolderLock lock = FolderLock.take(folder);
             try {
-                return start(settings, folder, lock);
+                return start(settings, account, folder, lock);
             } catch (IOException | SQLException | RuntimeException e) {
                 lock.close();
                 throw e;
@@ -49,78 +51,54 @@ final class CarriedPostgres implements AutoCloseable {
         }
     }
 
-    private static CarriedPostgres start(DatabaseSettings settings, DataFolder folder, FolderLock lock)
+    private static CarriedPostgres start(DatabaseSettings settings, ServerAccount account, DataFolder folder, FolderLock lock)
             throws IOException, SQLException {
         PostgresPrograms programs = PostgresPrograms.in(folder.programs());
         int version = programs.majorVersion();
+        PostgresCluster cluster =
+                new PostgresCluster(programs, account, folder.cluster(version), folder.log(version), settings.durable());
         String password = folder.password(version);
-        PostgresCluster cluster = new PostgresCluster(
-                programs, ServerAccount.ofThisMachine(), folder.cluster(version), folder.log(version));
         if (cluster.exists()) {
-            cluster.stopOrphan();
+            cluster.clearTheWay();
         } else {
             LOG.infof("Making a new database in %s; this takes some seconds, once", folder.root());
-            cluster.create(folder.passwordFile(version), settings.durable());
+            cluster.create(folder.passwordFile(version));
         }
-        ServerAddress address = new ServerAddress(startOnFreePort(cluster, settings), password);
-        CarriedPostgres postgres = new CarriedPostgres(settings, lock, cluster, address);
-        postgres.watch();
+        ServerAddress address = new ServerAddress(startOnFreePort(cluster), password);
+        ServerWatch watch = ServerWatch.over(cluster, address.port());
         new ProgramDatabase(address).prepare(settings.recreated());
         programs.deleteOthers();
-        return postgres;
+        return new CarriedPostgres(lock, watch, address);
     }
 
-    private static int startOnFreePort(PostgresCluster cluster, DatabaseSettings settings) throws IOException {
+    private static int startOnFreePort(PostgresCluster cluster) throws IOException {
+        String trouble = "";
         for (int attempt = 0; attempt < PORTS_TRIED; attempt++) {
             // Another program may take the port between the look and the start; then the next one is tried.
             int port = ServerAddress.freePort();
-            if (cluster.start(port, settings.durable())) {
+            Optional<String> failure = cluster.start(port);
+            if (failure.isEmpty()) {
                 return port;
             }
+            trouble = failure.get();
         }
-        throw new DatabaseProblem("PostgreSQL did not start. " + cluster.explanation());
+        throw new DatabaseProblem("PostgreSQL did not start. " + trouble);
     }
 
+    /** The JDBC address of the program's database. */
     String url() {
         return new ProgramDatabase(address).url();
     }
 
-    ServerAddress address() {
-        return address;
-    }
-
-    /** The process of the server. */
-    ProcessHandle server() throws IOException {
-        return cluster.server();
-    }
-
-    private void watch() throws IOException {
-        cluster.server().onExit().thenRun(this::startAgain);
-    }
-
-    private synchronized void startAgain() {
-        if (closing) {
-            return;
-        }
-        LOG.warn("PostgreSQL has ended unexpectedly; starting it again");
-        try {
-            if (!cluster.start(address.port(), settings.durable())) {
-                LOG.errorf("PostgreSQL did not start again. %s", cluster.explanation());
-                return;
-            }
-            watch();
-        } catch (IOException e) {
-            LOG.error("PostgreSQL did not start again", e);
-        }
+    /** The password of the program's role. */
+    String password() {
+        return address.password();
     }
 
     /** Stops the server and gives the data folder free. */
     @Override
     public void close() throws IOException {
-        closing = true;
-        synchronized (this) {
-            cluster.stop();
-            lock.close();
-        }
+        watch.stop();
+        lock.close();
     }
 }

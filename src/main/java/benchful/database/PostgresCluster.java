@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The files of one PostgreSQL server and the server that runs on them. Every change of the server's state goes through
@@ -20,17 +21,20 @@ final class PostgresCluster {
     private static final String SMART_STOP_SECONDS = "5";
     private static final String FAST_STOP_SECONDS = "60";
     private static final long LOG_BYTES = 4_000_000;
+    private static final int LAST_LINES = 8;
 
     private final PostgresPrograms programs;
     private final ServerAccount account;
     private final Path files;
     private final Path log;
+    private final boolean durable;
 
-    PostgresCluster(PostgresPrograms programs, ServerAccount account, Path files, Path log) {
+    PostgresCluster(PostgresPrograms programs, ServerAccount account, Path files, Path log, boolean durable) {
         this.programs = programs;
         this.account = account;
         this.files = files;
         this.log = log;
+        this.durable = durable;
     }
 
     boolean exists() {
@@ -38,7 +42,7 @@ final class PostgresCluster {
     }
 
     /** Makes the files; if this is broken off, the next attempt begins afresh. */
-    void create(Path passwordFile, boolean durable) throws IOException {
+    void create(Path passwordFile) throws IOException {
         Path draft = files.resolveSibling(files.getFileName() + ".new");
         Trees.delete(draft);
         List<String> command = new ArrayList<>(List.of(
@@ -58,14 +62,15 @@ final class PostgresCluster {
     /**
      * Starts the server and waits until it answers.
      *
-     * @return false if it did not start; {@link #explanation} then says why
+     * @return empty if it runs; else why it does not
      */
-    boolean start(int port, boolean durable) throws IOException {
+    Optional<String> start(int port) throws IOException {
         Files.writeString(files.resolve("postgresql.conf"), ServerConfiguration.text(port, durable));
         if (Files.exists(log) && Files.size(log) > LOG_BYTES) {
             Files.move(log, log.resolveSibling(log.getFileName() + ".old"), StandardCopyOption.REPLACE_EXISTING);
         }
-        return control("start", "--log=" + log, "--timeout=" + START_SECONDS).succeeded();
+        Command started = control("start", "--log=" + log, "--timeout=" + START_SECONDS);
+        return started.succeeded() ? Optional.empty() : Optional.of(started.output() + lastWords());
     }
 
     /** Stops the server: first it lets its clients finish, then it breaks them off; what was committed is kept either way. */
@@ -75,36 +80,37 @@ final class PostgresCluster {
         }
     }
 
-    /** Stops a server that outlived the program which started it, and clears what an unclean end left in the way of a start. */
-    void stopOrphan() throws IOException {
+    /** Stops a server that outlived the program which started it, and clears what may stand in the way of a start. */
+    void clearTheWay() throws IOException {
         ServerMark mark = ServerMark.in(files);
         if (mark.server().isPresent()) {
             control("stop", "--mode=fast", "--timeout=" + FAST_STOP_SECONDS);
         } else {
             mark.clearIfStrange();
         }
+        account.own(files);
     }
 
-    /** The process of the running server. */
-    ProcessHandle server() throws IOException {
-        return ServerMark.in(files).server()
-                .orElseThrow(() -> new DatabaseProblem("PostgreSQL ended right after its start. " + explanation()));
-    }
-
-    /** The last lines of the server's log, for a message. */
-    String explanation() {
-        try {
-            List<String> lines = Files.readAllLines(log);
-            return "Its log " + log + " ends with:\n" + String.join("\n", lines.subList(Math.max(0, lines.size() - 8), lines.size()));
-        } catch (IOException e) {
-            return "Its log " + log + " cannot be read: " + e.getMessage();
-        }
+    /** The process of the server, while it runs. */
+    Optional<ProcessHandle> server() throws IOException {
+        return ServerMark.in(files).server();
     }
 
     private Command control(String action, String... options) throws IOException {
         List<String> command = new ArrayList<>(List.of(path("pg_ctl"), action, "--pgdata=" + files, "--wait", "--silent"));
         command.addAll(List.of(options));
         return run(command);
+    }
+
+    /** The end of the server's log, for a message. */
+    private String lastWords() {
+        try {
+            List<String> lines = Files.readAllLines(log);
+            List<String> last = lines.subList(Math.max(0, lines.size() - LAST_LINES), lines.size());
+            return "Its log " + log + " ends with:\n" + String.join("\n", last);
+        } catch (IOException e) {
+            return "Its log " + log + " cannot be read: " + e.getMessage();
+        }
     }
 
     private Command run(List<String> command) throws IOException {

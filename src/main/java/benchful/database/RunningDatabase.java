@@ -21,7 +21,7 @@ record RunningDatabase(String url, String password) {
         }
         CarriedPostgres postgres = CarriedPostgres.start(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(postgres), "database-stop"));
-        RunningDatabase database = new RunningDatabase(postgres.url(), postgres.address().password());
+        RunningDatabase database = new RunningDatabase(postgres.url(), postgres.password());
         System.setProperty(name + ".url", database.url());
         System.setProperty(name + ".password", database.password());
         return database;

@@ -1,0 +1,234 @@
+package benchful.database;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Starts the real server in a folder of its own and treats it badly. The tests share the folder, as the starts of one tutor do. */
+class CarriedPostgresTest {
+    // How long the system may take to forget a process that has ended.
+    private static final Duration GOING = Duration.ofSeconds(10);
+
+    @TempDir
+    static Path folder;
+
+    private CarriedPostgres postgres;
+
+    @BeforeEach
+    void startWithAnEmptyBench() throws SQLException {
+        postgres = CarriedPostgres.start(settings());
+        execute("drop table if exists bench");
+        execute("create table bench (tool text)");
+    }
+
+    @AfterEach
+    void stop() throws IOException {
+        postgres.close();
+    }
+
+    @Test
+    void keepsDataOverARestart() throws Exception {
+        execute("insert into bench values ('mandrel')");
+        postgres.close();
+
+        postgres = CarriedPostgres.start(settings());
+
+        assertThat(tools()).containsExactly("mandrel");
+    }
+
+    @Test
+    void startsAgainOnTheSamePortAfterTheServerIsKilled() throws Exception {
+        execute("insert into bench values ('anvil')");
+        String url = postgres.url();
+
+        ProcessHandle killed = server();
+
+        killed.destroyForcibly();
+
+        assertThat(toolsWhenBack()).containsExactly("anvil");
+        assertThat(server().pid()).isNotEqualTo(killed.pid());
+        assertThat(postgres.url()).isEqualTo(url);
+    }
+
+    @Test
+    void stopsTheServerWithTheProgram() throws Exception {
+        ProcessHandle server = server();
+
+        postgres.close();
+
+        assertThat(server.onExit()).succeedsWithin(GOING);
+    }
+
+    @Test
+    void refusesASecondStartOnTheSameFolder() {
+        assertThatThrownBy(() -> CarriedPostgres.start(settings()))
+                .isInstanceOf(DatabaseProblem.class)
+                .hasMessage("Benchful is already running on the data folder %s (process %d). Use the one that runs, stop it first,"
+                        + " or choose another folder with the setting benchful.data.", folder, ProcessHandle.current().pid());
+    }
+
+    @Test
+    void takesOverFromAProgramThatWasKilled() throws Exception {
+        postgres.close();
+        Process other = OtherProgram.start(folder);
+        ProcessHandle orphan = server();
+        assertThatThrownBy(() -> CarriedPostgres.start(settings())).hasMessageContaining("(process " + other.pid() + ")");
+
+        other.destroyForcibly().waitFor();
+        assertThat(orphan.isAlive()).isTrue();
+        postgres = CarriedPostgres.start(settings());
+
+        assertThat(orphan.onExit()).succeedsWithin(GOING);
+        assertThat(tools()).containsExactly("tool of the other program");
+    }
+
+    @Test
+    void startsOverAMarkWhoseNumberBelongsToAnotherProcess() throws Exception {
+        execute("insert into bench values ('saw')");
+        Path mark = folder.resolve("postgres-17/postmaster.pid");
+        String text = Files.readString(mark);
+        postgres.close();
+        Files.writeString(mark, text.replaceFirst("\\d+", Long.toString(ProcessHandle.current().pid())));
+
+        postgres = CarriedPostgres.start(settings());
+
+        assertThat(tools()).containsExactly("saw");
+    }
+
+    @Test
+    void keepsThePasswordFromOtherAccounts() throws IOException {
+        assumeTrue(!PostgresPrograms.isWindows(), "Windows has no file modes");
+        assertThat(mode("postgres-17.password")).isEqualTo("rw-------");
+        assertThat(mode("postgres-17")).isEqualTo("rwx------");
+        assertThat(Files.readString(folder.resolve("postgres-17.password"))).matches("[0-9a-f]{48}");
+    }
+
+    @Test
+    void turnsAwayAWrongPassword() {
+        assertThatThrownBy(() -> DriverManager.getConnection(postgres.url(), ProgramDatabase.ROLE, "guess"))
+                .isInstanceOf(SQLException.class)
+                .hasMessageContaining("password authentication failed");
+    }
+
+    @Test
+    void givesTheProgramNoPowerOverTheServer() {
+        assertThatThrownBy(() -> execute("copy (select 1) to program 'true'"))
+                .isInstanceOf(SQLException.class)
+                .hasMessageContaining("permission denied");
+    }
+
+    @Test
+    void listensOnLoopbackOnlyAndWritesThroughToTheDisk() throws SQLException {
+        assertThat(texts("select setting from pg_settings where name in ('fsync', 'full_page_writes', 'listen_addresses',"
+                        + " 'synchronous_commit') order by name"))
+                .containsExactly("on", "on", "127.0.0.1", "on");
+    }
+
+    @Test
+    void beginsEmptyWhereAskedTo() throws Exception {
+        postgres.close();
+
+        postgres = CarriedPostgres.start(new DatabaseSettings(folder, false, true));
+
+        assertThat(texts("select tablename from pg_tables where schemaname = 'public'")).isEmpty();
+        assertThat(texts("show fsync")).containsExactly("off");
+    }
+
+    @Test
+    void runsForRootWhereNamespacesAreForbidden() throws Exception {
+        assumeTrue(ServerAccount.isRoot(), "only root can run the server as another account");
+        execute("insert into bench values ('file')");
+        postgres.close();
+
+        postgres = CarriedPostgres.start(settings(), ServerAccount.UNPRIVILEGED);
+        assertThat(tools()).containsExactly("file");
+        assertThat(Files.getAttribute(folder.resolve("postgres-17/base"), "unix:uid")).isEqualTo(65534);
+        postgres.close();
+
+        postgres = CarriedPostgres.start(settings());
+        assertThat(tools()).containsExactly("file");
+    }
+
+    @Test
+    void saysWhereThePasswordFileBelongsWhenItIsGone() throws Exception {
+        postgres.close();
+        Path file = folder.resolve("postgres-17.password");
+        Path aside = Files.move(file, folder.resolve("aside"));
+        try {
+            assertThatThrownBy(() -> CarriedPostgres.start(settings()))
+                    .isInstanceOf(DatabaseProblem.class)
+                    .hasMessageContaining("The password file " + file + " is missing");
+        } finally {
+            Files.move(aside, file);
+        }
+    }
+
+    private static DatabaseSettings settings() {
+        return new DatabaseSettings(folder, true, false);
+    }
+
+    private static ProcessHandle server() throws IOException {
+        return ServerMark.in(folder.resolve("postgres-17")).server().orElseThrow();
+    }
+
+    private static String mode(String name) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve(name)));
+    }
+
+    private Connection connect() throws SQLException {
+        return DriverManager.getConnection(postgres.url(), ProgramDatabase.ROLE, postgres.password());
+    }
+
+    private void execute(String sql) throws SQLException {
+        try (Connection connection = connect(); Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
+    private List<String> tools() throws SQLException {
+        return texts("select tool from bench");
+    }
+
+    private List<String> texts(String query) throws SQLException {
+        List<String> texts = new ArrayList<>();
+        try (Connection connection = connect();
+                Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery(query)) {
+            while (rows.next()) {
+                texts.add(rows.getString(1));
+            }
+        }
+        return texts;
+    }
+
+    private List<String> toolsWhenBack() throws SQLException, InterruptedException {
+        long end = System.nanoTime() + Duration.ofSeconds(30).toNanos();
+        while (true) {
+            try {
+                return tools();
+            } catch (SQLException e) {
+                if (System.nanoTime() > end) {
+                    throw e;
+                }
+                Thread.sleep(100);
+            }
+        }
+    }
+}
