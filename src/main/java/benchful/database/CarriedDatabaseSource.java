@@ -1,26 +1,19 @@
 package benchful.database;
 
-import io.quarkus.runtime.PreventFurtherStepsException;
 import java.util.Map;
 import java.util.Set;
 import org.eclipse.microprofile.config.spi.ConfigSource;
-import org.jboss.logging.Logger;
 
-/**
- * Answers where the database is, and starts the carried one when first asked. It lists no names, so that nobody asks by
- * accident while the program is built.
- */
+/** Answers where the carried database is. It lists no names: a list would show the password where settings are listed. */
 final class CarriedDatabaseSource implements ConfigSource {
     static final String URL = "quarkus.datasource.jdbc.url";
     static final String PASSWORD = "quarkus.datasource.password";
 
-    private static final Logger LOG = Logger.getLogger(CarriedDatabaseSource.class);
-
-    private final DatabaseSettings settings;
+    private final RunningDatabase database;
     private final int ordinal;
 
-    CarriedDatabaseSource(DatabaseSettings settings, int ordinal) {
-        this.settings = settings;
+    CarriedDatabaseSource(RunningDatabase database, int ordinal) {
+        this.database = database;
         this.ordinal = ordinal;
     }
 
@@ -47,19 +40,9 @@ final class CarriedDatabaseSource implements ConfigSource {
     @Override
     public String getValue(String name) {
         return switch (name) {
-            case URL -> database().url();
-            case PASSWORD -> database().password();
+            case URL -> database.url();
+            case PASSWORD -> database.password();
             default -> null;
         };
-    }
-
-    private RunningDatabase database() {
-        try {
-            return RunningDatabase.on(settings);
-        } catch (DatabaseProblem e) {
-            LOG.debug("The carried database cannot run", e);
-            // Quarkus prints the message of this one alone, without a trace, and ends the program.
-            throw new PreventFurtherStepsException(e.getMessage(), 1);
-        }
     }
 }
