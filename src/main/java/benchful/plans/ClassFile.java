@@ -5,6 +5,7 @@ import benchful.catalogue.SupplierSheet;
 import benchful.classes.ClassSetup;
 import benchful.projects.ProjectSheet;
 import benchful.venues.VenueSheet;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 
 /**
@@ -14,7 +15,7 @@ import java.util.List;
  * @param setup written {@code class} in files
  */
 public record ClassFile(
-        ProjectSheet project, ClassSetup setup, VenueSheet venue, List<MaterialSheet> materials, List<SupplierSheet> suppliers) {
+        ProjectSheet project, @JsonProperty("class") ClassSetup setup, VenueSheet venue, List<MaterialSheet> materials, List<SupplierSheet> suppliers) {
 
     public ClassFile {
         materials = materials == null ? List.of() : List.copyOf(materials);

@@ -35,6 +35,36 @@ public final class FormTree {
         return (ObjectNode) root.node("");
     }
 
+    /** The stored sheet with what a small form sends laid over it; a field sent blank is taken out. */
+    public static ObjectNode over(JsonNode stored, MultivaluedMap<String, String> form) {
+        ObjectNode tree = stored.deepCopy();
+        form.forEach((name, values) -> {
+            if (name.startsWith("/")) {
+                lay(tree, List.of(name.substring(1).split("/", -1)), values.get(0).strip());
+            }
+        });
+        return tree;
+    }
+
+    private static void lay(JsonNode under, List<String> path, String value) {
+        String key = path.get(0).replace("~1", "/").replace("~0", "~");
+        if (under instanceof ArrayNode a && key.matches("\\d{1,4}") && Integer.parseInt(key) < a.size() && path.size() > 1) {
+            lay(a.get(Integer.parseInt(key)), path.subList(1, path.size()), value);
+        } else if (under instanceof ObjectNode o && path.size() > 1) {
+            lay(o.has(key) ? o.get(key) : o.putObject(key), path.subList(1, path.size()), value);
+        } else if (under instanceof ObjectNode o) {
+            put(o, key, value);
+        }
+    }
+
+    private static void put(ObjectNode object, String key, String value) {
+        if (value.isEmpty()) {
+            object.remove(key);
+        } else {
+            object.put(key, value);
+        }
+    }
+
     /** True where a list button was pressed and nothing is to be saved; the tree is changed as the button asks. */
     public static boolean rearranged(MultivaluedMap<String, String> form, ObjectNode tree) {
         String add = form.getFirst("add");

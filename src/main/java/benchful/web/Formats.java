@@ -74,9 +74,14 @@ public final class Formats {
         return format.format(value);
     }
 
-    /** "1 student", "9 students". */
+    /** "125 %". */
+    public static String percent(double ratio) {
+        return Math.round(100 * ratio) + " %";
+    }
+
+    /** "1 student", "9 students", "2 classes". */
     public static String counted(int number, String noun) {
-        return number + " " + (number == 1 ? noun : noun + "s");
+        return number + " " + (number == 1 ? noun : noun.endsWith("s") ? noun + "es" : noun + "s");
     }
 
     /** An enumeration's word: "make", "not yet". */

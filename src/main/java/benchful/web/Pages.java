@@ -2,6 +2,7 @@ package benchful.web;
 
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 
@@ -28,6 +29,12 @@ public final class Pages {
     /** Shown again because a list button was pressed; nothing is saved. */
     public static Response again(TemplateInstance form) {
         return shown(Response.Status.OK.getStatusCode(), form);
+    }
+
+    /** The version of the stored sheet that a form started from; 0, which fits no stored one, where the field was tampered with. */
+    public static long version(MultivaluedMap<String, String> form) {
+        String version = form.getFirst("version");
+        return version != null && version.matches("\\d{1,18}") ? Long.parseLong(version) : 0;
     }
 
     private static Response shown(int status, TemplateInstance page) {

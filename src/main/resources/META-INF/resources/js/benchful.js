@@ -1,9 +1,24 @@
 // Small behaviours attached by data attributes; every page works without them.
 
-// data-recompute: a form that shows its result afresh when a field changes.
-for (const form of document.querySelectorAll('form[data-recompute]')) {
-  form.addEventListener('change', () => form.requestSubmit());
+// data-recompute: a form that shows its result at once when a field changes, in place of the part marked data-replaced.
+// An answer that a later change has overtaken is dropped.
+let latest = 0;
+async function recompute(form) {
+  const turn = ++latest;
+  const field = document.activeElement?.id;
+  form.setAttribute('aria-busy', 'true');
+  const answer = await fetch(form.action, {method: 'POST', body: new URLSearchParams(new FormData(form))});
+  const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+  const fresh = page.querySelector('[data-replaced]');
+  if (turn !== latest) return;
+  if (!fresh) return form.submit();
+  document.querySelector('[data-replaced]').replaceWith(fresh);
+  if (field) document.getElementById(field)?.focus();
 }
+document.addEventListener('change', event => {
+  const form = event.target.closest?.('form[data-recompute]');
+  if (form?.reportValidity()) recompute(form).catch(() => form.submit());
+});
 
 // data-confirm: asks once before something is removed.
 document.addEventListener('submit', event => {

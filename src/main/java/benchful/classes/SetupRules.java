@@ -1,0 +1,116 @@
+package benchful.classes;
+
+import benchful.core.Fault;
+import benchful.projects.ProjectSheet;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What must agree within the setup of a class, and between it and its project. Each fault says where and how to mend it. */
+public final class SetupRules {
+    private final ClassSetup setup;
+    private final ProjectSheet project;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private SetupRules(ClassSetup setup, ProjectSheet project) {
+        this.setup = setup;
+        this.project = project;
+    }
+
+    public static List<Fault> check(ClassSetup setup, ProjectSheet project) {
+        SetupRules rules = new SetupRules(setup, project);
+        rules.hours();
+        rules.breaks();
+        rules.sizes();
+        rules.students();
+        rules.steps();
+        rules.currency();
+        return List.copyOf(rules.faults);
+    }
+
+    private void hours() {
+        LocalDateTime last = null;
+        for (int i = 0; i < setup.meetings().size(); i++) {
+            ClassSetup.Meeting m = setup.meetings().get(i);
+            if (!m.ends().isAfter(m.starts())) {
+                fault("/meetings/" + i + "/ends", "The end (%s) must be later than the start (%s).".formatted(m.ends(), m.starts()));
+            }
+            if (last != null && m.date().atTime(m.starts()).isBefore(last)) {
+                fault("/meetings/" + i + "/date", "Meeting %d must start after the one before it has ended.".formatted(i + 1));
+            }
+            last = m.date().atTime(m.ends());
+        }
+    }
+
+    private void breaks() {
+        for (int i = 0; i < setup.breaks().size(); i++) {
+            ClassSetup.Break b = setup.breaks().get(i);
+            if (setup.meetings().stream().noneMatch(m -> inside(b, m))) {
+                fault("/breaks/" + i + "/at", "A break at %s of %d min lies in no meeting. Move or shorten it."
+                        .formatted(b.at(), b.lasts().toMinutes()));
+            }
+        }
+    }
+
+    private static boolean inside(ClassSetup.Break b, ClassSetup.Meeting m) {
+        return !b.at().isBefore(m.starts())
+                && !m.date().atTime(b.at()).plus(b.lasts()).isAfter(m.date().atTime(m.ends()));
+    }
+
+    private void sizes() {
+        setup.sizes().keySet().forEach(s -> known(s, "/sizes/" + s.replace("~", "~0").replace("/", "~1")));
+        known(setup.demonstration(), "/demonstration");
+        int mixed = setup.sizes().values().stream().mapToInt(Integer::intValue).sum();
+        if (mixed > setup.headcount()) {
+            fault("/headcount", "The sizes add up to %d pieces for %d students. Raise the one or lower the other."
+                    .formatted(mixed, setup.headcount()));
+        }
+    }
+
+    private void students() {
+        if (setup.students().size() > setup.headcount()) {
+            fault("/headcount", "%d students are named, but the class has %d. Raise the number or remove a name."
+                    .formatted(setup.students().size(), setup.headcount()));
+        }
+        Set<String> seats = new HashSet<>();
+        for (int i = 0; i < setup.students().size(); i++) {
+            ClassSetup.Student s = setup.students().get(i);
+            known(s.size(), "/students/" + i + "/size");
+            if (s.seat() != null && !seats.add(s.seat())) {
+                fault("/students/" + i + "/seat", "Seat %s is given twice. Give each student their own.".formatted(s.seat()));
+            }
+        }
+    }
+
+    private void known(String size, String pointer) {
+        if (size != null && project.size(size).isEmpty()) {
+            fault(pointer, "“%s” has no size “%s”. It has: %s.".formatted(project.name(), size,
+                    project.sizes().stream().map(s -> s.name()).collect(Collectors.joining(", "))));
+        }
+    }
+
+    private void steps() {
+        for (int i = 0; i < setup.preparedAhead().size(); i++) {
+            String id = setup.preparedAhead().get(i);
+            if (project.step(id).isEmpty()) {
+                fault("/prepared_ahead/" + i, "“%s” has no step “%s”.".formatted(project.name(), id));
+            }
+        }
+    }
+
+    private void currency() {
+        boolean known = setup.currency() == null
+                || Currency.getAvailableCurrencies().stream().anyMatch(c -> c.getCurrencyCode().equals(setup.currency()));
+        if (!known) {
+            fault("/currency", "“%s” is no currency. Give its three letters, such as GBP or EUR.".formatted(setup.currency()));
+        }
+    }
+
+    private void fault(String pointer, String detail) {
+        faults.add(new Fault(pointer, detail));
+    }
+}

@@ -1,0 +1,46 @@
+package benchful.core.learning;
+
+import java.time.Duration;
+
+/**
+ * One step, planned against actual.
+ *
+ * @param actual null where nothing was typed
+ */
+public record StepReview(String step, String title, Duration planned, Duration actual) {
+    /** Less than this over is not called running over; common practice, no source. */
+    static final Duration LEAST_MARGIN = Duration.ofMinutes(2);
+
+    private static final int TENTH = 10;
+
+    /** How one step went. */
+    public enum Verdict {
+        NOT_TYPED,
+        AS_PLANNED,
+        RAN_OVER,
+        SHORTER
+    }
+
+    /** Beyond two minutes and a tenth of the plan, whichever is more, it ran over, or was shorter. */
+    public Verdict verdict() {
+        if (actual == null) {
+            return Verdict.NOT_TYPED;
+        }
+        int beyond = difference().abs().compareTo(margin());
+        return beyond <= 0 ? Verdict.AS_PLANNED : difference().isNegative() ? Verdict.SHORTER : Verdict.RAN_OVER;
+    }
+
+    public boolean ranOver() {
+        return verdict() == Verdict.RAN_OVER;
+    }
+
+    /** Actual less planned; zero where nothing was typed. */
+    public Duration difference() {
+        return actual == null ? Duration.ZERO : actual.minus(planned);
+    }
+
+    private Duration margin() {
+        Duration tenth = planned.dividedBy(TENTH);
+        return tenth.compareTo(LEAST_MARGIN) > 0 ? tenth : LEAST_MARGIN;
+    }
+}
