@@ -1,0 +1,9 @@
+package benchful.plans;
+
+/**
+ * Something a tutor should know before she prints: not a fault of the input, but a thing to decide or to bring.
+ *
+ * @param about what it concerns, a word or two: "Seats", "Age"
+ * @param sentence what is so, and what to do
+ */
+public record Advice(String about, String sentence) {}

@@ -1,0 +1,91 @@
+package benchful.plans;
+
+import benchful.classes.ClassSetup;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Tool;
+import benchful.venues.VenueSheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What the tutor should know of a class before she prints: seats, ages, supervision, level, tools that everybody needs. */
+final class AdviceFinder {
+    private static final int GROWN_UP = 18;
+
+    private final ProjectSheet project;
+    private final ClassSetup setup;
+    private final VenueSheet venue;
+    private final Map<String, Integer> room;
+    private final List<Advice> found = new ArrayList<>();
+
+    private AdviceFinder(ClassFile file) {
+        this.project = file.project();
+        this.setup = file.setup();
+        this.venue = file.venue();
+        this.room = LessonRequests.room(file);
+    }
+
+    static List<Advice> of(ClassFile file) {
+        AdviceFinder finder = new AdviceFinder(file);
+        finder.seats();
+        finder.age();
+        finder.supervision();
+        finder.level();
+        finder.personalTools();
+        return List.copyOf(finder.found);
+    }
+
+    private void seats() {
+        if (venue == null) {
+            say("Venue", "No venue is chosen. Choose one so that its seats and tools are checked.");
+        } else if (venue.seats() != null && setup.headcount() > venue.seats()) {
+            say("Seats", "%s seats %d; %d students are coming. Take fewer, add a table, or choose another room."
+                    .formatted(venue.name(), venue.seats(), setup.headcount()));
+        }
+    }
+
+    private void age() {
+        if (project.minimumAge() != null && setup.youngest() != null && setup.youngest() < project.minimumAge()) {
+            say("Age", "“%s” is for %d years and older; the youngest is %d. Choose another project or change the group."
+                    .formatted(project.name(), project.minimumAge(), setup.youngest()));
+        }
+    }
+
+    /** NSPCC Learning, recommended adult to child ratios, 2023: 4-8 years 1 to 6, 9-12 1 to 8, 13-18 1 to 10, never under two. */
+    private void supervision() {
+        if (setup.youngest() == null || setup.youngest() >= GROWN_UP) {
+            return;
+        }
+        int adults = adults(setup.headcount(), setup.youngest());
+        if (1 + setup.helpers() < adults) {
+            say("Supervision", "With children of %d a group of %d should have %d adults (NSPCC, 2023: never fewer than two). You and your helpers are %d."
+                    .formatted(setup.youngest(), setup.headcount(), adults, 1 + setup.helpers()));
+        }
+    }
+
+    static int adults(int children, int youngest) {
+        int each = youngest <= 8 ? 6 : youngest <= 12 ? 8 : 10;
+        return Math.max(2, (children + each - 1) / each);
+    }
+
+    private void level() {
+        if (setup.level().compareTo(project.level()) < 0) {
+            say("Level", "“%s” is written for an %s group; yours are %ss. Allow more time or choose a smaller size."
+                    .formatted(project.name(), project.level().word(), setup.level().word()));
+        }
+    }
+
+    private void personalTools() {
+        for (Tool tool : project.tools()) {
+            int there = room.getOrDefault(tool.name(), 0);
+            if (tool.personal() && there < setup.headcount()) {
+                say("Tools", "Each student must have their own %s: bring %d more (%d of %d are there)."
+                        .formatted(tool.name(), setup.headcount() - there, there, setup.headcount()));
+            }
+        }
+    }
+
+    private void say(String about, String sentence) {
+        found.add(new Advice(about, sentence));
+    }
+}

@@ -1,0 +1,33 @@
+package benchful.plans;
+
+import benchful.classes.SetupRules;
+import benchful.core.Fault;
+import benchful.web.SheetReader;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads class files: the schema first, then the rules of the project, of the setup, and of both with the catalogue. */
+@ApplicationScoped
+public class ClassFiles {
+    private final SheetReader<ClassFile> reader = new SheetReader<>(ClassFile.class, "class-1", ClassFiles::faults);
+
+    SheetReader.Reading<ClassFile> read(byte[] file) {
+        return reader.file(file);
+    }
+
+    private static List<Fault> faults(ClassFile file) {
+        List<Fault> faults = new ArrayList<>(below("/project", List.<Fault>of()));
+        if (faults.isEmpty()) {
+            faults.addAll(below("/class", SetupRules.check(file.setup(), file.project())));
+            file.project().sizes().forEach(s -> PieceSizer.size(file.project(), s).faults().stream()
+                    .map(f -> new Fault("/project" + f.pointer(), "Size %s: %s".formatted(s.name(), f.detail())))
+                    .forEach(faults::add));
+        }
+        return List.copyOf(faults);
+    }
+
+    private static List<Fault> below(String place, List<Fault> faults) {
+        return faults.stream().map(f -> new Fault(place + f.pointer(), f.detail())).toList();
+    }
+}

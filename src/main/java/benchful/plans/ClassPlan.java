@@ -1,0 +1,22 @@
+package benchful.plans;
+
+import benchful.core.lesson.Break;
+import benchful.core.lesson.Conflict;
+import benchful.core.lesson.LessonPlan;
+import java.util.List;
+
+/**
+ * Everything that is computed for a class: what its page shows, what is printed, and what the API answers.
+ *
+ * @param lesson the steps on the clock; null where {@code conflicts} keep the class from being planned
+ * @param breaks the breaks of the class on their dates, in which nobody works
+ * @param conflicts what no plan can meet, each naming the steps at fault and the mend
+ * @param advice what to decide or bring before printing
+ */
+public record ClassPlan(LessonPlan lesson, List<Break> breaks, List<Conflict> conflicts, List<Advice> advice) {
+    public ClassPlan {
+        breaks = List.copyOf(breaks);
+        conflicts = List.copyOf(conflicts);
+        advice = List.copyOf(advice);
+    }
+}

@@ -1,0 +1,87 @@
+package benchful.plans;
+
+import benchful.classes.CraftClass;
+import benchful.core.learning.PlannedStep;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.annotations.Mutability;
+import org.hibernate.type.SqlTypes;
+import org.hibernate.type.descriptor.java.Immutability;
+
+/**
+ * The plan as it was when the class was printed or run: its inputs and the times of its steps, so that later changes to the
+ * project or the catalogue do not change what a review compares with.
+ */
+@Entity
+public class KeptPlan extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @ManyToOne(optional = false, fetch = FetchType.LAZY)
+    @JoinColumn(name = "class_id")
+    CraftClass craftClass;
+
+    LocalDateTime keptAt;
+
+    String occasion;
+
+    @JdbcTypeCode(SqlTypes.JSON)
+    @Mutability(Immutability.class)
+    ClassFile file;
+
+    @JdbcTypeCode(SqlTypes.JSON)
+    @Mutability(Immutability.class)
+    Steps steps;
+
+    /** The planned steps, by start. */
+    public record Steps(List<PlannedStep> planned) {
+        public Steps {
+            planned = planned == null ? List.of() : List.copyOf(planned);
+        }
+    }
+
+    protected KeptPlan() {}
+
+    static KeptPlan of(CraftClass craftClass, ClassFile file, List<PlannedStep> steps, String occasion, LocalDateTime at) {
+        KeptPlan kept = new KeptPlan();
+        kept.craftClass = craftClass;
+        kept.file = file;
+        kept.steps = new Steps(steps);
+        kept.occasion = occasion;
+        kept.keptAt = at;
+        return kept;
+    }
+
+    /** The plan that was last printed or run. */
+    public static Optional<KeptPlan> latest(CraftClass craftClass) {
+        return find("craftClass = ?1 order by keptAt desc, id desc", craftClass).firstResultOptional();
+    }
+
+    public ClassFile file() {
+        return file;
+    }
+
+    public List<PlannedStep> steps() {
+        return steps.planned();
+    }
+
+    public LocalDateTime keptAt() {
+        return keptAt;
+    }
+
+    /** What it was kept for: "printed", "reviewed". */
+    public String occasion() {
+        return occasion;
+    }
+}

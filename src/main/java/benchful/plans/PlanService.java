@@ -1,0 +1,68 @@
+package benchful.plans;
+
+import benchful.catalogue.CatalogueService;
+import benchful.catalogue.CatalogueSheet;
+import benchful.classes.CraftClass;
+import benchful.core.learning.PlannedStep;
+import benchful.core.lesson.Block;
+import benchful.core.lesson.Lane;
+import benchful.projects.MaterialLine;
+import benchful.projects.ProjectSheet;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** Gathers what a stored class is planned from, plans it, and keeps the plan that was used. */
+@ApplicationScoped
+public class PlanService {
+    private final CatalogueService catalogue;
+    private final ClassPlanner planner;
+    private final Clock clock;
+
+    PlanService(CatalogueService catalogue, ClassPlanner planner, Clock clock) {
+        this.catalogue = catalogue;
+        this.planner = planner;
+        this.clock = clock;
+    }
+
+    /** The class with its project (pictures named, not carried), venue and the catalogue's part, as one file. */
+    @Transactional
+    public ClassFile file(CraftClass craftClass) {
+        ProjectSheet project = craftClass.project().toSheet();
+        CatalogueSheet sheets = catalogue.sheets(project.materials().stream().map(MaterialLine::material).distinct().toList());
+        return new ClassFile(project, craftClass.setup(), craftClass.venue() == null ? null : craftClass.venue().toSheet(),
+                sheets.materials(), sheets.suppliers());
+    }
+
+    public ClassPlan plan(ClassFile file) {
+        return planner.plan(file);
+    }
+
+    /** Keeps what the class is printed or reviewed with, unless that is what was kept last. Nothing is kept of a plan with conflicts. */
+    @Transactional
+    public Optional<KeptPlan> keep(CraftClass craftClass, String occasion) {
+        ClassFile file = file(craftClass);
+        Optional<KeptPlan> last = KeptPlan.latest(craftClass);
+        if (last.isPresent() && last.get().file().equals(file)) {
+            return last;
+        }
+        ClassPlan plan = plan(file);
+        if (plan.lesson() == null) {
+            return last;
+        }
+        KeptPlan kept = KeptPlan.of(craftClass, file, steps(plan), occasion, LocalDateTime.now(clock));
+        kept.persist();
+        return Optional.of(kept);
+    }
+
+    private static List<PlannedStep> steps(ClassPlan plan) {
+        return plan.lesson().blocks().stream().filter(b -> b.lane() != Lane.HOME).map(PlanService::step).toList();
+    }
+
+    private static PlannedStep step(Block b) {
+        return new PlannedStep(b.step(), b.title(), b.lane() == Lane.CLASS, b.start(), b.end(), b.length());
+    }
+}

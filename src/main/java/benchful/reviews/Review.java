@@ -1,0 +1,126 @@
+package benchful.reviews;
+
+import benchful.classes.CraftClass;
+import benchful.core.learning.Actual;
+import benchful.core.learning.ClassReviewer;
+import benchful.core.learning.Pause;
+import benchful.core.learning.PlannedStep;
+import benchful.core.learning.StepReview;
+import benchful.plans.KeptPlan;
+import benchful.projects.Project;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.OneToOne;
+import jakarta.persistence.Version;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.annotations.Mutability;
+import org.hibernate.type.SqlTypes;
+import org.hibernate.type.descriptor.java.Immutability;
+
+/** The review of one class: typed after it, put beside the kept plan, and read together with those of other classes. */
+@Entity
+public class Review extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @Version
+    long version;
+
+    @OneToOne(optional = false, fetch = FetchType.LAZY)
+    @JoinColumn(name = "class_id")
+    CraftClass craftClass;
+
+    @ManyToOne(optional = false, fetch = FetchType.LAZY)
+    KeptPlan plan;
+
+    @JdbcTypeCode(SqlTypes.JSON)
+    @Mutability(Immutability.class)
+    ReviewSheet sheet;
+
+    protected Review() {}
+
+    /** A review of a class that is not stored yet. */
+    public static Review of(CraftClass craftClass, KeptPlan plan, ReviewSheet sheet) {
+        Review review = new Review();
+        review.craftClass = craftClass;
+        review.plan = plan;
+        review.sheet = sheet;
+        return review;
+    }
+
+    public static Optional<Review> of(CraftClass craftClass) {
+        return find("craftClass", craftClass).firstResultOptional();
+    }
+
+    /** The reviews of all classes of a project, in order of time. */
+    public static List<Review> of(Project project) {
+        return list("from Review r join fetch r.craftClass c join fetch r.plan where c.project = ?1 order by c.startsAt, c.id", project);
+    }
+
+    void replace(ReviewSheet newSheet) {
+        sheet = newSheet;
+    }
+
+    public CraftClass craftClass() {
+        return craftClass;
+    }
+
+    public KeptPlan plan() {
+        return plan;
+    }
+
+    public ReviewSheet sheet() {
+        return sheet;
+    }
+
+    public long version() {
+        return version;
+    }
+
+    /** Planned against actual, in order of the planned start. */
+    public List<StepReview> steps() {
+        LocalDateTime start = plan.file().setup().meetings().get(0).date()
+                .atTime(sheet.began() == null ? plan.file().setup().meetings().get(0).starts() : sheet.began());
+        List<Actual> typed = plan.steps().stream()
+                .filter(p -> sheet.steps().containsKey(p.step()))
+                .map(this::actual)
+                .toList();
+        return new ClassReviewer(start, pauses()).review(plan.steps(), typed);
+    }
+
+    private Actual actual(PlannedStep planned) {
+        ReviewSheet.StepNote note = sheet.steps().get(planned.step());
+        return new Actual(planned.step(), note.took(), note.ended() == null ? null : onItsDay(planned, note.ended()));
+    }
+
+    /** A class that runs past midnight is none that this trade knows; the planned day is the day. */
+    private static LocalDateTime onItsDay(PlannedStep planned, LocalTime ended) {
+        return planned.end().toLocalDate().atTime(ended);
+    }
+
+    private List<Pause> pauses() {
+        List<Pause> pauses = new ArrayList<>();
+        LocalDateTime last = null;
+        for (var m : plan.file().setup().meetings()) {
+            LocalDateTime start = m.date().atTime(m.starts());
+            if (last != null) {
+                pauses.add(new Pause(last, start));
+            }
+            plan.file().setup().breaks().forEach(b -> pauses.add(new Pause(m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts()))));
+            last = m.date().atTime(m.ends());
+        }
+        return pauses;
+    }
+}

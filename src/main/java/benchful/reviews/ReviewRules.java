@@ -1,0 +1,23 @@
+package benchful.reviews;
+
+import benchful.core.Fault;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What must hold of a review beyond its schema. */
+final class ReviewRules {
+    private static final Duration LONGEST = Duration.ofDays(60);
+
+    private ReviewRules() {}
+
+    static List<Fault> check(ReviewSheet sheet) {
+        List<Fault> faults = new ArrayList<>();
+        sheet.steps().forEach((step, note) -> {
+            if (note.took() != null && note.took().compareTo(LONGEST) > 0) {
+                faults.add(new Fault("/steps/" + step + "/took", "A step takes at most 60 days. Write it like 20 min."));
+            }
+        });
+        return List.copyOf(faults);
+    }
+}

@@ -1,0 +1,41 @@
+package benchful.reviews;
+
+import benchful.core.quantity.Quantity;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * What the tutor types after a class.
+ *
+ * @param began when the class really began; null for as planned
+ * @param students how many came; null for all
+ * @param steps by step id
+ * @param materials by name
+ */
+public record ReviewSheet(
+        LocalTime began, Integer students, Map<String, StepNote> steps, Map<String, MaterialNote> materials, String notes) {
+
+    static final ReviewSheet EMPTY = new ReviewSheet(null, null, null, null, null);
+
+    public ReviewSheet {
+        steps = copy(steps);
+        materials = copy(materials);
+    }
+
+    /**
+     * How a step went: how long it took, or when it ended.
+     *
+     * @param ended time of day, on the date it was planned for
+     */
+    public record StepNote(Duration took, LocalTime ended, String note) {}
+
+    /** What was left over, broken and short of a material, in its own unit; each null where not noticed. */
+    public record MaterialNote(Quantity left, Quantity broken, Quantity missing) {}
+
+    private static <T> Map<String, T> copy(Map<String, T> map) {
+        return map == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+}
