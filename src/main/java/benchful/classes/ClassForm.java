@@ -19,7 +19,7 @@ public record ClassForm(SheetForm form, CraftClass target, ProjectSheet project,
     }
 
     public String action() {
-        return isNew() ? "/classes" : "/classes/" + target.id();
+        return isNew() ? "/classes" : "/classes/" + target.id() + "/setup";
     }
 
     public List<String> levels() {

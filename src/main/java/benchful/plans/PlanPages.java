@@ -23,7 +23,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 
 /** The page of a class: will it fit, what to buy and pack, what to print; and the few inputs that are tried out most. */
-@Path("/classes")
+@Path("/classes/{id: \\d+}")
 @Produces(MediaType.TEXT_HTML)
 class PlanPages {
     private final PlanService plans;
@@ -40,7 +40,6 @@ class PlanPages {
     }
 
     @GET
-    @Path("{id}")
     @Transactional
     TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = existing(id);
@@ -49,7 +48,7 @@ class PlanPages {
 
     /** Changes only what stands in the small form on the page; all else of the setup stays. */
     @POST
-    @Path("{id}/inputs")
+    @Path("inputs")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     Response change(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
@@ -67,6 +66,21 @@ class PlanPages {
         craftClass.plan(((SheetReader.Read<ClassSetup>) reading).sheet(), craftClass.venue());
         craftClass.persistAndFlush();
         return Pages.seeOther("/classes/" + id);
+    }
+
+    @POST
+    @Path("copies")
+    @Transactional
+    Response copy(@PathParam("id") long id) {
+        return Pages.seeOther("/classes/" + existing(id).copied().id() + "/setup");
+    }
+
+    @POST
+    @Path("removal")
+    @Transactional
+    Response delete(@PathParam("id") long id) {
+        existing(id).delete();
+        return Pages.seeOther("/classes");
     }
 
     private TemplateInstance page(CraftClass craftClass, SheetForm form) {

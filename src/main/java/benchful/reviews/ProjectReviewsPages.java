@@ -14,7 +14,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 
 /** What the classes of a project have in common: which steps run over again and again. */
-@Path("/projects/{id}/reviews")
+@Path("/projects/{id: \\d+}/reviews")
 @Produces(MediaType.TEXT_HTML)
 class ProjectReviewsPages {
     @CheckedTemplate(basePath = "reviews")

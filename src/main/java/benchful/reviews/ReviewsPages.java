@@ -23,7 +23,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.Optional;
 
 /** Typing what happened in a class, and seeing it beside the plan. */
-@Path("/classes/{id}/review")
+@Path("/classes/{id: \\d+}/review")
 @Produces(MediaType.TEXT_HTML)
 class ReviewsPages {
     private final SheetReader<ReviewSheet> reader;

@@ -5,6 +5,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
+import java.util.Optional;
 
 /** The honest endings of a page's form: saved and gone to the result, shown again with its faults, or met by another's change. */
 public final class Pages {
@@ -33,8 +34,12 @@ public final class Pages {
 
     /** The version of the stored sheet that a form started from; 0, which fits no stored one, where the field was tampered with. */
     public static long version(MultivaluedMap<String, String> form) {
-        String version = form.getFirst("version");
-        return version != null && version.matches("\\d{1,18}") ? Long.parseLong(version) : 0;
+        return number(form.getFirst("version")).orElse(0L);
+    }
+
+    /** A number such as an identifier that stands in a form or an address; none where it is blank or no number. */
+    public static Optional<Long> number(String text) {
+        return text != null && text.matches("\\d{1,18}") ? Optional.of(Long.parseLong(text)) : Optional.empty();
     }
 
     private static Response shown(int status, TemplateInstance page) {

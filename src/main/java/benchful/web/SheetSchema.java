@@ -7,12 +7,13 @@ import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.JsonMetaSchema;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.NonValidationKeyword;
 import com.networknt.schema.PathType;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaValidatorsConfig;
-import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
 import java.io.InputStream;
@@ -39,10 +40,17 @@ public final class SheetSchema {
         this.name = name;
         this.document = document(name);
         SchemaValidatorsConfig config = SchemaValidatorsConfig.builder().pathType(PathType.JSON_POINTER).build();
-        this.validator = JsonSchemaFactory.getInstance(
-                        SpecVersion.VersionFlag.V202012,
-                        b -> b.schemaMappers(m -> m.mapPrefix(HOME, "classpath:META-INF/resources/schema/")))
+        this.validator = factory()
                 .getSchema(SchemaLocation.of(HOME + name + ".json"), config);
+    }
+
+    private static JsonSchemaFactory factory() {
+        JsonMetaSchema withMend = JsonMetaSchema.builder(JsonMetaSchema.getV202012()).keyword(new NonValidationKeyword("mend")).build();
+        return JsonSchemaFactory.builder()
+                .metaSchema(withMend)
+                .defaultMetaSchemaIri(withMend.getIri())
+                .schemaMappers(m -> m.mapPrefix(HOME, "classpath:META-INF/resources/schema/"))
+                .build();
     }
 
     /** @param name such as {@code project-1} */
