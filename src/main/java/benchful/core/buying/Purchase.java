@@ -1,0 +1,28 @@
+package benchful.core.buying;
+
+import benchful.core.quantity.Quantity;
+import org.joda.money.BigMoney;
+import org.joda.money.Money;
+
+/**
+ * A line of an order.
+ *
+ * @param holds what one pack holds
+ * @param price of one pack at this number of packs, before VAT
+ * @param net packs x price, rounded
+ * @param vat on the net, rounded
+ */
+public record Purchase(String material, int packs, Quantity holds, BigMoney price, Money net, Money vat) {
+    static Purchase of(String material, PackOffer offer, int packs) {
+        Money net = offer.cost(packs);
+        return new Purchase(material, packs, offer.holds(), offer.priceFor(packs), net, Vat.on(net, offer.supplier().vat()));
+    }
+
+    public Quantity bought() {
+        return holds.times(packs);
+    }
+
+    public Money gross() {
+        return net.plus(vat);
+    }
+}

@@ -1,0 +1,41 @@
+package benchful.core.buying;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/**
+ * Somebody who sells packs.
+ *
+ * @param minimumOrder least value of goods before VAT; zero for none
+ * @param delivery charge for one delivery before VAT; zero for none
+ * @param freeAbove goods value before VAT from which delivery is free; null for never
+ * @param leadDays calendar days from order to delivery
+ * @param vat percentage on goods and delivery
+ */
+public record Supplier(String name, Money minimumOrder, Money delivery, Money freeAbove, int leadDays, BigDecimal vat) {
+    public Supplier {
+        Objects.requireNonNull(name, "name");
+        if (minimumOrder.isNegative() || delivery.isNegative() || freeAbove != null && freeAbove.isNegative() || vat.signum() < 0) {
+            throw new IllegalArgumentException("No charge, threshold or VAT of “%s” can be negative.".formatted(name));
+        }
+        if (leadDays < 0) {
+            throw new IllegalArgumentException("The lead days of “%s” can't be negative.".formatted(name));
+        }
+        minimumOrder.plus(delivery);
+        if (freeAbove != null) {
+            minimumOrder.plus(freeAbove);
+        }
+    }
+
+    public CurrencyUnit currency() {
+        return delivery.getCurrencyUnit();
+    }
+
+    /** What one delivery of goods of this value costs before VAT. */
+    public Money deliveryFor(Money goods) {
+        boolean free = goods.isZero() || freeAbove != null && goods.compareTo(freeAbove) >= 0;
+        return free ? Money.zero(currency()) : delivery;
+    }
+}

@@ -1,0 +1,28 @@
+package benchful.core.needs;
+
+import benchful.core.quantity.Quantity;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One material line of the project, for the whole class.
+ *
+ * @param takes by taker and size; all cut to pieces, or none
+ * @param shared the amount that serves the whole class; null for a line that each student takes
+ */
+public record NeedLine(List<Take> takes, Quantity shared, Allowance allowance) {
+    public NeedLine {
+        takes = List.copyOf(takes);
+        Objects.requireNonNull(allowance, "allowance");
+        if (shared != null && !takes.isEmpty()) {
+            throw new IllegalArgumentException("A line is either shared or taken by each student.");
+        }
+        if (takes.stream().map(take -> take.pieces() == null).distinct().count() > 1) {
+            throw new IllegalArgumentException("A line is either cut to pieces or not.");
+        }
+    }
+
+    boolean cut() {
+        return !takes.isEmpty() && takes.get(0).pieces() != null;
+    }
+}

@@ -1,0 +1,123 @@
+package benchful.core.needs;
+
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
+import benchful.core.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Adds up what a class needs of a material: what each size takes, shared amounts, and on each line its allowance. Counted
+ * materials are rounded up to whole pieces once, at the end. Of cut pieces the allowance is whole pieces of the line's
+ * longest length, since a longer piece serves any student.
+ */
+public final class NeedsCalculator {
+    private final NeedRequest request;
+    private final List<CutNeed> cuts = new ArrayList<>();
+    private final List<Sentence> reasons = new ArrayList<>();
+    private Quantity net;
+    private Quantity waste;
+
+    private NeedsCalculator(NeedRequest request) {
+        this.request = request;
+        this.net = Quantity.zero(request.unit());
+        this.waste = Quantity.zero(request.unit());
+    }
+
+    public static Need need(NeedRequest request) {
+        NeedsCalculator calculator = new NeedsCalculator(request);
+        request.lines().forEach(calculator::add);
+        return calculator.answer();
+    }
+
+    private void add(NeedLine line) {
+        if (line.shared() != null) {
+            net = net.plus(line.shared());
+            reasons.add(Sentence.of("%s serve the whole class.", line.shared()));
+            allow(line, line.shared().in(request.unit()));
+            return;
+        }
+        line.takes().stream().filter(take -> take.kits() > 0 && take.amount().signum() > 0).forEach(this::take);
+        if (line.cut()) {
+            allowPieces(line);
+        } else {
+            allow(line, line.takes().stream().map(Take::amount).reduce(Quantity.zero(request.unit()), Quantity::plus));
+        }
+    }
+
+    private void take(Take take) {
+        net = net.plus(take.amount());
+        reasons.add(NeedWords.take(take));
+        if (take.pieces() != null) {
+            cuts.add(new CutNeed(NeedWords.label(take), take.each(), Math.multiplyExact(take.kits(), take.pieces())));
+        }
+    }
+
+    private void allow(NeedLine line, Quantity amount) {
+        if (amount.signum() == 0) {
+            return;
+        }
+        if (line.allowance() instanceof Allowance.Confidence risk && request.unit() == Unit.PIECE) {
+            int needed = amount.base().setScale(0, RoundingMode.CEILING).intValueExact();
+            int brought = Spoilage.bring(needed, fraction(risk.spoils()), risk.confidence().doubleValue());
+            waste = waste.plus(Quantity.of(brought - needed, Unit.PIECE));
+            reasons.add(NeedWords.risk(risk, needed, brought));
+        } else {
+            share(amount, percent(line.allowance()));
+        }
+    }
+
+    private void share(Quantity amount, BigDecimal percent) {
+        Quantity added = amount.times(percent.movePointLeft(2));
+        waste = waste.plus(added);
+        if (added.signum() > 0) {
+            reasons.add(Sentence.of("%s %% is added for waste: %s.", percent.toPlainString(), added));
+        }
+    }
+
+    private void allowPieces(NeedLine line) {
+        int count = line.takes().stream().mapToInt(take -> Math.multiplyExact(take.kits(), take.pieces())).sum();
+        int extra = count == 0 ? 0 : extra(line.allowance(), count);
+        if (extra > 0) {
+            Quantity longest = line.takes().stream().filter(t -> t.kits() > 0 && t.pieces() > 0).map(Take::each)
+                    .max(Comparator.naturalOrder()).orElseThrow();
+            cuts.add(new CutNeed("reserve", longest, extra));
+            waste = waste.plus(longest.times(extra));
+            reasons.add(Sentence.of("These are %s of the longest, %s.", NeedWords.counted(extra, "piece"), longest));
+        }
+    }
+
+    private int extra(Allowance allowance, int count) {
+        if (allowance instanceof Allowance.Confidence risk) {
+            int brought = Spoilage.bring(count, fraction(risk.spoils()), risk.confidence().doubleValue());
+            reasons.add(NeedWords.risk(risk, count, brought));
+            return brought - count;
+        }
+        BigDecimal percent = percent(allowance);
+        int extra = percent.movePointLeft(2).multiply(BigDecimal.valueOf(count)).setScale(0, RoundingMode.CEILING).intValueExact();
+        if (extra > 0) {
+            reasons.add(Sentence.of("%s %% of %s is added for waste, rounded up.", percent.toPlainString(), NeedWords.counted(count, "piece")));
+        }
+        return extra;
+    }
+
+    private Need answer() {
+        Quantity total = net.plus(waste);
+        Quantity whole = request.unit() == Unit.PIECE ? total.rounded(0, RoundingMode.CEILING) : total;
+        if (!whole.equals(total)) {
+            reasons.add(Sentence.of("%s is rounded up to %s.", total, whole));
+        }
+        return new Need(request.material(), net, whole.minus(net), whole, cuts, reasons);
+    }
+
+    private static BigDecimal percent(Allowance allowance) {
+        return allowance instanceof Allowance.Percentage share ? share.percent() : ((Allowance.Confidence) allowance).spoils();
+    }
+
+    private static double fraction(BigDecimal percent) {
+        return percent.movePointLeft(2).doubleValue();
+    }
+}

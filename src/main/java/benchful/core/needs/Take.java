@@ -1,0 +1,37 @@
+package benchful.core.needs;
+
+import benchful.core.quantity.Quantity;
+import java.util.Objects;
+
+/**
+ * What pieces of one size take on one material line.
+ *
+ * @param kits how many students, demonstration pieces or spare kits
+ * @param each the amount for one, or the length of one cut piece
+ * @param pieces how many cut pieces for one; null where it is not cut to length
+ */
+public record Take(Taker taker, String size, int kits, Quantity each, Integer pieces) {
+    /** Whom a kit is for. */
+    public enum Taker {
+        STUDENT,
+        DEMONSTRATION,
+        SPARE,
+        /** No kit: the whole class. */
+        SHARED
+    }
+
+    public Take {
+        Objects.requireNonNull(taker, "taker");
+        if (kits < 0 || each.signum() < 0 || pieces != null && pieces < 0) {
+            throw new IllegalArgumentException("Neither kits nor amounts nor pieces can be negative.");
+        }
+    }
+
+    Quantity perKit() {
+        return pieces == null ? each : each.times(pieces);
+    }
+
+    Quantity amount() {
+        return perKit().times(kits);
+    }
+}

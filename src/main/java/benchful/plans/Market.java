@@ -1,0 +1,111 @@
+package benchful.plans;
+
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.Offer;
+import benchful.catalogue.SupplierSheet;
+import benchful.core.Fault;
+import benchful.core.buying.PackOffer;
+import benchful.core.buying.Supplier;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
+import org.joda.money.Money;
+
+/** The suppliers and packs of a class file, as buying takes them. Offers whose supplier is not in the file are left out. */
+final class Market {
+    /** ISO 4217's code where no currency is involved: nobody sells anything and no currency is set. */
+    private static final CurrencyUnit NONE = CurrencyUnit.of("XXX");
+
+    private final ClassFile file;
+    private final List<Fault> faults;
+    private final List<Sentence> warnings;
+    private final Map<String, Supplier> suppliers = new LinkedHashMap<>();
+
+    Market(ClassFile file, List<Fault> faults, List<Sentence> warnings) {
+        this.file = file;
+        this.faults = faults;
+        this.warnings = warnings;
+        for (int i = 0; i < file.suppliers().size(); i++) {
+            read(file.suppliers().get(i), "/suppliers/" + i);
+        }
+    }
+
+    /** The class's currency; the first supplier's where none is set. */
+    CurrencyUnit currency() {
+        String code = file.setup().currency();
+        if (code != null && !code.isBlank()) {
+            try {
+                return CurrencyUnit.of(code);
+            } catch (IllegalCurrencyException e) {
+                Fault fault = new Fault("/class/currency", "“%s” is no currency here. Give its three letters, such as GBP.".formatted(code));
+                if (!faults.contains(fault)) {
+                    faults.add(fault);
+                }
+            }
+        }
+        return suppliers.values().stream().map(Supplier::currency).findFirst().orElse(NONE);
+    }
+
+    List<PackOffer> packs(MaterialSheet material) {
+        return material.offers().stream().filter(o -> known(material, o)).map(this::pack).toList();
+    }
+
+    /** Packs of things cut to length, with the stock length they come in. */
+    List<Cutter.LengthOffer> lengths(MaterialSheet material) {
+        List<Cutter.LengthOffer> lengths = new ArrayList<>();
+        for (Offer offer : material.offers()) {
+            if (known(material, offer)) {
+                BigDecimal each = offer.holds().base().divide(BigDecimal.valueOf(offer.lengths() == null ? 1 : offer.lengths()), Quantity.PRECISION);
+                lengths.add(new Cutter.LengthOffer(Quantity.ofBase(each, offer.holds().unit()), pack(offer)));
+            }
+        }
+        return lengths;
+    }
+
+    String pointer(MaterialSheet material) {
+        return "/materials/" + file.materials().indexOf(material);
+    }
+
+    private boolean known(MaterialSheet material, Offer offer) {
+        Supplier supplier = suppliers.get(offer.supplier());
+        if (supplier == null) {
+            warnings.add(Sentence.of("“%s” is offered by “%s”, who is not among the suppliers; that offer is left out.", material.name(), offer.supplier()));
+        } else if (!supplier.currency().equals(currency())) {
+            warnings.add(Sentence.of("“%s” sells “%s” in %s, which is not compared with %s; that offer is left out.",
+                    offer.supplier(), material.name(), supplier.currency(), currency()));
+            return false;
+        }
+        return supplier != null;
+    }
+
+    private PackOffer pack(Offer offer) {
+        Supplier supplier = suppliers.get(offer.supplier());
+        return new PackOffer(supplier, offer.holds(), BigMoney.of(supplier.currency(), offer.price()), offer.breaks().stream()
+                .map(b -> new PackOffer.Break(b.packs(), BigMoney.of(supplier.currency(), b.price()))).toList());
+    }
+
+    private void read(SupplierSheet sheet, String pointer) {
+        try {
+            CurrencyUnit currency = CurrencyUnit.of(sheet.currency());
+            suppliers.put(sheet.name(), new Supplier(sheet.name(), money(currency, sheet.minimumOrder()), money(currency, sheet.delivery()),
+                    sheet.freeAbove() == null ? null : money(currency, sheet.freeAbove()), sheet.leadDays(),
+                    sheet.vat() == null ? BigDecimal.ZERO : sheet.vat()));
+        } catch (IllegalCurrencyException e) {
+            faults.add(new Fault(pointer + "/currency", "“%s” is no currency here. Give its three letters, such as GBP.".formatted(sheet.currency())));
+        } catch (IllegalArgumentException e) {
+            faults.add(new Fault(pointer, e.getMessage()));
+        }
+    }
+
+    private static Money money(CurrencyUnit currency, BigDecimal amount) {
+        return amount == null ? Money.zero(currency) : Money.of(currency, amount, RoundingMode.HALF_UP);
+    }
+}

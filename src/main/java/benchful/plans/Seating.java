@@ -1,0 +1,108 @@
+package benchful.plans;
+
+import benchful.classes.ClassSetup;
+import benchful.core.Fault;
+import benchful.core.needs.Take.Taker;
+import benchful.core.quantity.Sentence;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Size;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * Who takes which size. Students known by name take their own, the project's first where they have none; the others take
+ * the size mix in the project's order and, beyond it, the first size. Spare kits are made in the size most students take.
+ */
+final class Seating {
+    private final ProjectSheet project;
+    private final ClassSetup setup;
+    private final List<Seat> seats = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
+    private final List<Sentence> warnings = new ArrayList<>();
+
+    Seating(ProjectSheet project, ClassSetup setup) {
+        this.project = project;
+        this.setup = setup;
+        if (project.sizes().isEmpty()) {
+            faults.add(new Fault("/project/sizes", "Give the project at least one size."));
+            return;
+        }
+        known();
+        unknown();
+        demonstration();
+        spares();
+    }
+
+    List<Seat> seats() {
+        return seats;
+    }
+
+    List<Fault> faults() {
+        return faults;
+    }
+
+    List<Sentence> warnings() {
+        return warnings;
+    }
+
+    private void known() {
+        for (int i = 0; i < setup.students().size(); i++) {
+            ClassSetup.Student student = setup.students().get(i);
+            seats.add(Seat.known(student, size(student.size(), "/class/students/" + i + "/size")));
+        }
+        if (seats.size() > setup.headcount()) {
+            faults.add(new Fault("/class/students", "There are %d students by name, but the headcount is %d. Raise the headcount or take names out."
+                    .formatted(seats.size(), setup.headcount())));
+        }
+    }
+
+    private void unknown() {
+        List<String> mix = new ArrayList<>();
+        setup.sizes().forEach((name, count) -> {
+            if (count > 0) {
+                mix.addAll(Collections.nCopies(Math.min(count, 1000), size(name, "/class/sizes/" + name)));
+            }
+        });
+        int open = Math.max(0, setup.headcount() - seats.size());
+        if (mix.size() > open) {
+            warnings.add(Sentence.of("The sizes are given for %s students, but only %s are not known by name; the last are left out.", mix.size(), open));
+        }
+        for (int i = 0; i < open; i++) {
+            seats.add(Seat.of(Taker.STUDENT, "Student " + (seats.size() + 1), i < mix.size() ? mix.get(i) : first()));
+        }
+    }
+
+    private void demonstration() {
+        if (setup.demonstration() != null && !setup.demonstration().isBlank()) {
+            seats.add(Seat.of(Taker.DEMONSTRATION, "Demonstration", size(setup.demonstration(), "/class/demonstration")));
+        }
+    }
+
+    private void spares() {
+        Map<String, Long> taken = seats.stream().filter(s -> s.taker() == Taker.STUDENT).collect(Collectors.groupingBy(Seat::size, Collectors.counting()));
+        String most = project.sizes().stream().map(Size::name)
+                .reduce((a, b) -> taken.getOrDefault(b, 0L) > taken.getOrDefault(a, 0L) ? b : a).orElseThrow();
+        for (int i = 1; i <= setup.spares(); i++) {
+            seats.add(Seat.of(Taker.SPARE, "Spare " + i, most));
+        }
+    }
+
+    private String size(String name, String pointer) {
+        if (name == null || name.isBlank()) {
+            return first();
+        }
+        if (project.size(name).isEmpty()) {
+            faults.add(new Fault(pointer, "The project has no size “%s”. Choose one of: %s."
+                    .formatted(name, project.sizes().stream().map(Size::name).collect(Collectors.joining(", ")))));
+            return first();
+        }
+        return name;
+    }
+
+    private String first() {
+        return project.sizes().get(0).name();
+    }
+}

@@ -1,0 +1,91 @@
+package benchful.core.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CuttingPlannerTest {
+    @Test
+    void losesAtEachCutButNotAtTheEnd() {
+        CuttingPlan plan = plan(request("1 m", "2 mm", piece("a", "332 mm", 3)));
+
+        // 332 + 2 + 332 + 2 + 332 = 1000
+        assertThat(plan.bought()).isEqualTo(1);
+        assertThat(plan.lengths().get(0).cuts()).extracting(CutLength.Cut::at)
+                .containsExactly(Quantity.parse("0 mm"), Quantity.parse("334 mm"), Quantity.parse("668 mm"));
+        assertThat(plan.lengths().get(0).offcut()).isEqualTo(Quantity.parse("0 mm"));
+    }
+
+    @Test
+    void usesWhatIsOnHandFirstAndKeepsOffcutsWorthKeeping() {
+        CuttingPlan plan = plan(new CuttingRequest(List.of(piece("a", "60 cm", 4)), List.of(Quantity.parse("70 cm"), Quantity.parse("65 cm")),
+                Quantity.parse("2 m"), Quantity.parse("0 mm"), Quantity.parse("60 cm")));
+
+        assertThat(plan.lengths()).extracting(CutLength::bought).containsExactly(false, false, true);
+        assertThat(plan.lengths()).extracting(CutLength::kept).containsExactly(false, false, true);
+        assertThat(plan.reasons()).extracting(Sentence::toString).containsExactly(
+                "4 pieces are cut from 2 lengths on hand and 1 new ones of 2 m; each cut loses 0 mm.", "Proven least: no plan takes fewer new lengths.");
+    }
+
+    @Test
+    void namesThePieceThatNoLengthGives() {
+        assertThat(CuttingPlanner.plan(request("1 m", "0 mm", piece("long", "1.2 m", 1)))).isEqualTo(new NotCuttable(Sentence.of(
+                "The piece of %s (long) is longer than the longest length there is, %s. Offer a longer one, or join pieces.",
+                Quantity.parse("1.2 m"), Quantity.parse("1 m"))));
+    }
+
+    static List<CuttingRequest> generated() {
+        Random random = new Random(77);
+        return IntStream.range(0, 100).mapToObj(i -> {
+            List<Piece> pieces = new ArrayList<>();
+            IntStream.rangeClosed(0, random.nextInt(5)).forEach(k -> pieces.add(piece("p" + k, 1 + random.nextInt(990) + " mm", 1 + random.nextInt(8))));
+            List<Quantity> onHand = IntStream.range(0, random.nextInt(3)).mapToObj(k -> Quantity.parse(50 + random.nextInt(900) + " mm")).toList();
+            return new CuttingRequest(pieces, onHand, Quantity.parse("1 m"), Quantity.parse(random.nextInt(6) + " mm"), Quantity.parse("50 mm"));
+        }).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("generated")
+    void cutsEveryPieceOnceAndNeverBeyondALength(CuttingRequest request) {
+        CuttingPlan plan = plan(request);
+
+        Map<String, Integer> cut = new TreeMap<>();
+        for (CutLength length : plan.lengths()) {
+            Quantity end = Quantity.parse("0 mm");
+            for (CutLength.Cut piece : length.cuts()) {
+                assertThat(piece.at()).isGreaterThanOrEqualTo(end);
+                cut.merge(piece.label() + " " + piece.length(), 1, Integer::sum);
+                end = piece.at().plus(piece.length()).plus(request.loss());
+            }
+            assertThat(end.minus(request.loss()).plus(length.offcut())).isLessThanOrEqualTo(length.length());
+        }
+        assertThat(cut).isEqualTo(request.pieces().stream().collect(Collectors.toMap(
+                p -> p.label() + " " + p.length(), Piece::count, Integer::sum, TreeMap::new)));
+        List<Quantity> used = plan.lengths().stream().filter(l -> !l.bought()).map(CutLength::length).sorted().toList();
+        assertThat(request.onHand()).containsAll(used);
+        assertThat(plan.bound()).isLessThanOrEqualTo(plan.bought());
+    }
+
+    private static CuttingPlan plan(CuttingRequest request) {
+        return (CuttingPlan) CuttingPlanner.plan(request);
+    }
+
+    private static CuttingRequest request(String stock, String loss, Piece... pieces) {
+        return new CuttingRequest(List.of(pieces), List.of(), Quantity.parse(stock), Quantity.parse(loss), Quantity.parse("5 cm"));
+    }
+
+    private static Piece piece(String label, String length, int count) {
+        return new Piece(label, Quantity.parse(length), count);
+    }
+}
