@@ -11,9 +11,10 @@ import java.util.List;
  * @param lesson the steps on the clock; null where {@code conflicts} keep the class from being planned
  * @param breaks the breaks of the class on their dates, in which nobody works
  * @param conflicts what no plan can meet, each naming the steps at fault and the mend
+ * @param materials sizes, kits, totals, cutting and buying
  * @param advice what to decide or bring before printing
  */
-public record ClassPlan(LessonPlan lesson, List<Break> breaks, List<Conflict> conflicts, List<Advice> advice) {
+public record ClassPlan(LessonPlan lesson, List<Break> breaks, List<Conflict> conflicts, MaterialsPlan materials, List<Advice> advice) {
     public ClassPlan {
         breaks = List.copyOf(breaks);
         conflicts = List.copyOf(conflicts);

@@ -12,6 +12,7 @@ import benchful.projects.Step;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -27,12 +28,18 @@ public class ClassPlanner {
     }
 
     public ClassPlan plan(ClassFile file) {
+        return plan(file, null);
+    }
+
+    /** @param today to tell what can't arrive in time any more; null to leave that open */
+    public ClassPlan plan(ClassFile file, LocalDate today) {
         LessonRequest request = LessonRequests.of(file, repeats(file));
         LessonOutcome lesson = lessons.plan(request);
+        MaterialsPlan materials = MaterialsPlanner.plan(file, today);
         List<Advice> advice = AdviceFinder.of(file);
         return lesson instanceof Planned planned
-                ? new ClassPlan(planned.plan(), request.breaks(), List.of(), advice)
-                : new ClassPlan(null, request.breaks(), ((Contradiction) lesson).conflicts(), advice);
+                ? new ClassPlan(planned.plan(), request.breaks(), List.of(), materials, advice)
+                : new ClassPlan(null, request.breaks(), ((Contradiction) lesson).conflicts(), materials, advice);
     }
 
     /** A step is repeated as often as in the size of the class that takes the most. */

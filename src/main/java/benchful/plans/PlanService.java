@@ -11,6 +11,7 @@ import benchful.projects.ProjectSheet;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +39,7 @@ public class PlanService {
     }
 
     public ClassPlan plan(ClassFile file) {
-        return planner.plan(file);
+        return planner.plan(file, LocalDate.now(clock));
     }
 
     /** Keeps what the class is printed or reviewed with, unless that is what was kept last. Nothing is kept of a plan with conflicts. */

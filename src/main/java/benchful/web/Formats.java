@@ -1,6 +1,7 @@
 package benchful.web;
 
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
 import io.quarkus.qute.TemplateExtension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -12,6 +13,8 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
 import java.util.Locale;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** Numbers, times and amounts as people read them: the only place where a value becomes text on a page or a print-out. */
@@ -59,11 +62,27 @@ public final class Formats {
         };
     }
 
+    /** A reason with its amounts as people read them. */
+    public static String words(Sentence sentence) {
+        return sentence.text(Formats::words);
+    }
+
+    /** A price that may go below the penny: "£0.035". */
+    public static String words(BigMoney price) {
+        NumberFormat format = currency(price.getCurrencyUnit());
+        format.setMaximumFractionDigits(6);
+        return format.format(price.getAmount());
+    }
+
     /** "£12.50"; the code before the amount where the currency has no sign of its own here. */
     public static String words(Money money) {
+        return currency(money.getCurrencyUnit()).format(money.getAmount());
+    }
+
+    private static NumberFormat currency(CurrencyUnit unit) {
         NumberFormat format = NumberFormat.getCurrencyInstance(Locale.UK);
-        format.setCurrency(Currency.getInstance(money.getCurrencyUnit().getCode()));
-        return format.format(money.getAmount());
+        format.setCurrency(Currency.getInstance(unit.getCode()));
+        return format;
     }
 
     /** Grouped by thousands, rounded half up to at most {@code places} decimals. */

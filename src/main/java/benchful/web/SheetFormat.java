@@ -2,6 +2,7 @@ package benchful.web;
 
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -27,7 +28,9 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import com.fasterxml.jackson.module.paramnames.ParameterNamesModule;
 import java.io.IOException;
 import java.time.Duration;
+import java.util.List;
 import java.util.function.Function;
+import org.joda.money.BigMoney;
 import org.joda.money.Money;
 import org.yaml.snakeyaml.LoaderOptions;
 
@@ -81,6 +84,8 @@ public final class SheetFormat {
         text(module, Quantity.class, Quantity::toString, Quantity::parse);
         text(module, Duration.class, Times::words, Times::parse);
         text(module, Money.class, Money::toString, Money::parse);
+        text(module, BigMoney.class, BigMoney::toString, BigMoney::parse);
+        text(module, Sentence.class, Sentence::toString, written -> new Sentence(written, List.of()));
         text(module, Unit.class, Unit::symbol, SheetFormat::unit);
         module.addSerializer(Sentence.class, ToStringSerializer.instance);
         return module;
