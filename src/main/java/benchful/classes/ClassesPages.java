@@ -44,21 +44,21 @@ class ClassesPages {
     }
 
     @GET
-    TemplateInstance index() {
+    public TemplateInstance index() {
         LocalDateTime now = LocalDateTime.now(clock);
         return Templates.index(CraftClass.from(now), CraftClass.before(now));
     }
 
     @GET
     @Path("new")
-    TemplateInstance fresh(@QueryParam("project") String project) {
+    public TemplateInstance fresh(@QueryParam("project") String project) {
         return project == null ? Templates.choice(Project.offered()) : SetupPages.Templates.form(forms.fresh(found(project)));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
-    Response create(MultivaluedMap<String, String> form) {
+    public Response create(MultivaluedMap<String, String> form) {
         return saving.save(CraftClass.of(found(form.getFirst("project"))), form);
     }
 

@@ -40,14 +40,14 @@ class SetupPages {
 
     @GET
     @Transactional
-    TemplateInstance show(@PathParam("id") long id) {
+    public TemplateInstance show(@PathParam("id") long id) {
         return Templates.form(forms.of(existing(id)));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
-    Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         return save(existing(id), form);
     }
 

@@ -41,7 +41,7 @@ class PlanPages {
 
     @GET
     @Transactional
-    TemplateInstance show(@PathParam("id") long id) {
+    public TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = existing(id);
         return page(craftClass, SheetForm.of(reader(craftClass).written(craftClass.setup()), craftClass.version()));
     }
@@ -51,7 +51,7 @@ class PlanPages {
     @Path("inputs")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
-    Response change(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
+    public Response change(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
         CraftClass craftClass = existing(id);
         SheetReader<ClassSetup> reader = reader(craftClass);
         ObjectNode tree = FormTree.over(reader.written(craftClass.setup()), typed);
@@ -71,14 +71,14 @@ class PlanPages {
     @POST
     @Path("copies")
     @Transactional
-    Response copy(@PathParam("id") long id) {
+    public Response copy(@PathParam("id") long id) {
         return Pages.seeOther("/classes/" + existing(id).copied().id() + "/setup");
     }
 
     @POST
     @Path("removal")
     @Transactional
-    Response delete(@PathParam("id") long id) {
+    public Response delete(@PathParam("id") long id) {
         existing(id).delete();
         return Pages.seeOther("/classes");
     }

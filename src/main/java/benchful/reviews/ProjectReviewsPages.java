@@ -26,7 +26,7 @@ class ProjectReviewsPages {
 
     @GET
     @Transactional
-    TemplateInstance show(@PathParam("id") long id) {
+    public TemplateInstance show(@PathParam("id") long id) {
         Project project = Project.byId(id).orElseThrow(NotFoundException::new);
         List<Review> reviews = Review.of(project);
         return Templates.project(project, reviews, Habit.over(reviews.stream().map(Review::steps).toList()));

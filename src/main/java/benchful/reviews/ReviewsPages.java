@@ -45,7 +45,7 @@ class ReviewsPages {
 
     @GET
     @Transactional
-    TemplateInstance show(@PathParam("id") long id) {
+    public TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = existing(id);
         return review(craftClass)
                 .map(r -> Templates.show(ReviewPage.of(r, form(r))))
@@ -55,7 +55,7 @@ class ReviewsPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
-    Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
+    public Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
         CraftClass craftClass = existing(id);
         Review review = review(craftClass).orElseThrow(NotFoundException::new);
         ObjectNode tree = new FormTree(reader.schema()).of(typed);
