@@ -1,0 +1,104 @@
+package benchful.samples;
+
+import benchful.catalogue.CatalogueSheet;
+import benchful.classes.ClassSetup;
+import benchful.projects.Picture;
+import benchful.projects.ProjectSheet;
+import benchful.reviews.ReviewSheet;
+import benchful.venues.VenueSheet;
+import benchful.web.SheetFormat;
+import benchful.web.SheetReader;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.quarkus.runtime.util.ClassPathUtils;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * The files of {@code sample-classes/} as sheets. A project lists its drawings by name; their content lies under
+ * {@code pictures/<name of the project's file>/}.
+ */
+public record SampleFiles(
+        CatalogueSheet catalogue, List<VenueSheet> venues, List<ProjectSheet> projects, List<SampleClass> classes) {
+
+    private static final String FOLDER = "samples";
+
+    /**
+     * A class of the samples.
+     *
+     * @param project name of its project
+     * @param venue name of its venue
+     * @param review what happened, for a past class; null for a coming one
+     */
+    public record SampleClass(String project, String venue, @JsonProperty("class") ClassSetup setup, ReviewSheet review) {}
+
+    /** @throws IllegalStateException that names the file and its first fault; the files come with the program */
+    public static SampleFiles read() {
+        List<SampleFiles> found = new ArrayList<>();
+        try {
+            ClassPathUtils.consumeAsPaths(FOLDER, folder -> found.add(in(folder)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return found.get(0);
+    }
+
+    /** @param folder laid out as {@code sample-classes/} */
+    public static SampleFiles in(Path folder) {
+        return new SampleFiles(
+                sheet(folder.resolve("catalogue.yaml"), CatalogueSheet.class, "catalogue-1"),
+                each(folder.resolve("venues"), f -> sheet(f, VenueSheet.class, "venue-1")),
+                each(folder.resolve("projects"), f -> illustrated(f, folder.resolve("pictures").resolve(stem(f)))),
+                each(folder.resolve("classes"), SampleFiles::sampleClass));
+    }
+
+    private static ProjectSheet illustrated(Path file, Path pictures) {
+        ProjectSheet sheet = sheet(file, ProjectSheet.class, "project-1");
+        return sheet.withPictures(sheet.pictures().stream().map(p -> filled(p, pictures)).toList());
+    }
+
+    private static Picture filled(Picture picture, Path folder) {
+        return picture.content().length > 0 ? picture : picture.withContent(bytes(folder.resolve(picture.name() + ".svg")));
+    }
+
+    private static SampleClass sampleClass(Path file) {
+        try {
+            return SheetFormat.yaml().readValue(bytes(file), SampleClass.class);
+        } catch (IOException e) {
+            throw new IllegalStateException("Sample %s: %s".formatted(file.getFileName(), e.getMessage()), e);
+        }
+    }
+
+    private static <T> T sheet(Path file, Class<T> type, String schema) {
+        SheetReader.Reading<T> reading = new SheetReader<>(type, schema, s -> List.of()).file(bytes(file));
+        if (reading instanceof SheetReader.Read<T> good) {
+            return good.sheet();
+        }
+        throw new IllegalStateException("Sample %s: %s".formatted(file.getFileName(), ((SheetReader.Faulty<T>) reading).faults().get(0)));
+    }
+
+    private static <T> List<T> each(Path folder, Function<Path, T> read) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().map(read).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String stem(Path file) {
+        return file.getFileName().toString().replaceFirst("\\.yaml$", "");
+    }
+
+    private static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
