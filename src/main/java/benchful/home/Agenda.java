@@ -57,7 +57,7 @@ class Agenda {
         List<Task> tasks = new ArrayList<>();
         coming.forEach(c -> tasks.addAll(tasks(c)));
         CraftClass.before(LocalDateTime.now(clock)).stream().filter(c -> Review.of(c).isEmpty()).forEach(c -> tasks.add(review(c)));
-        tasks.sort(Comparator.comparing(Task::by, Comparator.nullsLast(Comparator.naturalOrder())));
+        tasks.sort(Comparator.comparing(Task::by, Comparator.nullsFirst(Comparator.naturalOrder())));
         return new Today(tasks, coming, Material.all().stream().filter(Material::low).toList());
     }
 
