@@ -1,7 +1,9 @@
 package benchful.core.cutting;
 
+import java.util.Arrays;
+
 /**
- * How many new lengths every plan needs at least.
+ * How many new lengths every plan needs at least, without a solver.
  *
  * <p>The greater of two: total length over stock length, what is on hand taken off; and, for a threshold a up to half the
  * stock, lengths for all pieces longer than stock - a, plus pieces longer than half, plus what the pieces from a to half
@@ -11,48 +13,31 @@ package benchful.core.cutting;
 final class CuttingBound {
     private CuttingBound() {}
 
-    static int of(CuttingRequest request) {
-        if (request.stock() == null) {
-            return 0;
-        }
-        long loss = Micrometres.up(request.loss());
-        long stock = Micrometres.down(request.stock()) + loss;
-        long[] sizes = CuttingPlanner.items(request).stream().mapToLong(item -> item.length() + loss).toArray();
-        long onHand = request.onHand().stream().mapToLong(q -> Micrometres.down(q) + loss).sum();
-        long total = 0;
-        for (long size : sizes) {
-            total = Math.addExact(total, size);
-        }
-        int least = (int) ceil(Math.max(0, total - onHand), stock);
-        return request.onHand().isEmpty() ? Math.max(least, thresholds(sizes, stock)) : least;
-    }
-
-    private static int thresholds(long[] sizes, long stock) {
-        long best = threshold(sizes, stock, 0);
-        for (long size : sizes) {
-            if (2 * size <= stock) {
-                best = Math.max(best, threshold(sizes, stock, size));
+    static int of(Kinds kinds) {
+        long onHand = Arrays.stream(kinds.onHand()).sum();
+        long least = ceil(Math.max(0, kinds.total() - onHand), kinds.stock());
+        for (int i = 0; onHand == 0 && i < kinds.kinds(); i++) {
+            if (2 * kinds.sizes()[i] <= kinds.stock()) {
+                least = Math.max(least, threshold(kinds, kinds.sizes()[i]));
             }
         }
-        return (int) best;
+        return Math.toIntExact(onHand == 0 ? Math.max(least, threshold(kinds, 0)) : least);
     }
 
-    private static long threshold(long[] sizes, long stock, long a) {
-        long whole = 0;
-        long half = 0;
-        long halfLength = 0;
+    private static long threshold(Kinds kinds, long a) {
+        long alone = 0;
+        long room = 0;
         long small = 0;
-        for (long size : sizes) {
-            if (size > stock - a) {
-                whole++;
-            } else if (2 * size > stock) {
-                half++;
-                halfLength += size;
+        for (int i = 0; i < kinds.kinds(); i++) {
+            long size = kinds.sizes()[i];
+            if (2 * size > kinds.stock()) {
+                alone += kinds.demand()[i];
+                room += size > kinds.stock() - a ? 0 : (kinds.stock() - size) * kinds.demand()[i];
             } else if (size >= a) {
-                small += size;
+                small += size * kinds.demand()[i];
             }
         }
-        return whole + half + ceil(Math.max(0, small - (half * stock - halfLength)), stock);
+        return alone + ceil(Math.max(0, small - room), kinds.stock());
     }
 
     private static long ceil(long a, long b) {

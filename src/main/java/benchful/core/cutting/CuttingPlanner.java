@@ -2,88 +2,94 @@ package benchful.core.cutting;
 
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * Plans the cutting of pieces from lengths, so that the fewest new lengths are bought.
- *
- * <p>The longest piece goes first, onto the first length that still takes it, those on hand before new ones. A piece and its
- * cut take length + loss; a whole length gives stock + loss, since nothing is cut off at its end.
+ * Plans the cutting of pieces from lengths, so that the fewest new lengths are bought; what is on hand costs nothing.
+ * A piece and its cut take length + loss; a whole length gives stock + loss, since nothing is cut off at its end.
  */
 public final class CuttingPlanner {
-    private CuttingPlanner() {}
+    private final CuttingRequest request;
+    private final Kinds kinds;
+    private final long loss;
+
+    private CuttingPlanner(CuttingRequest request) {
+        this.request = request;
+        this.loss = Micrometres.up(request.loss());
+        this.kinds = Kinds.of(request, request.stock() == null ? longest(request) : Micrometres.down(request.stock()));
+    }
 
     public static CuttingOutcome plan(CuttingRequest request) {
-        List<Bin.Item> items = items(request);
-        Optional<NotCuttable> failure = tooLong(request, items);
-        if (failure.isPresent()) {
-            return failure.get();
+        return tooLong(request).<CuttingOutcome>map(reason -> reason).orElseGet(() -> new CuttingPlanner(request).plan());
+    }
+
+    private CuttingOutcome plan() {
+        CuttingSearch.Found found = CuttingSearch.search(kinds);
+        List<CutLength> lengths = lengths(found.patterns());
+        CuttingPlan plan = new CuttingPlan(lengths, found.bound(), List.of());
+        if (request.stock() == null && plan.bought() > 0) {
+            return new NotCuttable(Sentence.of("The lengths on hand do not reach for all pieces, and no new length is offered."));
         }
-        List<Bin> bins = new ArrayList<>();
-        long loss = Micrometres.up(request.loss());
-        request.onHand().stream().map(Micrometres::down).sorted().forEach(l -> bins.add(new Bin(l, false, loss)));
-        for (Bin.Item item : items) {
-            Optional<Bin> bin = bins.stream().filter(b -> b.takes(item, loss)).findFirst();
-            if (bin.isEmpty() && request.stock() == null) {
-                return lacking(item);
-            }
-            bin.orElseGet(() -> open(bins, request, loss)).put(item, loss);
-        }
-        return plan(request, bins, CuttingBound.of(request));
+        return new CuttingPlan(lengths, found.bound(), List.of(made(plan), Sentence.of("%s", plan.proof())));
     }
 
-    private static Bin open(List<Bin> bins, CuttingRequest request, long loss) {
-        Bin bin = new Bin(Micrometres.down(request.stock()), true, loss);
-        bins.add(bin);
-        return bin;
+    private static long longest(CuttingRequest request) {
+        return Stream.concat(request.onHand().stream(), Stream.ofNullable(request.stock())).mapToLong(Micrometres::down).max().orElse(0);
     }
 
-    static List<Bin.Item> items(CuttingRequest request) {
-        return request.pieces().stream()
-                .flatMap(p -> Collections.nCopies(p.count(), new Bin.Item(p.label(), Micrometres.up(p.length()))).stream())
-                .sorted(Comparator.comparingLong(Bin.Item::length).reversed())
-                .toList();
-    }
-
-    private static Optional<NotCuttable> tooLong(CuttingRequest request, List<Bin.Item> items) {
-        long longest = Stream.concat(request.onHand().stream(), Stream.ofNullable(request.stock()))
-                .mapToLong(Micrometres::down).max().orElse(0);
-        return items.stream().filter(item -> item.length() > longest).findFirst().map(item -> new NotCuttable(longest == 0
-                ? Sentence.of("There is no length to cut %s (%s) from.", Micrometres.quantity(item.length()), item.label())
+    private static Optional<NotCuttable> tooLong(CuttingRequest request) {
+        long longest = longest(request);
+        return request.pieces().stream().filter(p -> Micrometres.up(p.length()) > longest).findFirst().map(p -> new NotCuttable(longest == 0
+                ? Sentence.of("There is no length to cut %s (%s) from.", p.length(), p.label())
                 : Sentence.of("The piece of %s (%s) is longer than the longest length there is, %s. Offer a longer one, or join pieces.",
-                        Micrometres.quantity(item.length()), item.label(), Micrometres.quantity(longest))));
+                        p.length(), p.label(), Micrometres.quantity(longest))));
     }
 
-    private static NotCuttable lacking(Bin.Item item) {
-        return new NotCuttable(Sentence.of("The lengths on hand do not reach for the piece of %s (%s), and no new length is offered.",
-                Micrometres.quantity(item.length()), item.label()));
+    /** Gives each pattern's pieces their labels. */
+    private List<CutLength> lengths(List<Pattern> patterns) {
+        Map<Long, Deque<String>> labels = new TreeMap<>();
+        request.pieces().forEach(p -> labels.computeIfAbsent(Micrometres.up(p.length()), l -> new ArrayDeque<>())
+                .addAll(Collections.nCopies(p.count(), p.label())));
+        return patterns.stream().sorted(Comparator.comparingInt(Pattern::length)).map(p -> cut(p, labels)).toList();
     }
 
-    private static CuttingPlan plan(CuttingRequest request, List<Bin> bins, int bound) {
-        List<CutLength> lengths = bins.stream().filter(b -> !b.items.isEmpty()).map(b -> cut(b, request)).toList();
-        long pieces = lengths.stream().mapToLong(l -> l.cuts().size()).sum();
-        CuttingPlan plan = new CuttingPlan(lengths, bound, List.of());
-        Sentence made = request.stock() == null
-                ? Sentence.of("%s pieces are cut from %s lengths on hand.", pieces, lengths.size())
-                : Sentence.of("%s pieces are cut from %s lengths on hand and %s new ones of %s; each cut loses %s.",
-                        pieces, lengths.size() - plan.bought(), plan.bought(), request.stock(), request.loss());
-        return new CuttingPlan(lengths, bound, List.of(made, Sentence.of("%s", plan.proof())));
-    }
-
-    private static CutLength cut(Bin bin, CuttingRequest request) {
+    private CutLength cut(Pattern pattern, Map<Long, Deque<String>> labels) {
         List<CutLength.Cut> cuts = new ArrayList<>();
-        long loss = Micrometres.up(request.loss());
         long at = 0;
-        for (Bin.Item item : bin.items) {
-            cuts.add(new CutLength.Cut(item.label(), Micrometres.quantity(item.length()), Micrometres.quantity(at)));
-            at += item.length() + loss;
+        for (int kind = 0; kind < kinds.kinds(); kind++) {
+            long piece = kinds.sizes()[kind] - loss;
+            for (int i = 0; i < pattern.counts()[kind]; i++) {
+                cuts.add(new CutLength.Cut(labels.get(piece).remove(), Micrometres.quantity(piece), Micrometres.quantity(at)));
+                at += piece + loss;
+            }
         }
-        Quantity offcut = Micrometres.quantity(Math.max(0, bin.length - at));
-        return new CutLength(Micrometres.quantity(bin.length), bin.bought, cuts, offcut, offcut.signum() > 0 && offcut.compareTo(request.keep()) >= 0);
+        long length = kinds.capacity(pattern.length()) - loss;
+        Quantity offcut = Micrometres.quantity(Math.max(0, length - at));
+        boolean kept = offcut.signum() > 0 && offcut.compareTo(request.keep()) >= 0;
+        return new CutLength(Micrometres.quantity(length), kinds.isNew(pattern.length()), cuts, offcut, kept);
+    }
+
+    private Sentence made(CuttingPlan plan) {
+        int pieces = kinds.pieces();
+        int onHand = plan.lengths().size() - plan.bought();
+        String from = onHand == 0 ? "" : onHand == 1 ? "1 length on hand" : onHand + " lengths on hand";
+        if (plan.bought() == 0) {
+            return Sentence.of("%s are cut from %s; each cut loses %s.", pieces(pieces), from, request.loss());
+        }
+        return Sentence.of("%s are cut from %s%s of %s; each cut loses %s.", pieces(pieces), onHand == 0 ? "" : from + " and ",
+                plan.bought() == 1 ? "1 new length" : plan.bought() + " new lengths", request.stock(), request.loss());
+    }
+
+    private static String pieces(int n) {
+        return n == 1 ? "1 piece" : n + " pieces";
     }
 }
