@@ -55,6 +55,7 @@ final class CarriedPostgres implements AutoCloseable {
             throws IOException, SQLException {
         PostgresPrograms programs = PostgresPrograms.in(folder.programs());
         int version = programs.majorVersion();
+        folder.refuseOtherVersions(version);
         PostgresCluster cluster =
                 new PostgresCluster(programs, account, folder.cluster(version), folder.log(version), settings.durable());
         String password = folder.password(version);

@@ -1,6 +1,7 @@
 package benchful.database;
 
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +9,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.regex.Pattern;
 
 /**
  * The folder in which a tutor's data live, readable by its owner alone: the lock, the unpacked programs, and for each major
@@ -15,6 +17,7 @@ import java.util.HexFormat;
  */
 final class DataFolder {
     private static final int PASSWORD_BYTES = 24;
+    private static final Pattern CLUSTER = Pattern.compile("postgres-\\d+");
 
     private final Path root;
 
@@ -28,6 +31,10 @@ final class DataFolder {
             Files.createDirectories(root.getParent());
             if (!Files.isDirectory(root)) {
                 Files.createDirectory(root, ownerOnly(root, "rwx------"));
+            }
+            if (!Files.isWritable(root)) {
+                throw new DatabaseProblem("The data folder " + root + " may not be written to by " + System.getProperty("user.name")
+                        + ". Start the program as the folder's owner, or choose another with the setting benchful.data.");
             }
             return new DataFolder(root);
         } catch (FileAlreadyExistsException e) {
@@ -52,6 +59,20 @@ final class DataFolder {
 
     Path cluster(int majorVersion) {
         return root.resolve("postgres-" + majorVersion);
+    }
+
+    /** Refuses a folder whose data this version cannot read, rather than beginning anew beside them. */
+    void refuseOtherVersions(int majorVersion) throws IOException {
+        if (Files.exists(cluster(majorVersion))) {
+            return;
+        }
+        try (DirectoryStream<Path> others = Files.newDirectoryStream(root, entry -> CLUSTER.matcher(entry.getFileName().toString()).matches())) {
+            for (Path other : others) {
+                throw new DatabaseProblem("The data in " + other + " are from another version of PostgreSQL than the "
+                        + majorVersion + " that this program carries. Open them with the version of the program that made them,"
+                        + " or choose another folder with the setting benchful.data.");
+            }
+        }
     }
 
     Path log(int majorVersion) {

@@ -38,6 +38,10 @@ record ServerMark(Path file) {
 
     private static boolean isPostgres(ProcessHandle process) {
         // Where the system does not tell the command, caution says that it may be the server.
-        return process.info().command().map(command -> command.contains("postgres")).orElse(process.isAlive());
+        return process.info().command().map(ServerMark::isNamedPostgres).orElse(process.isAlive());
+    }
+
+    private static boolean isNamedPostgres(String command) {
+        return Path.of(command).getFileName().toString().startsWith("postgres");
     }
 }

@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,9 +28,16 @@ class CarriedPostgresTest {
     private static final Duration GOING = Duration.ofSeconds(10);
 
     @TempDir
-    static Path folder;
+    static Path home;
+
+    private static Path folder;
 
     private CarriedPostgres postgres;
+
+    @BeforeAll
+    static void chooseAFolderWithASpace() {
+        folder = home.resolve("bench data");
+    }
 
     @BeforeEach
     void startWithAnEmptyBench() throws SQLException {
