@@ -3,52 +3,58 @@ package benchful.plans;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.catalogue.MaterialSheet;
+import benchful.classes.SetupRules;
 import benchful.core.buying.SupplierOrder;
 import benchful.core.lesson.order.ListPlanner;
-import benchful.projects.Picture;
 import benchful.projects.ProjectSheet;
+import benchful.samples.SampleFiles;
+import benchful.samples.SampleFiles.SampleClass;
 import benchful.web.SheetFormat;
-import benchful.web.SheetReader;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The sample classes are what a new tutor sees first: each can be read, planned, cut, packed and bought as it stands. */
+/** The sample classes are what a new tutor sees first: each can be planned, cut, packed and bought as it stands. */
 class SampleClassesTest {
-    private static final Path SAMPLES = Path.of("sample-classes");
+    private static final SampleFiles SAMPLES = SampleFiles.in(Path.of("sample-classes"));
     private static final LocalDate TODAY = LocalDate.of(2027, 2, 1);
 
-    static List<Path> classes() throws IOException {
-        return files("classes");
+    static List<Named<ClassFile>> coming() {
+        return SAMPLES.classes().stream()
+                .filter(c -> c.setup().meetings().get(0).date().isAfter(TODAY))
+                .map(c -> Named.of(c.setup().title(), file(c)))
+                .toList();
     }
 
-    static List<Path> projects() throws IOException {
-        return files("projects");
+    static List<Named<ProjectSheet>> projects() {
+        return SAMPLES.projects().stream().map(p -> Named.of(p.name(), p)).toList();
     }
 
     @ParameterizedTest
-    @MethodSource("classes")
-    void plansEachClassWithinItsHours(Path file) throws IOException {
-        ClassPlan plan = new ClassPlanner(new ListPlanner()).plan(read(file));
+    @MethodSource("coming")
+    void plansEachClassWithinItsHours(ClassFile sample) {
+        ClassPlan plan = new ClassPlanner(new ListPlanner()).plan(sample);
 
+        assertThat(SetupRules.check(sample.setup(), sample.project())).isEmpty();
         assertThat(plan.conflicts()).isEmpty();
         assertThat(plan.advice()).isEmpty();
         assertThat(plan.lesson().meetings()).allSatisfy(m -> assertThat(m.margin()).isPositive());
     }
 
     @ParameterizedTest
-    @MethodSource("classes")
-    void packsAndBuysEachClassInTime(Path file) throws IOException {
-        MaterialsPlan plan = MaterialsPlanner.plan(read(file), TODAY);
+    @MethodSource("coming")
+    void packsAndBuysEachClassInTime(ClassFile sample) {
+        MaterialsPlan plan = MaterialsPlanner.plan(sample, TODAY);
 
         assertThat(plan.faults()).isEmpty();
         assertThat(plan.materials()).allSatisfy(m -> assertThat(m.bought().unmet().signum()).describedAs(m.name()).isZero());
@@ -57,13 +63,9 @@ class SampleClassesTest {
 
     @ParameterizedTest
     @MethodSource("projects")
-    void worksOutEverySizeOfEachProject(Path file) throws IOException {
-        ProjectSheet project = SheetFormat.json().treeToValue(tree(file), ProjectSheet.class);
-        Map<String, MaterialSheet> catalogue = new HashMap<>();
-        for (JsonNode material : tree(SAMPLES.resolve("catalogue.yaml")).get("materials")) {
-            MaterialSheet sheet = SheetFormat.json().treeToValue(material, MaterialSheet.class);
-            catalogue.put(sheet.name(), sheet);
-        }
+    void worksOutEverySizeOfEachProject(ProjectSheet project) {
+        Map<String, MaterialSheet> catalogue =
+                SAMPLES.catalogue().materials().stream().collect(Collectors.toMap(MaterialSheet::name, Function.identity()));
 
         assertThat(project.materials()).allSatisfy(line -> assertThat(catalogue).containsKey(line.material()));
         assertThat(project.sizes()).allSatisfy(size -> assertThat(PieceSizer.size(project, size, catalogue).faults()).isEmpty());
@@ -71,58 +73,33 @@ class SampleClassesTest {
 
     @ParameterizedTest
     @MethodSource("projects")
-    void drawsEachPictureItself(Path file) throws IOException {
-        Path folder = SAMPLES.resolve("pictures").resolve(file.getFileName().toString().replace(".yaml", ""));
-
-        for (Picture picture : SheetFormat.json().treeToValue(tree(file), ProjectSheet.class).pictures()) {
-            assertThat(folder.resolve(picture.name() + ".svg")).content().startsWith("<svg ").contains("<title>")
-                    .doesNotContain("href", "<script", "<style", "<image");
-        }
+    void drawsEachPictureItself(ProjectSheet project) {
+        assertThat(project.pictures()).anyMatch(p -> p.name().equals("cover")).allSatisfy(p ->
+                assertThat(new String(p.content(), StandardCharsets.UTF_8)).startsWith("<svg ").contains("<title>")
+                        .doesNotContain("href", "<script", "<style", "<image"));
     }
 
     @ParameterizedTest
     @MethodSource("projects")
-    void namesOnlyHazardsOfTheLibrary(Path file) throws IOException {
-        List<String> library = tree(Path.of("src/main/resources/hazards/library.yaml")).findValuesAsText("id");
+    void namesOnlyHazardsOfTheLibrary(ProjectSheet project) throws IOException {
+        String library = Files.readString(Path.of("src/main/resources/hazards/library.yaml"));
 
-        for (JsonNode named : tree(file).findValues("hazards")) {
-            assertThat(named).extracting(JsonNode::asText).isSubsetOf(library);
-        }
-        for (JsonNode named : tree(SAMPLES.resolve("catalogue.yaml")).findValues("hazards")) {
-            assertThat(named).extracting(JsonNode::asText).isSubsetOf(library);
-        }
+        assertThat(named(project)).isNotEmpty().isSubsetOf(SheetFormat.yaml().readTree(library).findValuesAsText("id"));
     }
 
-    private static ClassFile read(Path file) throws IOException {
-        ObjectNode tree = tree(file);
-        tree.set("project", named("projects", tree.get("project").asText()));
-        tree.set("venue", named("venues", tree.get("venue").asText()));
-        JsonNode catalogue = tree(SAMPLES.resolve("catalogue.yaml"));
-        tree.set("materials", catalogue.get("materials"));
-        tree.set("suppliers", catalogue.get("suppliers"));
-        SheetReader.Reading<ClassFile> reading = new ClassFiles().read(SheetFormat.json().writeValueAsBytes(tree));
-        assertThat(reading).describedAs("%s", reading).isInstanceOf(SheetReader.Read.class);
-        return ((SheetReader.Read<ClassFile>) reading).sheet();
+    private static List<String> named(ProjectSheet project) {
+        return Stream.of(project.hazards().stream(), project.steps().stream().flatMap(s -> s.hazards().stream()),
+                        project.tools().stream().flatMap(t -> t.hazards().stream()),
+                        SAMPLES.catalogue().materials().stream().flatMap(m -> m.hazards().stream()))
+                .flatMap(Function.identity())
+                .toList();
     }
 
-    private static JsonNode named(String folder, String name) throws IOException {
-        for (Path file : files(folder)) {
-            ObjectNode tree = tree(file);
-            if (tree.get("name").asText().equals(name)) {
-                tree.remove("benchful");
-                return tree;
-            }
-        }
-        throw new AssertionError(name + " is in none of the files in " + folder);
-    }
-
-    private static ObjectNode tree(Path file) throws IOException {
-        return (ObjectNode) SheetFormat.yaml().readTree(Files.readString(file));
-    }
-
-    private static List<Path> files(String folder) throws IOException {
-        try (Stream<Path> files = Files.list(SAMPLES.resolve(folder))) {
-            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
-        }
+    private static ClassFile file(SampleClass sample) {
+        return new ClassFile(
+                SAMPLES.projects().stream().filter(p -> p.name().equals(sample.project())).findFirst().orElseThrow(),
+                sample.setup(),
+                SAMPLES.venues().stream().filter(v -> v.name().equals(sample.venue())).findFirst().orElseThrow(),
+                SAMPLES.catalogue().materials(), SAMPLES.catalogue().suppliers());
     }
 }
