@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 
 /**
@@ -14,7 +15,14 @@ import java.math.BigDecimal;
  * @param choice what the student chooses here, such as "colour"; null where there is no choice
  */
 public record MaterialLine(
-        String material, String amount, String pieces, boolean shared, Boolean inKit, BigDecimal waste, String choice, String note) {
+        String material,
+        String amount,
+        String pieces,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean shared,
+        Boolean inKit,
+        BigDecimal waste,
+        String choice,
+        String note) {
 
     /** Packed into each student's kit. */
     public boolean packed() {

@@ -50,6 +50,25 @@ public record ProjectSheet(
         return steps.stream().filter(s -> s.id().equals(id)).findFirst();
     }
 
+    /**
+     * What must have ended before a step starts. A step that names nothing follows the one before it in the sheet, steps done
+     * ahead of the class left out.
+     *
+     * @param index of the step in the sheet, from 0
+     */
+    public List<Step.After> predecessors(int index) {
+        Step step = steps.get(index);
+        if (step.after() != null || step.kind() == StepKind.AHEAD) {
+            return ProjectSheet.copy(step.after());
+        }
+        for (int i = index - 1; i >= 0; i--) {
+            if (steps.get(i).kind() != StepKind.AHEAD) {
+                return List.of(new Step.After(steps.get(i).id(), null, null));
+            }
+        }
+        return List.of();
+    }
+
     public ProjectSheet withName(String newName) {
         return new ProjectSheet(newName, craft, level, summary, care, minimumAge, source, measures, sizes, sizing, materials,
                 tools, steps, hazards, pictures);

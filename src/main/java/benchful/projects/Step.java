@@ -32,7 +32,7 @@ public record Step(
         StudentTime student,
         String repeats,
         BigDecimal share,
-        boolean atHome,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean atHome,
         @JsonInclude(JsonInclude.Include.NON_NULL) List<After> after,
         List<ToolUse> tools,
         Help help,

@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 
 /**
@@ -7,7 +8,7 @@ import java.util.List;
  *
  * @param personal true where every student must have their own (eye protection); the room is then checked for enough
  */
-public record Tool(String name, boolean personal, String note, List<String> hazards) {
+public record Tool(String name, @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean personal, String note, List<String> hazards) {
     public Tool {
         hazards = ProjectSheet.copy(hazards);
     }

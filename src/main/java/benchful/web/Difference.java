@@ -21,7 +21,7 @@ public record Difference(String pointer, String theirs, String mine) {
     private static void collect(String at, JsonNode theirs, JsonNode mine, List<Difference> found) {
         if (theirs.isContainerNode() || mine.isContainerNode()) {
             for (String key : keys(theirs, mine)) {
-                collect(at + "/" + SheetForm.escaped(key), below(theirs, key), below(mine, key), found);
+                collect(Pointers.below(at, key), below(theirs, key), below(mine, key), found);
             }
         } else if (!theirs.asText("").equals(mine.asText(""))) {
             found.add(new Difference(at, shown(theirs), shown(mine)));

@@ -5,18 +5,26 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.MultivaluedMap;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 
 /**
  * What a form sends, as the tree of its sheet. Fields are named by JSON Pointers ({@code /steps/3/title}); blank fields and
- * rows left wholly blank are dropped. The buttons {@code add}, {@code remove} and {@code up} name a list or a row by its
+ * rows left wholly blank are dropped (but kept, so that rows keep their numbers, while a list button is pressed), and line
+ * ends are single. The buttons {@code add}, {@code remove} and {@code up} name a list or a row by its
  * pointer and change the tree without saving, so that lists can be edited without JavaScript.
  */
 public final class FormTree {
-    private static final int MOST_ROWS = 500;
+    /** The text of a field at a list's own place that stands for the empty list, where that differs from none. */
+    public static final String EMPTY_LIST = "[]";
+
+    private static final int DEEPEST = 20;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private final SheetSchema schema;
@@ -26,28 +34,30 @@ public final class FormTree {
     }
 
     public ObjectNode of(MultivaluedMap<String, String> form) {
-        Branch root = new Branch();
+        Branch root = new Branch(pressed(form));
+        fields(form, root::put);
+        return (ObjectNode) root.node("");
+    }
+
+    /** Each field that is a place of the sheet: the keys that lead there, and what was typed. */
+    private static void fields(MultivaluedMap<String, String> form, BiConsumer<List<String>, String> taker) {
         form.forEach((name, values) -> {
-            if (name.startsWith("/")) {
-                root.put(List.of(name.substring(1).split("/", -1)), values.get(0).strip());
+            List<String> path = Arrays.stream(name.split("/", -1)).skip(1).map(Pointers::unescaped).toList();
+            if (name.startsWith("/") && path.size() <= DEEPEST && !values.isEmpty()) {
+                taker.accept(path, values.get(0).replace("\r\n", "\n").strip());
             }
         });
-        return (ObjectNode) root.node("");
     }
 
     /** The stored sheet with what a small form sends laid over it; a field sent blank is taken out. */
     public static ObjectNode over(JsonNode stored, MultivaluedMap<String, String> form) {
         ObjectNode tree = stored.deepCopy();
-        form.forEach((name, values) -> {
-            if (name.startsWith("/")) {
-                lay(tree, List.of(name.substring(1).split("/", -1)), values.get(0).strip());
-            }
-        });
+        fields(form, (path, value) -> lay(tree, path, value));
         return tree;
     }
 
     private static void lay(JsonNode under, List<String> path, String value) {
-        String key = path.get(0).replace("~1", "/").replace("~0", "~");
+        String key = path.get(0);
         if (under instanceof ArrayNode a && key.matches("\\d{1,4}") && Integer.parseInt(key) < a.size() && path.size() > 1) {
             lay(a.get(Integer.parseInt(key)), path.subList(1, path.size()), value);
         } else if (under instanceof ObjectNode o && path.size() > 1) {
@@ -65,6 +75,10 @@ public final class FormTree {
         }
     }
 
+    private static boolean pressed(MultivaluedMap<String, String> form) {
+        return form.containsKey("add") || form.containsKey("remove") || form.containsKey("up");
+    }
+
     /** True where a list button was pressed and nothing is to be saved; the tree is changed as the button asks. */
     public static boolean rearranged(MultivaluedMap<String, String> form, ObjectNode tree) {
         String add = form.getFirst("add");
@@ -77,20 +91,25 @@ public final class FormTree {
         } else if (up != null) {
             row(tree, up).swapWithAbove();
         }
-        return add != null || remove != null || up != null;
+        return pressed(form);
     }
 
     private static void add(ObjectNode tree, String list) {
-        JsonNode parent = tree.at(list.substring(0, list.lastIndexOf('/')));
-        if (parent instanceof ObjectNode o) {
-            o.withArray(list.substring(list.lastIndexOf('/') + 1)).addObject();
+        JsonNode parent = at(tree, list.substring(0, Math.max(0, list.lastIndexOf('/'))));
+        String name = list.substring(list.lastIndexOf('/') + 1);
+        if (parent instanceof ObjectNode o && (!o.has(name) || o.get(name).isArray())) {
+            o.withArrayProperty(name).addObject();
         }
     }
 
     private static Row row(ObjectNode tree, String pointer) {
         int slash = Math.max(0, pointer.lastIndexOf('/'));
         String index = pointer.substring(Math.min(pointer.length(), slash + 1));
-        return new Row(tree.at(pointer.substring(0, slash)), index.matches("\\d{1,4}") ? Integer.parseInt(index) : -1);
+        return new Row(at(tree, pointer.substring(0, slash)), index.matches("\\d{1,4}") ? Integer.parseInt(index) : -1);
+    }
+
+    private static JsonNode at(ObjectNode tree, String pointer) {
+        return pointer.isEmpty() || pointer.startsWith("/") ? tree.at(pointer) : NODES.missingNode();
     }
 
     /** Rows by number, then keys by name. */
@@ -115,40 +134,48 @@ public final class FormTree {
     /** A place that has others below it, or a text. */
     private final class Branch {
         private final Map<String, Branch> below = new TreeMap<>(Comparator.comparingInt(FormTree::rank).thenComparing(s -> s));
+        private final boolean keepsBlankRows;
         private String text = "";
+
+        Branch(boolean keepsBlankRows) {
+            this.keepsBlankRows = keepsBlankRows;
+        }
 
         void put(List<String> path, String value) {
             if (path.isEmpty()) {
                 text = value;
                 return;
             }
-            String key = path.get(0).replace("~1", "/").replace("~0", "~");
-            below.computeIfAbsent(key, k -> new Branch()).put(path.subList(1, path.size()), value);
+            below.computeIfAbsent(path.get(0), k -> new Branch(keepsBlankRows)).put(path.subList(1, path.size()), value);
         }
 
         /** Null where everything is blank. */
         JsonNode node(String pointer) {
+            boolean isList = schema.at(pointer).path("type").asText().equals("array");
             if (below.isEmpty()) {
-                return text.isEmpty() ? null : NODES.textNode(text);
+                return text.isEmpty() ? null : isList && text.equals(EMPTY_LIST) ? NODES.arrayNode() : NODES.textNode(text);
             }
-            return schema.at(pointer).path("type").asText().equals("array") ? list(pointer) : object(pointer);
+            return isList ? list(pointer) : object(pointer);
         }
 
         private JsonNode list(String pointer) {
             ArrayNode list = NODES.arrayNode();
-            below.entrySet().stream().limit(MOST_ROWS).forEach(e -> {
-                JsonNode row = e.getValue().node(pointer + "/0");
-                if (row != null) {
-                    list.add(row);
-                }
-            });
-            return list.isEmpty() ? null : list;
+            JsonNode blank = keepsBlankRows && isObject(pointer + "/0") ? NODES.objectNode() : null;
+            below.values().stream()
+                    .map(row -> Optional.ofNullable(row.node(pointer + "/0")).orElse(blank))
+                    .filter(Objects::nonNull)
+                    .forEach(list::add);
+            return !list.isEmpty() || text.equals(EMPTY_LIST) ? list : null;
+        }
+
+        private boolean isObject(String pointer) {
+            return schema.at(pointer).path("type").asText().equals("object");
         }
 
         private JsonNode object(String pointer) {
             ObjectNode object = NODES.objectNode();
             below.forEach((key, branch) -> {
-                JsonNode value = branch.node(pointer + "/" + SheetForm.escaped(key));
+                JsonNode value = branch.node(Pointers.below(pointer, key));
                 if (value != null) {
                     object.set(key, value);
                 }

@@ -51,9 +51,10 @@ public final class Formats {
         return Times.words(fine ? time : Duration.ofMinutes(Math.round(time.toSeconds() / 60.0)));
     }
 
-    /** "12", "1.25 m", "42 cm": at most two decimals, pieces without their unit. */
+    /** "12", "1.25 m", "0.035 g": at most two decimals, or two digits where it is smaller; pieces without their unit. */
     public static String words(Quantity quantity) {
-        String number = number(quantity.amount(), 2);
+        int zeros = quantity.amount().scale() - quantity.amount().precision();
+        String number = number(quantity.amount(), Math.max(2, Math.min(zeros, 8) + 2));
         String unit = quantity.unit().symbol();
         return switch (unit) {
             case "pcs" -> number;
@@ -90,7 +91,8 @@ public final class Formats {
         NumberFormat format = NumberFormat.getNumberInstance(Locale.UK);
         format.setMaximumFractionDigits(places);
         format.setRoundingMode(RoundingMode.HALF_UP);
-        return format.format(value);
+        String written = format.format(value);
+        return written.equals("-0") ? "0" : written;
     }
 
     /** "125 %". */

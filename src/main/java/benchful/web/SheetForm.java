@@ -61,20 +61,26 @@ public record SheetForm(JsonNode tree, List<Fault> faults, long version, JsonNod
 
     /** A field's identifier in the page, made from its pointer. */
     public String id(String pointer) {
-        return "f" + pointer.replaceAll("[^A-Za-z0-9]", "-");
+        return "f" + pointer.replaceAll("[^A-Za-z0-9_]", "-");
     }
 
-    /** The place a fault is about, for the summary's link. */
+    /** True where a fault is about this place or one below it: its section is then shown open. */
+    public boolean faultBelow(String pointer) {
+        return faults.stream().anyMatch(f -> f.pointer().equals(pointer) || f.pointer().startsWith(pointer + "/"));
+    }
+
+    /** A place in words: "steps 4, student, quick". */
+    public String place(String pointer) {
+        return Pointers.words(pointer);
+    }
+
+    /** The place of a key in a map. */
     public String below(String pointer, String key) {
-        return pointer + "/" + escaped(key);
+        return Pointers.below(pointer, key);
     }
 
     /** What differs between their saved version and mine; empty where nobody else saved. */
     public List<Difference> differences() {
         return theirs == null ? List.of() : Difference.between(theirs, tree);
-    }
-
-    static String escaped(String key) {
-        return key.replace("~", "~0").replace("/", "~1");
     }
 }

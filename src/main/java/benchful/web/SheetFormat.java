@@ -5,8 +5,10 @@ import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonDeserializer;
@@ -17,6 +19,7 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.cfg.EnumFeature;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.cfg.MapperBuilder;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
@@ -24,6 +27,7 @@ import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.fasterxml.jackson.dataformat.yaml.util.StringQuotingChecker;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import com.fasterxml.jackson.module.paramnames.ParameterNamesModule;
 import java.io.IOException;
@@ -42,12 +46,14 @@ public final class SheetFormat {
     /** Largest file that is read: pictures included. */
     public static final int LARGEST = 16 * 1024 * 1024;
 
-    private static final int MOST_ALIASES = 20;
-    private static final int DEEPEST = 40;
+    private static final StreamReadConstraints DEPTH = StreamReadConstraints.builder().maxNestingDepth(40).build();
 
-    private static final ObjectMapper JSON = set(JsonMapper.builder()).build();
+    private static final ObjectMapper JSON =
+            set(JsonMapper.builder(JsonFactory.builder().streamReadConstraints(DEPTH).build())).build();
     private static final ObjectMapper YAML = set(YAMLMapper.builder(YAMLFactory.builder()
+                    .streamReadConstraints(DEPTH)
                     .loaderOptions(guarded())
+                    .stringQuotingChecker(new NumberLike())
                     .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
                     .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
                     .enable(YAMLGenerator.Feature.ALWAYS_QUOTE_NUMBERS_AS_STRINGS)
@@ -67,7 +73,9 @@ public final class SheetFormat {
 
     private static <M extends ObjectMapper, T extends MapperBuilder<M, T>> T set(T builder) {
         builder.configure(EnumFeature.READ_ENUM_KEYS_USING_INDEX, false)
-                .configure(EnumFeature.WRITE_ENUMS_TO_LOWERCASE, true);
+                .configure(EnumFeature.WRITE_ENUMS_TO_LOWERCASE, true)
+                .configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false)
+                .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
         return builder.addModule(new JavaTimeModule())
                 .addModule(new ParameterNamesModule())
                 .addModule(values())
@@ -75,6 +83,8 @@ public final class SheetFormat {
                 .serializationInclusion(JsonInclude.Include.NON_EMPTY)
                 .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
                 .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
     }
@@ -116,12 +126,17 @@ public final class SheetFormat {
         });
     }
 
+    /** Texts that any reader of YAML might take for a number, such as 1e3 or 0x1F, are quoted too. */
+    private static final class NumberLike extends StringQuotingChecker.Default {
+        @Override
+        public boolean needToQuoteValue(String value) {
+            return super.needToQuoteValue(value) || value.matches("[-+]?\\.?\\d[\\w.:+-]*");
+        }
+    }
+
     private static LoaderOptions guarded() {
         LoaderOptions options = new LoaderOptions();
         options.setCodePointLimit(LARGEST);
-        options.setMaxAliasesForCollections(MOST_ALIASES);
-        options.setNestingDepthLimit(DEEPEST);
-        options.setAllowDuplicateKeys(false);
         return options;
     }
 }

@@ -2,16 +2,17 @@ package benchful.web;
 
 import benchful.core.Fault;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.deser.DeserializationProblemHandler;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Function;
 
 /**
@@ -43,10 +44,24 @@ public final class SheetReader<T> {
 
     public record Read<T>(T sheet, JsonNode tree) implements Reading<T> {}
 
-    /** @param faults at least one, in the order of the sheet */
-    public record Faulty<T>(List<Fault> faults, JsonNode tree) implements Reading<T> {
+    /**
+     * @param faults at least one, in the order of the sheet
+     * @param lines of a file, the line on which each place begins, by JSON Pointer; empty for a form
+     */
+    public record Faulty<T>(List<Fault> faults, JsonNode tree, Map<String, Integer> lines) implements Reading<T> {
         public Faulty {
             faults = List.copyOf(faults);
+            lines = Map.copyOf(lines);
+        }
+
+        /** The line of a place, or of the nearest place about it that the file holds. */
+        public OptionalInt line(String pointer) {
+            for (String at = pointer; !at.isEmpty(); at = at.substring(0, at.lastIndexOf('/'))) {
+                if (lines.containsKey(at)) {
+                    return OptionalInt.of(lines.get(at));
+                }
+            }
+            return OptionalInt.empty();
         }
     }
 
@@ -56,94 +71,73 @@ public final class SheetReader<T> {
 
     /** Reads YAML, of which JSON is a part. */
     public Reading<T> file(byte[] bytes) {
-        if (bytes.length > SheetFormat.LARGEST) {
-            return unreadable("The file has more than 16 MB. Leave out or shrink its pictures.");
-        }
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-            return parsed(text.startsWith("\uFEFF") ? text.substring(1) : text);
-        } catch (CharacterCodingException e) {
-            return unreadable("The file is not in UTF-8. Save it again with the encoding UTF-8.");
-        }
-    }
-
-    private Reading<T> parsed(String text) {
-        ObjectMapper mapper = text.stripLeading().startsWith("{") ? SheetFormat.json() : SheetFormat.yaml();
-        try {
-            JsonNode tree = mapper.readTree(text);
-            return tree == null || !tree.isObject()
-                    ? unreadable("The file holds no sheet. Its first line should say “benchful: …”, as in an exported file.")
-                    : tree(tree);
-        } catch (JsonProcessingException e) {
-            return unreadable(placed(e));
-        } catch (RuntimeException e) {
-            return unreadable("The file can't be read: %s".formatted(firstLine(e.getMessage())));
-        } catch (StackOverflowError e) {
-            return unreadable("The file is nested too deeply to be a sheet.");
+            SheetFile file = SheetFile.of(bytes);
+            Reading<T> reading = tree(file.tree());
+            return reading instanceof Faulty<T> f ? new Faulty<>(f.faults(), f.tree(), file.lines()) : reading;
+        } catch (SheetFile.Unreadable e) {
+            return new Faulty<>(List.of(new Fault("", e.getMessage())), SheetFormat.json().createObjectNode(), Map.of());
         }
     }
 
     /** Checks what was typed or read. Texts that stand for numbers, as forms send them, are taken as numbers. */
     public Reading<T> tree(JsonNode written) {
         JsonNode tree = schema.coerced(written);
-        List<Fault> faults = new ArrayList<>(schema.faults(tree));
-        if (!faults.isEmpty()) {
-            return new Faulty<>(faults, tree);
-        }
-        return bound(tree);
+        List<Fault> faults = schema.faults(tree);
+        return faults.isEmpty() ? bound(tree) : new Faulty<>(faults, tree, Map.of());
     }
 
     private Reading<T> bound(JsonNode tree) {
+        Unwritten handler = new Unwritten();
         try {
-            T sheet = SheetFormat.json().treeToValue(tree, type);
-            List<Fault> faults = rules.apply(sheet);
-            return faults.isEmpty() ? new Read<>(sheet, tree) : new Faulty<>(faults, tree);
-        } catch (JsonMappingException e) {
-            return new Faulty<>(List.of(new Fault(pointer(e), sentence(e))), tree);
-        } catch (JsonProcessingException e) {
-            return unreadable(firstLine(e.getOriginalMessage()));
+            T sheet = SheetFormat.json().readerFor(type).withHandler(handler).readValue(tree);
+            List<Fault> faults = handler.faults.isEmpty() ? rules.apply(sheet) : handler.faults;
+            return faults.isEmpty() ? new Read<>(sheet, tree) : new Faulty<>(faults, tree, Map.of());
+        } catch (IOException e) {
+            List<Fault> faults = handler.faults.isEmpty() ? List.of(fault(e)) : handler.faults;
+            return new Faulty<>(faults, tree, Map.of());
         }
+    }
+
+    /** Collects the texts that are no amount, time or unit, so that all are told at once. */
+    private static final class Unwritten extends DeserializationProblemHandler {
+        private final List<Fault> faults = new ArrayList<>();
+
+        @Override
+        public Object handleWeirdStringValue(DeserializationContext context, Class<?> wanted, String written, String sentence) {
+            faults.add(new Fault(context.getParser().getParsingContext().pathAsPointer().toString(), sentence));
+            return null;
+        }
+    }
+
+    private static Fault fault(IOException e) {
+        String pointer = "";
+        if (e instanceof JsonMappingException m) {
+            for (JsonMappingException.Reference r : m.getPath()) {
+                pointer = Pointers.below(pointer, r.getFieldName() == null ? String.valueOf(r.getIndex()) : r.getFieldName());
+            }
+        }
+        boolean guarded = e.getCause() instanceof IllegalArgumentException;
+        return new Fault(pointer, guarded ? e.getCause().getMessage() : "This value can't be read here.");
     }
 
     /** The sheet as it is written to JSON, to fill a form or to compare two versions. */
     public JsonNode written(T sheet) {
-        return SheetFormat.json().valueToTree(sheet);
-    }
-
-    /** The sheet as a YAML file that starts with its kind. */
-    public String yaml(T sheet) {
         try {
-            var root = SheetFormat.json().createObjectNode().put("benchful", schema.kind());
-            root.setAll((com.fasterxml.jackson.databind.node.ObjectNode) written(sheet));
-            return SheetFormat.yaml().writeValueAsString(root);
+            return SheetFormat.json().readTree(SheetFormat.json().writeValueAsBytes(sheet));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private Faulty<T> unreadable(String detail) {
-        return new Faulty<>(List.of(new Fault("", detail)), SheetFormat.json().createObjectNode());
-    }
-
-    private static String placed(JsonProcessingException e) {
-        String where = e.getLocation() == null ? "" : " at line %d, column %d".formatted(e.getLocation().getLineNr(), e.getLocation().getColumnNr());
-        return "The file can't be read%s: %s".formatted(where, firstLine(e.getOriginalMessage()));
-    }
-
-    private static String firstLine(String text) {
-        return text == null ? "it is damaged." : text.lines().findFirst().orElse("it is damaged.");
-    }
-
-    private static String pointer(JsonMappingException e) {
-        StringBuilder pointer = new StringBuilder();
-        e.getPath().forEach(r -> pointer.append('/').append(r.getFieldName() == null ? r.getIndex() : r.getFieldName()));
-        return pointer.toString();
-    }
-
-    /** Jackson wraps the sentence of {@link SheetFormat}'s readers: "Cannot deserialize ... : SENTENCE". */
-    private static String sentence(JsonMappingException e) {
-        String message = firstLine(e.getOriginalMessage());
-        int quoted = message.indexOf(": “");
-        return quoted < 0 ? message : message.substring(quoted + 2);
+    /** The sheet as a YAML file that starts with its kind. */
+    public String yaml(T sheet) {
+        try {
+            ObjectNode root = SheetFormat.json().createObjectNode().put("benchful", schema.kind());
+            root.setAll((ObjectNode) written(sheet));
+            return SheetFormat.yaml().writeValueAsString(root);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import com.networknt.schema.JsonMetaSchema;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
@@ -63,9 +64,10 @@ public final class SheetSchema {
         return name.replace('-', '/');
     }
 
-    /** Every break of the schema, one for a place, in the order of the sheet. */
+    /** Every break of the schema, one for a place. */
     public List<Fault> faults(JsonNode tree) {
         Map<String, Fault> faults = new LinkedHashMap<>();
+        Characters.faults(tree).forEach(f -> faults.putIfAbsent(f.pointer(), f));
         for (ValidationMessage m : validator.validate(tree)) {
             Fault fault = fault(m);
             faults.putIfAbsent(fault.pointer(), fault);
@@ -82,7 +84,7 @@ public final class SheetSchema {
             return new Fault(missing, mend(missing, "“%s” is missing.".formatted(property)));
         }
         if (keyword.equals("additionalProperties") || keyword.equals("unevaluatedProperties")) {
-            return new Fault(at + "/" + property, "“%s” is not known here. Check its spelling.".formatted(property));
+            return new Fault(Pointers.below(at, property), "“%s” is not known here. Check its spelling.".formatted(property));
         }
         return new Fault(at, mend(at, sentence(m)));
     }
@@ -102,12 +104,15 @@ public final class SheetSchema {
     public JsonNode at(String pointer) {
         JsonNode here = document;
         for (String part : pointer.split("/", -1)) {
-            here = part.isEmpty() && here == document ? here : below(here, part);
+            here = part.isEmpty() && here == document ? here : below(here, Pointers.unescaped(part));
         }
         return here;
     }
 
-    /** A copy in which texts stand as the numbers and truth values that the schema wants, where they can. */
+    /**
+     * A copy in which texts stand as the numbers and truth values that the schema wants, where they can, bare numbers as the
+     * texts it wants ({@code lasts: 20} is {@code "20"}), and keys with nothing or blanks after them are left out.
+     */
     public JsonNode coerced(JsonNode tree) {
         return coerced(tree, document);
     }
@@ -115,7 +120,8 @@ public final class SheetSchema {
     private JsonNode coerced(JsonNode node, JsonNode rule) {
         if (node instanceof ObjectNode o) {
             ObjectNode copy = o.objectNode();
-            o.properties().forEach(e -> copy.set(e.getKey(), coerced(e.getValue(), below(rule, e.getKey()))));
+            o.properties().stream().filter(e -> !isNothing(e.getValue()))
+                    .forEach(e -> copy.set(e.getKey(), coerced(e.getValue(), below(rule, e.getKey()))));
             return copy;
         }
         if (node instanceof ArrayNode a) {
@@ -123,7 +129,15 @@ public final class SheetSchema {
             a.forEach(n -> copy.add(coerced(n, below(rule, "0"))));
             return copy;
         }
-        return node.isTextual() ? typed(node, rule.path("type").asText()) : node;
+        String type = rule.path("type").asText();
+        if (node.isBinary() || node.isNumber() && type.equals("string")) {
+            return TextNode.valueOf(node.isBigDecimal() ? node.decimalValue().toPlainString() : node.asText());
+        }
+        return node.isTextual() ? typed(node, type) : node;
+    }
+
+    private static boolean isNothing(JsonNode value) {
+        return value.isNull() || value.isTextual() && value.textValue().isBlank();
     }
 
     private static JsonNode typed(JsonNode text, String type) {
@@ -132,7 +146,7 @@ public final class SheetSchema {
             return switch (type) {
                 case "integer" -> IntNode.valueOf(Integer.parseInt(written));
                 case "number" -> DecimalNode.valueOf(decimal(written));
-                case "boolean" -> written.matches("true|false") ? BooleanNode.valueOf(written.equals("true")) : text;
+                case "boolean" -> written.matches("true|yes|false|no") ? BooleanNode.valueOf(written.matches("true|yes")) : text;
                 default -> text;
             };
         } catch (NumberFormatException e) {
@@ -141,7 +155,7 @@ public final class SheetSchema {
     }
 
     private static BigDecimal decimal(String written) {
-        if (!written.matches("[+-]?\\d{1,15}([.,]\\d{1,12})?")) {
+        if (!written.matches("[+-]?\\d{1,15}([.,]\\d{1,12})?([eE][+-]?\\d{1,2})?")) {
             throw new NumberFormatException(written);
         }
         return new BigDecimal(written.replace(',', '.'));

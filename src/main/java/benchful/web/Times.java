@@ -6,8 +6,10 @@ import java.util.regex.Pattern;
 
 /** Times as a tutor writes them: {@code 20 min}, {@code 1 h 30 min}, {@code 24 h}, {@code 90 s}, {@code 2 d}. */
 public final class Times {
-    private static final Pattern WRITTEN = Pattern.compile(
-            "\\s*(?:(\\d{1,4})\\s*d)?\\s*(?:(\\d{1,5})\\s*h)?\\s*(?:(\\d{1,6})\\s*min)?\\s*(?:(\\d{1,7})\\s*s)?\\s*");
+    private static final Pattern WRITTEN = Pattern.compile("\\s*(?:(\\d{1,4})\\s*d(?:ays?)?)?"
+            + "\\s*(?:(\\d{1,5})\\s*h(?:ours?)?)?"
+            + "\\s*(?:(\\d{1,6})\\s*min(?:utes?|s)?)?"
+            + "\\s*(?:(\\d{1,7})\\s*s(?:ec(?:onds?)?)?)?\\s*");
 
     private Times() {}
 
@@ -28,9 +30,9 @@ public final class Times {
         return Duration.ofDays(part(m, 1)).plusHours(part(m, 2)).plusMinutes(part(m, 3)).plusSeconds(part(m, 4));
     }
 
-    /** Whole hours are kept as hours up to any number ("72 h"); zero is "0 min". */
+    /** Whole hours are kept as hours up to any number ("72 h"); less than a second is "0 min". */
     public static String words(Duration time) {
-        if (time.isZero()) {
+        if (time.toSeconds() == 0) {
             return "0 min";
         }
         StringBuilder words = new StringBuilder();

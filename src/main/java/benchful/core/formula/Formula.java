@@ -40,6 +40,8 @@ public final class Formula {
     /** A number with its unit binds before any sign: {@code length / 6 mm} divides by six millimetres. */
     private static final Pattern AMOUNT = Pattern.compile("(?<![\\w.])(\\d+(?:\\.\\d+)?)\\s*(" + symbols() + ")(?!\\w)");
 
+    private static final Pattern NUMBER = Pattern.compile("\\d{0,15}\\.?\\d{0,15}");
+
     /** Only the reading is EvalEx's: the functions it is given merely tell how many values each takes. */
     private static final ExpressionConfiguration READER = ExpressionConfiguration.builder()
             .arraysAllowed(false)
@@ -103,13 +105,22 @@ public final class Formula {
         String sign = node.getToken().getValue();
         List<Value> parts = node.getParameters().stream().map(n -> value(n, measures)).toList();
         return switch (node.getToken().getType()) {
-            case NUMBER_LITERAL -> Value.count(new BigDecimal(sign));
+            case NUMBER_LITERAL -> Value.count(number(sign));
             case VARIABLE_OR_CONSTANT -> named(sign, measures);
             case PREFIX_OPERATOR -> sign.equals("-") ? negative(parts.get(0)) : parts.get(0);
             case INFIX_OPERATOR -> infix(sign, parts.get(0), parts.get(1));
             case FUNCTION -> function(sign.toLowerCase(Locale.ROOT), parts);
             default -> throw fault("“%s” can't be worked out. %s".formatted(sign, HOW));
         };
+    }
+
+    /** Powers of ten are refused: a short one, such as 1e99999999, would fill the memory. */
+    private BigDecimal number(String written) {
+        if (!NUMBER.matcher(written).matches()) {
+            throw fault("“%s” is too long for a number here. Write it out with at most 15 digits before the point and 15 after."
+                    .formatted(written));
+        }
+        return new BigDecimal(written);
     }
 
     private Value named(String name, Map<String, Quantity> measures) {

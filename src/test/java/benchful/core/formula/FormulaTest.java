@@ -43,6 +43,8 @@ class FormulaTest {
             ceil(length)      | ceil, floor and round take a count
             2 ^ 999999        | “^” is not used here
             random()          | can't be read
+            1e99999999 + 1    | too long for a number
+            0x1F              | too long for a number
             """)
     void saysWhatIsWrong(String formula, String words) {
         assertThatThrownBy(() -> Formula.of(formula).evaluate(MEASURES))

@@ -1,0 +1,118 @@
+package benchful.projects;
+
+import benchful.core.formula.Formula;
+import benchful.core.formula.FormulaException;
+import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Quantity;
+import benchful.web.Faults;
+import benchful.web.Formats;
+import benchful.web.Pointers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * Whether every formula of a project can be read and asks only for what is known where it stands: measures, and answers of
+ * the workings before it. One that needs measures alone is worked out for every size.
+ */
+final class FormulaRules {
+    private final ProjectSheet project;
+    private final Faults faults;
+    private final Set<String> measures;
+    private final List<String> workings = new ArrayList<>();
+
+    private FormulaRules(ProjectSheet project, Faults faults) {
+        this.project = project;
+        this.faults = faults;
+        this.measures = project.measures().stream().map(Measure::name).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    static void check(ProjectSheet project, Faults faults) {
+        FormulaRules rules = new FormulaRules(project, faults);
+        rules.workings();
+        rules.materials();
+        rules.repeats();
+    }
+
+    private void workings() {
+        for (int i = 0; i < project.sizing().size(); i++) {
+            Sizing sizing = project.sizing().get(i);
+            values("/sizing/" + i + "/values", sizing);
+            beads("/sizing/" + i + "/beads", sizing);
+            workings.add(sizing.name());
+        }
+    }
+
+    private void values(String at, Sizing sizing) {
+        String kind = Formats.word(sizing.kind());
+        sizing.kind().required().stream().filter(v -> !sizing.values().containsKey(v)).forEach(v -> faults.add(
+                Pointers.below(at, v), "A %s needs its %s.", kind, v.replace('_', ' ')));
+        sizing.values().forEach((name, formula) -> {
+            boolean known = sizing.kind().required().contains(name) || sizing.kind().optional().contains(name);
+            if (faults.require(known, Pointers.below(at, name), "A %s takes no “%s”. It takes %s and, if wanted, %s.",
+                    kind, name, String.join(", ", sizing.kind().required()), String.join(", ", sizing.kind().optional()))) {
+                formula(Pointers.below(at, name), formula, SizingKind.dimension(name));
+            }
+        });
+    }
+
+    private void beads(String at, Sizing sizing) {
+        boolean strung = sizing.kind() == SizingKind.STRAND || sizing.kind() == SizingKind.BRACELET;
+        faults.require(strung || sizing.beads().isEmpty(), at, "Only a strand or a bracelet has beads. Take them out.");
+        faults.require(!strung || !sizing.beads().isEmpty(), at, "Give the pattern at least one bead with its size.");
+        for (int i = 0; i < sizing.beads().size(); i++) {
+            formula(at + "/" + i + "/size", sizing.beads().get(i).size(), Dimension.LENGTH);
+        }
+    }
+
+    private void materials() {
+        for (int i = 0; i < project.materials().size(); i++) {
+            MaterialLine line = project.materials().get(i);
+            String at = "/materials/" + i;
+            formula(at + "/amount", line.amount(), line.pieces() == null ? null : Dimension.LENGTH);
+            if (line.pieces() != null) {
+                formula(at + "/pieces", line.pieces(), Dimension.COUNT);
+            }
+        }
+    }
+
+    private void repeats() {
+        for (int i = 0; i < project.steps().size(); i++) {
+            if (project.steps().get(i).repeats() != null) {
+                formula("/steps/" + i + "/repeats", project.steps().get(i).repeats(), Dimension.COUNT);
+            }
+        }
+    }
+
+    /** @param wanted the kind of amount it must give; null for any */
+    private void formula(String at, String written, Dimension wanted) {
+        try {
+            Formula formula = Formula.of(written);
+            List<String> unknown = formula.names().stream().filter(n -> !measures.contains(n) && !answer(n)).toList();
+            if (faults.require(unknown.isEmpty(), at, "“%s” is not known here. %s", String.join("”, “", unknown), known())
+                    && measures.containsAll(formula.names())) {
+                project.sizes().forEach(size -> worked(at, formula, wanted, size));
+            }
+        } catch (FormulaException e) {
+            faults.add(at, "%s", e.getMessage());
+        }
+    }
+
+    private void worked(String at, Formula formula, Dimension wanted, Size size) {
+        if (size.measures().keySet().containsAll(formula.names())) {
+            Quantity value = wanted == null ? formula.evaluate(size.measures()) : formula.evaluate(size.measures(), wanted);
+            faults.require(value.signum() >= 0, at, "This comes to %s for the size “%s”; it can't be less than 0.", value, size.name());
+        }
+    }
+
+    private boolean answer(String name) {
+        return workings.stream().anyMatch(w -> name.startsWith(w + "_"));
+    }
+
+    private String known() {
+        String answers = workings.isEmpty() ? "" : " and the answers of " + String.join(", ", workings);
+        return measures.isEmpty() ? "This project has no measures" + answers + "." : "Known are %s%s.".formatted(String.join(", ", measures), answers);
+    }
+}

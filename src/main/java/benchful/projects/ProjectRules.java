@@ -1,0 +1,77 @@
+package benchful.projects;
+
+import benchful.core.Fault;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.web.Faults;
+import benchful.web.Pointers;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What must agree within a project's sheet beyond its schema: names, sizes, pictures; formulas and steps have rules of their own. */
+public final class ProjectRules {
+    /** Words that formulas know already. */
+    private static final Set<String> TAKEN = Set.of("pi", "percent", "ceil", "floor", "round", "sqrt", "min", "max");
+
+    private final ProjectSheet project;
+    private final Faults faults = new Faults();
+
+    private ProjectRules(ProjectSheet project) {
+        this.project = project;
+    }
+
+    public static List<Fault> faults(ProjectSheet project) {
+        ProjectRules rules = new ProjectRules(project);
+        rules.names();
+        rules.measures();
+        rules.sizes();
+        FormulaRules.check(project, rules.faults);
+        StepRules.check(project, rules.faults);
+        OrderRules.check(project, rules.faults);
+        return rules.faults.list();
+    }
+
+    private void names() {
+        faults.unlike("/measures", project.measures(), "name", Measure::name);
+        faults.unlike("/sizes", project.sizes(), "name", Size::name);
+        faults.unlike("/sizing", project.sizing(), "name", Sizing::name);
+        faults.unlike("/tools", project.tools(), "name", Tool::name);
+        faults.unlike("/steps", project.steps(), "id", Step::id);
+        faults.unlike("/pictures", project.pictures(), "name", Picture::name);
+    }
+
+    private void measures() {
+        for (int i = 0; i < project.measures().size(); i++) {
+            String name = project.measures().get(i).name();
+            String at = "/measures/" + i + "/name";
+            faults.require(!TAKEN.contains(name) && Unit.of(name).isEmpty(), at,
+                    "“%s” means something else in formulas. Choose a longer name, such as “length”.", name);
+            project.sizing().stream().filter(s -> name.startsWith(s.name() + "_")).findFirst().ifPresent(s -> faults.add(at,
+                    "Names that start with “%s_” are answers of the working “%s”. Choose another name.", s.name(), s.name()));
+        }
+    }
+
+    private void sizes() {
+        Map<String, Measure> measures =
+                project.measures().stream().collect(Collectors.toMap(Measure::name, Function.identity(), (a, b) -> a));
+        for (int i = 0; i < project.sizes().size(); i++) {
+            Size size = project.sizes().get(i);
+            String at = "/sizes/" + i + "/measures";
+            measures.values().stream().filter(m -> !size.measures().containsKey(m.name())).forEach(m -> faults.add(
+                    Pointers.below(at, m.name()), "Give “%s” for the size “%s”, such as 42 %s.", m.label(), size.name(), m.unit().symbol()));
+            size.measures().forEach((name, value) -> measure(Pointers.below(at, name), name, value, measures.get(name)));
+        }
+    }
+
+    private void measure(String at, String name, Quantity value, Measure measure) {
+        if (faults.require(measure != null, at, "“%s” is no measure of this project. Add it to the measures, or take it out here.", name)) {
+            boolean alike = value.dimension().equals(measure.unit().dimension());
+            faults.require(alike, at, "“%s” is %s, but %s is needed, such as 42 %s.",
+                    value, value.dimension().words(), measure.unit().dimension().words(), measure.unit().symbol());
+            faults.require(value.signum() > 0, at, "This must be more than 0.");
+        }
+    }
+}

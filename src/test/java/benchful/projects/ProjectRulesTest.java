@@ -1,0 +1,103 @@
+package benchful.projects;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.core.Fault;
+import benchful.web.SheetReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ProjectRulesTest {
+    private static final SheetReader<ProjectSheet> READER = new SheetReader<>(ProjectSheet.class, "project-1", ProjectRules::faults);
+    private static final String SHEET = """
+            name: Necklace
+            craft: bead stringing
+            level: beginner
+            measures:
+              - {name: length, label: Finished length, unit: cm}
+            sizes:
+              - {name: Short, measures: {length: 42 cm}}
+              - {name: Long, measures: {length: 50 cm}}
+            sizing:
+              - name: strand
+                kind: strand
+                values: {target: length}
+                beads: [{bead: pearl, size: 8 mm}]
+            materials:
+              - {material: pearl 8 mm, amount: strand_pearl}
+              - {material: silk, amount: 2 * length + 40 cm, pieces: 1}
+            tools:
+              - {name: tweezers}
+            steps:
+              - {id: prepare, title: Cut silk, kind: ahead, lasts: 10 min}
+              - {id: show, title: Watch, kind: show, lasts: 10 min}
+              - {id: knot, title: Knot, kind: make, student: {quick: 20 s, usual: 30 s, slow: 50 s}, repeats: strand_knots, tools: [{tool: tweezers, each: 1}]}
+              - {id: dry, title: The glue dries, kind: wait, lasts: 20 min, at_most: 1 h, after: [{step: knot, least: 1 min, most: 5 min}]}
+            pictures:
+              - {name: cover, media_type: image/png, content: AAAA}
+            """;
+
+    @Test
+    void findsNothingWrongWithASoundSheet() {
+        assertThat(faults(SHEET)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            name: Long,                | name: short,             | /sizes/1/name            | “short” is there already, as number 1. Give each its own name.
+            id: dry                    | id: knot                 | /steps/3/id              | “knot” is there already, as number 3. Give each its own name.
+            {name: length, label       | {name: cm, label         | /measures/0/name         | “cm” means something else in formulas. Choose a longer name, such as “length”.
+            {name: length, label       | {name: strand_x, label   | /measures/0/name         | Names that start with “strand_” are answers of the working “strand”. Choose another name.
+            {length: 50 cm}            | {}                       | /sizes/1/measures/length | Give “Finished length” for the size “Long”, such as 42 cm.
+            {length: 50 cm}            | {length: 50 g}           | /sizes/1/measures/length | “50 g” is a mass, but a length is needed, such as 42 cm.
+            {length: 50 cm}            | {length: 0 cm}           | /sizes/1/measures/length | This must be more than 0.
+            {length: 50 cm}            | {length: 5 cm, width: 1} | /sizes/1/measures/width  | “width” is no measure of this project. Add it to the measures, or take it out here.
+            {target: length}           | {closure: 3 mm}          | /sizing/0/values/target  | A strand needs its target.
+            {target: length}           | {target: lenght}         | /sizing/0/values/target  | “lenght” is not known here. Known are length.
+            {target: length}           | {target: 3 g}            | /sizing/0/values/target  | In “3 g”: it gives a mass, but a length is needed here.
+            [{bead: pearl, size: 8 mm}] | []                      | /sizing/0/beads          | Give the pattern at least one bead with its size.
+            amount: strand_pearl       | amount: pearls           | /materials/0/amount      | “pearls” is not known here. Known are length and the answers of strand.
+            2 * length + 40 cm         | 2 * (length              | /materials/1/amount      | In “2 * (length”: it can't be read (Closing brace not found). Use numbers, units, measures, + - * / and brackets, and ceil, floor, round, sqrt, min or max.
+            2 * length + 40 cm         | length - 45 cm           | /materials/1/amount      | This comes to -30 mm for the size “Short”; it can't be less than 0.
+            pieces: 1                  | pieces: length           | /materials/1/pieces      | In “length”: it gives a length, but a count is needed here.
+            quick: 20 s                | quick: 40 s              | /steps/2/student/quick   | The quick time can't be longer than the usual one, 30 s.
+            slow: 50 s                 | slow: 10 s               | /steps/2/student/slow    | The slow time can't be shorter than the usual one, 30 s.
+            slow: 50 s                 | slow: 61 d               | /steps/2/student/slow    | This is longer than 60 days. Write it like 20 min, 1 h 30 min or 24 h.
+            student: {quick: 20 s, usual: 30 s, slow: 50 s}, | lasts: 5 min, | /steps/2/lasts | A make step takes one student's times instead. Empty this field.
+            student: {quick: 20 s, usual: 30 s, slow: 50 s}, | `` | /steps/2/student/usual    | Give one student's quick, usual and slow times.
+            title: Watch, kind: show, lasts: 10 min | title: Watch, kind: show | /steps/1/lasts | Say how long it lasts, such as 10 min.
+            title: Watch, kind: show, lasts: 10 min | title: Watch, kind: show, lasts: 0 min | /steps/1/lasts | This must be longer than 0 min.
+            title: Watch, kind: show, lasts: 10 min | title: Watch, kind: show, lasts: 1 min, share: 0.5 | /steps/1/share | Only a make step can have a share of students; this is a show step. Empty this field.
+            title: Watch, kind: show, lasts: 10 min | title: Watch, kind: show, lasts: 1 min, at_home: true | /steps/1/at_home | Only a wait can end at home.
+            at_most: 1 h               | at_most: 1 min           | /steps/3/at_most         | The longest time can't be shorter than the wait itself, 20 min.
+            step: knot                 | step: knit               | /steps/3/after/0/step    | There is no step with the short name “knit”.
+            most: 5 min                | most: 30 s               | /steps/3/after/0/most    | The greatest gap can't be shorter than the least one, 1 min.
+            most: 5 min                | most: 61 d               | /steps/3/after/0/most    | This gap is longer than 60 days.
+            {step: knot, least: 1 min, most: 5 min} | {step: knot}, {step: knot} | /steps/3/after/1/step | “knot” is there twice in this step. Name it once.
+            kind: ahead, lasts: 10 min | kind: ahead, lasts: 10 min, after: [{step: show}] | /steps/0/after/0/step | A step done ahead of the class can't follow “show”, which is done in it.
+            title: Watch,              | title: Watch, after: [{step: dry}], | /steps/1/after | These steps wait for each other in a circle: show → knot → dry → show. Take one of them out of “follows”.
+            title: Watch,              | title: Watch, after: [{step: show}], | /steps/1/after | These steps wait for each other in a circle: show → show. Take one of them out of “follows”.
+            tool: tweezers             | tool: pliers             | /steps/2/tools/0/tool    | “pliers” is not among the tools of this project. Add it there or choose another.
+            title: Watch,              | title: Watch, picture: x, | /steps/1/picture        | There is no picture “x” here. Add it to the pictures or choose another.
+            """)
+    void saysWhatDoesNotAgree(String right, String wrong, String pointer, String sentence) {
+        assertThat(SHEET).contains(right);
+        assertThat(faults(SHEET.replace(right, wrong))).contains(new Fault(pointer, sentence));
+    }
+
+    @Test
+    void givesAStepThatNamesNothingTheOneBeforeItInClass() {
+        ProjectSheet sheet = ((SheetReader.Read<ProjectSheet>) READER.file(SHEET.getBytes(StandardCharsets.UTF_8))).sheet();
+        assertThat(sheet.predecessors(0)).isEmpty();
+        assertThat(sheet.predecessors(1)).isEmpty();
+        assertThat(sheet.predecessors(2)).containsExactly(new Step.After("show", null, null));
+        assertThat(sheet.predecessors(3)).isEqualTo(sheet.steps().get(3).after());
+    }
+
+    private static List<Fault> faults(String file) {
+        return READER.file(file.getBytes(StandardCharsets.UTF_8)) instanceof SheetReader.Faulty<ProjectSheet> f ? f.faults() : List.of();
+    }
+}
