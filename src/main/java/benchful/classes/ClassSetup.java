@@ -21,7 +21,7 @@ import java.util.Map;
  * @param spares kits packed beyond the students'
  * @param helpers people beside the tutor who can help at the bench
  * @param share the share of students that must be done before the class moves on, in (0, 1]; null for all
- * @param breaks fixed breaks, on every meeting they fall into
+ * @param breaks fixed breaks, in every meeting that holds them
  * @param preparedAhead ids of steps the tutor does before the class instead
  * @param tools what the tutor brings, added to the venue's
  * @param currency ISO 4217 code the totals are shown in
@@ -55,7 +55,12 @@ public record ClassSetup(
     }
 
     /** One coming together of the class. */
-    public record Meeting(LocalDate date, LocalTime starts, LocalTime ends) {}
+    public record Meeting(LocalDate date, LocalTime starts, LocalTime ends) {
+        /** Whether a break lies wholly within its hours. */
+        public boolean holds(Break b) {
+            return !b.at().isBefore(starts) && !date.atTime(b.at()).plus(b.lasts()).isAfter(date.atTime(ends));
+        }
+    }
 
     /** A break at a fixed time of day. */
     public record Break(LocalTime at, Duration lasts) {}

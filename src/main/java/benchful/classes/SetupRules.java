@@ -24,7 +24,6 @@ public final class SetupRules {
     public static List<Fault> check(ClassSetup setup, ProjectSheet project) {
         SetupRules rules = new SetupRules(setup, project);
         rules.hours();
-        rules.breaks();
         rules.sizes();
         rules.students();
         rules.steps();
@@ -44,21 +43,6 @@ public final class SetupRules {
             }
             last = m.date().atTime(m.ends());
         }
-    }
-
-    private void breaks() {
-        for (int i = 0; i < setup.breaks().size(); i++) {
-            ClassSetup.Break b = setup.breaks().get(i);
-            if (setup.meetings().stream().noneMatch(m -> inside(b, m))) {
-                fault("/breaks/" + i + "/at", "A break at %s of %d min lies in no meeting. Move or shorten it."
-                        .formatted(b.at(), b.lasts().toMinutes()));
-            }
-        }
-    }
-
-    private static boolean inside(ClassSetup.Break b, ClassSetup.Meeting m) {
-        return !b.at().isBefore(m.starts())
-                && !m.date().atTime(b.at()).plus(b.lasts()).isAfter(m.date().atTime(m.ends()));
     }
 
     private void sizes() {

@@ -32,6 +32,7 @@ final class AdviceFinder {
         finder.supervision();
         finder.level();
         finder.personalTools();
+        finder.breaks();
         return List.copyOf(finder.found);
     }
 
@@ -83,6 +84,11 @@ final class AdviceFinder {
                         .formatted(tool.name(), setup.headcount() - there, there, setup.headcount()));
             }
         }
+    }
+
+    private void breaks() {
+        setup.breaks().stream().filter(b -> setup.meetings().stream().noneMatch(m -> m.holds(b))).forEach(b ->
+                say("Break", "The break at %s lies outside the hours and is left out. Move it if the class should have one.".formatted(b.at())));
     }
 
     private void say(String about, String sentence) {

@@ -72,12 +72,8 @@ final class LessonRequests {
         LocalDateTime start = m.date().atTime(m.starts());
         LocalDateTime end = m.date().atTime(m.ends());
         request.meeting(start, end);
-        for (ClassSetup.Break b : setup.breaks()) {
-            LocalDateTime at = m.date().atTime(b.at());
-            if (!at.isBefore(start) && at.isBefore(end)) {
-                request.pause("Break", at, at.plus(b.lasts()));
-            }
-        }
+        setup.breaks().stream().filter(m::holds).forEach(b ->
+                request.pause("Break", m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts())));
     }
 
     private Step step(benchful.projects.Step s) {

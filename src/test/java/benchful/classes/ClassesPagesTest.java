@@ -1,0 +1,109 @@
+package benchful.classes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.SampleData;
+import benchful.web.Visitor;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URL;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@QuarkusTest
+class ClassesPagesTest {
+    @TestHTTPResource
+    URL address;
+
+    @Inject
+    SampleData data;
+
+    private Visitor tutor;
+    private long strand;
+
+    @BeforeEach
+    void samples() {
+        data.onlySamples();
+        strand = data.classTitled("Knotted strand");
+        tutor = new Visitor(address);
+    }
+
+    @Test
+    void plansAClassFromAProject() {
+        tutor.open("/classes/new");
+        String link = tutor.page().select("a:contains(Knotted strand)").attr("href");
+        tutor.open(link).type("/headcount", "7").type("/title", "Tuesday strand").press("Save and show the plan");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.page().select("h1").text()).isEqualTo("Tuesday strand");
+        assertThat(tutor.page().select(".lead").text()).contains("7 students, beginner");
+        assertThat(tutor.open("/classes").page().text()).contains("Tuesday strand");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            /headcount        | 0      | Enter a number of students from 1 to 200.
+            /headcount        | 10000  | Enter a number of students from 1 to 200.
+            /headcount        | many   | Enter a number of students from 1 to 200.
+            /headcount        | NaN    | Enter a number of students from 1 to 200.
+            /headcount        | 5      | 9 students are named, but the class has 5.
+            /meetings/0/ends  | 12:00  | must be later than the start
+            /meetings/0/date  | 2027-02-31 | 2027-02-31
+            /spares           | -1     | Enter how many spare kits, from 0 to 100.
+            /breaks/0/lasts   | soon   | Give a time, such as 20 min
+            /currency         | ABC    | “ABC” is no currency.
+            /share            | 1.5    | above 0 and up to 1
+            /students/1/seat  | 1      | Seat 1 is given twice.
+            """)
+    void refusesWhatCannotBeAndKeepsWhatWasTyped(String field, String typed, String message) {
+        tutor.open("/classes/" + strand + "/setup").type(field, typed).press("Save and show the plan");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults().toString()).contains(message);
+        assertThat(tutor.field(field)).isEqualTo(typed);
+        assertThat(tutor.field("/title")).isEqualTo("Knotted strand, Saturday afternoon");
+    }
+
+    @Test
+    void addsAndRemovesRowsWithoutSaving() {
+        tutor.open("/classes/" + strand + "/setup").press("Add a meeting");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.page().select("legend:contains(Meeting)")).hasSize(2);
+        tutor.press(tutor.page().selectFirst("button[aria-label=Remove meeting 2]"));
+        assertThat(tutor.page().select("legend:contains(Meeting)")).hasSize(1);
+        assertThat(tutor.open("/classes/" + strand).page().select(".pagehead p").first().text()).matches("Sat 6 Mar 2027, \\S+ to \\S+");
+    }
+
+    @Test
+    void showsASecondEditorBothVersionsAndLosesNothing() {
+        Visitor other = new Visitor(address).open("/classes/" + strand + "/setup");
+        tutor.open("/classes/" + strand + "/setup").type("/notes", "Mine first").press("Save and show the plan");
+        other.type("/notes", "Theirs second").press("Save and show the plan");
+        assertThat(other.status()).isEqualTo(409);
+        assertThat(other.rows(".summary.stale table")).contains("/notes | Mine first | Theirs second");
+        assertThat(other.field("/notes")).isEqualTo("Theirs second");
+        other.press("Save and show the plan");
+        assertThat(other.status()).isEqualTo(200);
+        assertThat(other.open("/classes/" + strand + "/setup").field("/notes")).isEqualTo("Theirs second");
+    }
+
+    @Test
+    void answersNotFoundForWhatIsNotThere() {
+        assertThat(tutor.open("/classes/987654").status()).isEqualTo(404);
+        assertThat(tutor.open("/classes/987654/setup").status()).isEqualTo(404);
+        assertThat(tutor.open("/classes/new?project=987654").status()).isEqualTo(404);
+        assertThat(tutor.page().text()).contains("There is nothing at this address");
+    }
+
+    @Test
+    void plansTheSameAgainAndRemoves() {
+        tutor.open("/classes/" + strand).press("Plan the same again");
+        assertThat(tutor.path()).endsWith("/setup");
+        String copy = tutor.path().replace("/setup", "");
+        tutor.open(copy).press("Remove this class");
+        assertThat(tutor.path()).isEqualTo("/classes");
+        assertThat(tutor.open(copy).status()).isEqualTo(404);
+        assertThat(tutor.open("/classes/" + strand).status()).isEqualTo(200);
+    }
+}

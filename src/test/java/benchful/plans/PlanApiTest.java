@@ -1,0 +1,105 @@
+package benchful.plans;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.notNullValue;
+
+import benchful.samples.SampleFiles;
+import benchful.web.SheetFormat;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@QuarkusTest
+class PlanApiTest {
+    private static final SampleFiles FILES = SampleFiles.read();
+
+    @Test
+    void answersTheWholePlanAndTheSameOneTwice() throws Exception {
+        String first = planned(SheetFormat.yaml().writeValueAsString(strand())).body("lesson.blocks.size()", greaterThan(15))
+                .body("materials.kits.size()", equalTo(11))
+                .body("materials.total", notNullValue())
+                .body("materials.materials[0].need.reasons.size()", greaterThan(2))
+                .extract().asString();
+        assertThat(planned(SheetFormat.json().writeValueAsString(strand())).extract().asString()).isEqualTo(first);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            /class/headcount           | 0                    | Enter a number of students from 1 to 200.
+            /class/level               | "expert"             | Choose beginner, improver or experienced.
+            /class/sizes               | {"Huge": 3}          | has no size “Huge”
+            /class/meetings            | []                   | at least one meeting
+            /project/materials/0/amount| "2 * lenght"         | “lenght”
+            /project/materials/0/amount| "2 * length + 3 g"   | a mass can't be added to a length
+            /project/steps/3/after     | [{"step": "nowhere"}]| nowhere
+            /project/steps/1/lasts     | "NaN min"            | Give a time
+            /project/sizes/0/measures  | {"length": "-4 cm"}  | Give an amount with its unit
+            """)
+    void namesEachFaultByItsPath(String pointer, String value, String words) throws Exception {
+        ObjectNode file = strand();
+        int slash = pointer.lastIndexOf('/');
+        put(file, pointer.substring(0, slash), pointer.substring(slash + 1), value);
+        given().contentType("application/json").body(SheetFormat.json().writeValueAsBytes(file))
+                .when().post("/api/plan")
+                .then().statusCode(422)
+                .contentType("application/problem+json")
+                .body("status", equalTo(422))
+                .body("errors.detail", hasItem(containsString(words)))
+                .body("errors.pointer", hasItem(containsString(pointer.split("/")[1])));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            ''                                  | holds no sheet
+            [1, 2]                              | holds no sheet
+            {"project":                         | can't be read
+            a: &a [x,x]                         | missing
+            """)
+    void refusesWhatIsNoClassFile(String body, String words) {
+        given().contentType("application/yaml").body(body.getBytes(StandardCharsets.UTF_8))
+                .when().post("/api/plan").then().statusCode(422).body("errors.detail", hasItem(containsString(words)));
+    }
+
+    @Test
+    void refusesOtherEncodingsAndKindsOfBody() {
+        given().contentType("application/yaml").body("name: Zofia Błażejewska".getBytes(StandardCharsets.UTF_16))
+                .when().post("/api/plan").then().statusCode(422).body("errors[0].detail", containsString("UTF-8"));
+        given().contentType("image/png").body(new byte[] {1}).when().post("/api/plan").then().statusCode(415)
+                .contentType("application/problem+json");
+        given().when().get("/api/nothing").then().statusCode(404).contentType("application/problem+json");
+    }
+
+    @Test
+    void describesItselfAsOpenApi() {
+        given().when().get("/q/openapi").then().statusCode(200).body(containsString("/api/plan"));
+        given().when().get("/schema/class-1.json").then().statusCode(200).body("title", containsString("class"));
+    }
+
+    private static io.restassured.response.ValidatableResponse planned(String file) {
+        return given().contentType(file.startsWith("{") ? "application/json" : "application/yaml").body(file.getBytes(StandardCharsets.UTF_8))
+                .when().post("/api/plan").then().statusCode(200);
+    }
+
+    private static ObjectNode strand() throws Exception {
+        SampleFiles.SampleClass c = FILES.classes().stream().filter(x -> x.project().startsWith("Knotted")).findFirst().orElseThrow();
+        ClassFile file = new ClassFile(
+                FILES.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow(), c.setup(),
+                FILES.venues().stream().filter(v -> v.name().equals(c.venue())).findFirst().orElseThrow(),
+                FILES.catalogue().materials(), FILES.catalogue().suppliers());
+        return (ObjectNode) SheetFormat.json().readTree(SheetFormat.json().writeValueAsString(file));
+    }
+
+    private static void put(ObjectNode file, String parent, String key, String json) throws Exception {
+        var at = parent.isEmpty() ? file : file.at(parent);
+        var value = SheetFormat.json().readTree(json);
+        ((ObjectNode) at).set(key, value);
+    }
+}

@@ -1,0 +1,95 @@
+package benchful.plans;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.SampleData;
+import benchful.web.Visitor;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URL;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class PlanPagesTest {
+    @TestHTTPResource
+    URL address;
+
+    @Inject
+    SampleData data;
+
+    private Visitor tutor;
+    private String page;
+
+    @BeforeEach
+    void samples() {
+        data.onlySamples();
+        page = "/classes/" + data.classTitled("Knotted strand");
+        tutor = new Visitor(address);
+    }
+
+    @Test
+    void saysWhetherItFitsAndByHowMuch() {
+        tutor.open(page).type("/meetings/0/ends", "14:00").press("Plan again");
+        assertThat(tutor.page().select("#fit-answer").text()).matches("No: it runs over by [34] h.*");
+        tutor.type("/meetings/0/ends", "22:00").press("Plan again");
+        assertThat(tutor.page().select("#fit-answer").text()).startsWith("Yes. It ends at about");
+    }
+
+    @Test
+    void recomputesWhenAnInputChanges() {
+        tutor.open(page);
+        String before = need("hook clasp with eye");
+        assertThat(before).startsWith("hook clasp with eye | 11 |");
+        tutor.type("/headcount", "12").press("Plan again");
+        assertThat(tutor.path()).isEqualTo(page);
+        assertThat(need("hook clasp with eye")).startsWith("hook clasp with eye | 14 |");
+    }
+
+    @Test
+    void opensEachNumberToItsReason() {
+        tutor.open(page);
+        assertThat(tutor.page().select("#materials ~ .scroll details").text())
+                .contains("students in size “42 cm” take")
+                .contains("The demonstration piece");
+        assertThat(tutor.page().select("#plan ~ .scroll details").text()).contains("the last of 9 is expected after");
+    }
+
+    @Test
+    void keepsAWrongInputInItsFieldAndShowsTheStoredPlan() {
+        tutor.open(page).type("/headcount", "0").press("Plan again");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.field("/headcount")).isEqualTo("0");
+        assertThat(tutor.page().select(".lead").first().text()).startsWith("9 students");
+    }
+
+    @Test
+    void warnsOfAgeSeatsAndSupervision() {
+        tutor.open(page).type("/headcount", "30").press("Plan again");
+        assertThat(tutor.page().select("#fit-answer + .panel").text()).contains("Seats.");
+    }
+
+    @Test
+    void showsContradictionsInPlaceOfAPlan() {
+        tutor.open(page + "/setup").type("venue", "").press("Save and show the plan");
+        assertThat(tutor.page().select("#fit-answer").text()).contains("It can’t be planned yet").contains("bead board");
+        assertThat(tutor.page().select("#materials ~ .scroll table tr")).hasSizeGreaterThan(5);
+    }
+
+    @Test
+    void leavesOutABreakThatLiesOutsideTheHoursAndSaysSo() {
+        tutor.open(page).type("/meetings/0/ends", "14:00").press("Plan again");
+        assertThat(tutor.page().select("#fit-answer + .panel").text()).contains("The break at").contains("is left out");
+    }
+
+    @Test
+    void givesEveryPageOfASampleClass() {
+        tutor.open("/classes").page().select("main table a").eachAttr("href")
+                .forEach(link -> assertThat(tutor.open(link).status()).as(link).isEqualTo(200));
+    }
+
+    private String need(String material) {
+        return tutor.rows("#materials ~ .scroll table").stream().filter(r -> r.startsWith(material)).findFirst().orElseThrow();
+    }
+}
