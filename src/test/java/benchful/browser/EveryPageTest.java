@@ -1,0 +1,120 @@
+package benchful.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.SampleData;
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URI;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Follows every link from the first page and looks at each kind of page once: no accessibility fault by axe, nothing wider
+ * than the window at 360 px, nothing missing without JavaScript.
+ */
+@QuarkusTest
+class EveryPageTest {
+    private static Browser browser;
+
+    @TestHTTPResource
+    URI address;
+
+    @Inject
+    SampleData data;
+
+    @BeforeAll
+    static void openBrowser() {
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void closeBrowser() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @Test
+    void canBeReadAndUsedByEverybody() {
+        data.onlySamples();
+        Map<String, String> kinds = new LinkedHashMap<>();
+        List<String> faults = new ArrayList<>();
+        try (BrowserContext window = browser.window(1280); BrowserContext phone = browser.window(360); BrowserContext plain = browser.plainWindow(360)) {
+            Page wide = window.newPage();
+            Deque<String> open = new ArrayDeque<>(List.of("/", "/classes/new?project=1", "/projects/new", "/nothing-here"));
+            Set<String> met = new TreeSet<>();
+            while (!open.isEmpty()) {
+                String path = open.poll();
+                if (kinds.putIfAbsent(kind(path), path) != null) {
+                    continue;
+                }
+                look(wide, path, faults);
+                links(wide).stream().filter(met::add).forEach(open::add);
+                narrow(phone, path, faults);
+                withoutScripts(plain, path, faults);
+            }
+        }
+        assertThat(faults).isEmpty();
+        assertThat(kinds.keySet()).contains("/", "/classes", "/classes/N", "/classes/N/setup", "/classes/N/review", "/projects", "/projects/N",
+                "/materials", "/venues", "/hazards", "/classes/N/documents");
+    }
+
+    private void look(Page page, String path, List<String> faults) {
+        page.navigate(address.resolve(path).toString());
+        new AxeBuilder(page).analyze().getViolations().stream().map(EveryPageTest::words).map(w -> path + ": " + w).forEach(faults::add);
+    }
+
+    private static String words(Rule rule) {
+        return rule.getId() + " " + rule.getHelp() + " "
+                + rule.getNodes().stream().limit(3).map(n -> n.getHtml()).collect(Collectors.joining(" … "));
+    }
+
+    private void narrow(BrowserContext phone, String path, List<String> faults) {
+        try (Page page = phone.newPage()) {
+            page.navigate(address.resolve(path).toString());
+            Number over = (Number) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            if (over.intValue() > 0) {
+                faults.add("%s: %d px wider than a window of 360 px".formatted(path, over.intValue()));
+            }
+        }
+    }
+
+    private void withoutScripts(BrowserContext plain, String path, List<String> faults) {
+        try (Page page = plain.newPage()) {
+            Response answer = page.navigate(address.resolve(path).toString());
+            boolean expected = path.equals("/nothing-here") ? answer.status() == 404 : answer.status() == 200;
+            if (!expected || page.locator("main h1").count() != 1) {
+                faults.add("%s: answers %d with %d headings".formatted(path, answer.status(), page.locator("main h1").count()));
+            }
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> links(Page page) {
+        return (List<String>) page.evaluate("""
+                [...document.querySelectorAll('a[href^="/"]')].map(a => a.getAttribute('href').split('#')[0])
+                  .filter(h => h && !/\\.(pdf|yaml|csv|json|svg|png|xlsx)(\\?|$)|\\/file$|\\/pictures\\/|^\\/q\\/|^\\/schema/.test(h))""");
+    }
+
+    /** Pages that differ only by a number are of one kind. */
+    private static String kind(String path) {
+        return path.replaceAll("\\?.*", "").replaceAll("/\\d+", "/N").replaceAll("^/hazards/(?!new)[^/]+", "/hazards/N");
+    }
+}
