@@ -2,6 +2,7 @@ package benchful.plans;
 
 import benchful.classes.SetupRules;
 import benchful.core.Fault;
+import benchful.projects.ProjectRules;
 import benchful.web.SheetReader;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
@@ -17,7 +18,7 @@ public class ClassFiles {
     }
 
     private static List<Fault> faults(ClassFile file) {
-        List<Fault> faults = new ArrayList<>(below("/project", List.<Fault>of()));
+        List<Fault> faults = new ArrayList<>(below("/project", ProjectRules.faults(file.project())));
         if (faults.isEmpty()) {
             faults.addAll(below("/class", SetupRules.check(file.setup(), file.project())));
             file.project().sizes().forEach(s -> PieceSizer.size(file.project(), s).faults().stream()
