@@ -14,6 +14,7 @@ import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -29,11 +30,13 @@ final class Cutter {
     private final MaterialSheet material;
     private final Need need;
     private final CurrencyUnit currency;
+    private final LocalDate arriveBy;
 
-    Cutter(MaterialSheet material, Need need, CurrencyUnit currency) {
+    Cutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy) {
         this.material = material;
         this.need = need;
         this.currency = currency;
+        this.arriveBy = arriveBy;
     }
 
     /**
@@ -72,7 +75,7 @@ final class Cutter {
     }
 
     private Want want(Quantity amount, Quantity onHand, List<PackOffer> packs) {
-        return new Want(material.name(), amount, onHand, packs);
+        return new Want(material.name(), amount, onHand, packs, arriveBy);
     }
 
     private CuttingRequest request(Quantity stock) {

@@ -61,7 +61,7 @@ public final class MaterialsPlanner {
         Map<String, Need> needs = needs(seating.seats(), pieces);
         Map<String, CuttingPlan> cuttings = new LinkedHashMap<>();
         List<Want> wants = needs.values().stream().map(need -> want(need, cuttings)).filter(Objects::nonNull).toList();
-        ShoppingList list = Buyer.buy(new BuyingRequest(market.currency(), wants, arriveBy(), today));
+        ShoppingList list = Buyer.buy(new BuyingRequest(market.currency(), wants, today));
         list.orders().forEach(this::warn);
         return new MaterialsPlan(sizes(seating.seats(), pieces), kits, packer.bench(seating.seats()), materials(needs, kits, cuttings, list),
                 list.orders(), list.orders().stream().map(SupplierOrder::orderBy).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null),
@@ -94,7 +94,7 @@ public final class MaterialsPlanner {
         MaterialSheet material = catalogue.get(need.material());
         if (material == null) {
             warnings.add(Sentence.of("“%s” is not in the catalogue, so it has no waste allowance and no offers.", need.material()));
-            return new Want(need.material(), need.total(), Quantity.zero(need.total().unit()), List.of());
+            return new Want(need.material(), need.total(), Quantity.zero(need.total().unit()), List.of(), arriveBy());
         }
         try {
             return need.cuts().isEmpty() ? plain(material, need) : cut(material, need, cuttings);
@@ -106,11 +106,11 @@ public final class MaterialsPlanner {
 
     private Want plain(MaterialSheet material, Need need) {
         Quantity onHand = material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand().in(material.unit());
-        return new Want(material.name(), need.total(), onHand, market.packs(material));
+        return new Want(material.name(), need.total(), onHand, market.packs(material), arriveBy());
     }
 
     private Want cut(MaterialSheet material, Need need, Map<String, CuttingPlan> cuttings) {
-        Cutter.Cutting cutting = new Cutter(material, need, market.currency()).cut(market.lengths(material));
+        Cutter.Cutting cutting = new Cutter(material, need, market.currency(), arriveBy()).cut(market.lengths(material));
         if (cutting.plan() != null) {
             cuttings.put(material.name(), cutting.plan());
         } else {

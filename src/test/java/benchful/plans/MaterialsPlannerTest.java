@@ -44,12 +44,12 @@ class MaterialsPlannerTest {
             List.of(new Offer("Bead barn", Quantity.parse("50 ml"), new BigDecimal("2.99"), null, null)), null);
     private static final MaterialSheet RING = new MaterialSheet("Ring", Unit.PIECE, null, null, null, null, Quantity.parse("8"), null, null, null, null);
     private static final List<SupplierSheet> SUPPLIERS = List.of(
-            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("20"), 3, new BigDecimal("20"), null),
-            new SupplierSheet("Bead barn", "GBP", new BigDecimal("12.00"), null, null, 10, null, null));
+            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, new BigDecimal("20"), null),
+            new SupplierSheet("Bead barn", "GBP", new BigDecimal("5.00"), null, null, 10, null, null));
 
     @Test
     void followsAClassFromSizesToOrders() {
-        MaterialsPlan plan = MaterialsPlanner.plan(file(HANGER, List.of(CORD, BEAD, GLUE, RING)), LocalDate.of(2027, 2, 26));
+        MaterialsPlan plan = MaterialsPlanner.plan(file(HANGER, List.of(CORD, BEAD, GLUE, RING)), LocalDate.of(2027, 2, 20));
 
         assertThat(plan.faults()).isEmpty();
         assertThat(plan.sizes()).extracting(MaterialsPlan.SizeTaken::name, MaterialsPlan.SizeTaken::students,
@@ -81,16 +81,24 @@ class MaterialsPlannerTest {
 
         SupplierOrder barn = plan.orders().get(0);
         assertThat(barn.goods()).isEqualTo(Money.parse("GBP 6.99"));
-        assertThat(barn.shortOfMinimum()).isEqualTo(Money.parse("GBP 5.01"));
         assertThat(barn.orderBy()).isEqualTo(LocalDate.of(2027, 2, 23));
-        assertThat(barn.late()).isTrue();
+        assertThat(barn.late()).isFalse();
         SupplierOrder loft = plan.orders().get(1);
         assertThat(loft.total()).isEqualTo(Money.parse("GBP 26.34")); // 18.00 + 3.60, delivery 3.95 + 0.79
         assertThat(loft.late()).isFalse();
         assertThat(plan.orderBy()).isEqualTo(LocalDate.of(2027, 2, 23));
         assertThat(plan.total()).isEqualTo(Money.parse("GBP 33.33"));
+        assertThat(plan.proof()).isEqualTo("Proven least: no other choice of packs and suppliers costs less.");
+        assertThat(plan.warnings()).isEmpty();
+    }
+
+    @Test
+    void warnsOfASupplierWhoIsTooLateAndBuysElsewhereWhatItCan() {
+        MaterialsPlan plan = MaterialsPlanner.plan(file(HANGER, List.of(CORD, BEAD, GLUE, RING)), LocalDate.of(2027, 2, 26));
+
+        assertThat(plan.orders()).extracting(SupplierOrder::supplier, SupplierOrder::late).containsExactly(tuple("Bead barn", true), tuple("Rope loft", false));
+        assertThat(plan.materials().get(1).bought().bought()).isEqualTo(Quantity.parse("50"));
         assertThat(plan.warnings()).extracting(Sentence::toString).containsExactly(
-                "The order from “Bead barn” is GBP 5.01 short of the minimum order.",
                 "“Bead barn” can't deliver in time: the last day to order was 2027-02-23.");
     }
 

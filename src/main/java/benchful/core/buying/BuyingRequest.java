@@ -9,10 +9,9 @@ import org.joda.money.CurrencyUnit;
  * What to buy for one class or several.
  *
  * @param currency of the totals; offers in other currencies are not compared
- * @param arriveBy the last day on which goods can arrive; null where there is no such day
  * @param today the first day on which an order can be sent; null where that does not matter
  */
-public record BuyingRequest(CurrencyUnit currency, List<Want> wants, LocalDate arriveBy, LocalDate today) {
+public record BuyingRequest(CurrencyUnit currency, List<Want> wants, LocalDate today) {
     public BuyingRequest {
         Objects.requireNonNull(currency, "currency");
         wants = List.copyOf(wants);

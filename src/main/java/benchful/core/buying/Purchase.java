@@ -1,6 +1,7 @@
 package benchful.core.buying;
 
 import benchful.core.quantity.Quantity;
+import java.time.LocalDate;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
 
@@ -11,11 +12,12 @@ import org.joda.money.Money;
  * @param price of one pack at this number of packs, before VAT
  * @param net packs x price, rounded
  * @param vat on the net, rounded
+ * @param arriveBy the last day on which it can arrive; null where there is no such day
  */
-public record Purchase(String material, int packs, Quantity holds, BigMoney price, Money net, Money vat) {
-    static Purchase of(String material, PackOffer offer, int packs) {
+public record Purchase(String material, int packs, Quantity holds, BigMoney price, Money net, Money vat, LocalDate arriveBy) {
+    static Purchase of(Want want, PackOffer offer, int packs) {
         Money net = offer.cost(packs);
-        return new Purchase(material, packs, offer.holds(), offer.priceFor(packs), net, Vat.on(net, offer.supplier().vat()));
+        return new Purchase(want.material(), packs, offer.holds(), offer.priceFor(packs), net, Vat.on(net, offer.supplier().vat()), want.arriveBy());
     }
 
     public Quantity bought() {

@@ -10,8 +10,9 @@ import org.joda.money.Money;
  * @param materials what becomes of each want, in the order asked
  * @param total of all orders, VAT and delivery included
  * @param bound no other choice of packs and suppliers can cost less than this
+ * @param proven whether the search was complete: the total is then least, but for what rounding of lines can account for
  */
-public record ShoppingList(List<SupplierOrder> orders, List<Bought> materials, Money total, Money bound) {
+public record ShoppingList(List<SupplierOrder> orders, List<Bought> materials, Money total, Money bound, boolean proven) {
     public ShoppingList {
         orders = List.copyOf(orders);
         materials = List.copyOf(materials);
@@ -20,17 +21,16 @@ public record ShoppingList(List<SupplierOrder> orders, List<Bought> materials, M
         }
     }
 
-    public boolean isProven() {
-        return bound.isEqual(total);
-    }
-
     /** How much cheaper another choice might be at most. */
     public Money gap() {
         return total.minus(bound);
     }
 
     public String proof() {
-        return isProven() ? "Proven least: no other choice of packs and suppliers costs less."
+        if (gap().isZero()) {
+            return "Proven least: no other choice of packs and suppliers costs less.";
+        }
+        return proven ? "Proven least, but for the rounding of lines, which may make another choice up to %s cheaper.".formatted(gap())
                 : "Best choice found; another might cost up to %s less.".formatted(gap());
     }
 }

@@ -1,6 +1,7 @@
 package benchful.core.buying;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Objects;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -31,6 +32,11 @@ public record Supplier(String name, Money minimumOrder, Money delivery, Money fr
 
     public CurrencyUnit currency() {
         return delivery.getCurrencyUnit();
+    }
+
+    /** Whether goods ordered today arrive after the day they are needed; never where either day is not known (null). */
+    public boolean late(LocalDate arriveBy, LocalDate today) {
+        return arriveBy != null && today != null && today.plusDays(leadDays).isAfter(arriveBy);
     }
 
     /** What one delivery of goods of this value costs before VAT. */

@@ -1,7 +1,9 @@
 package benchful.core.buying;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.joda.money.Money;
 
 /**
@@ -12,7 +14,7 @@ import org.joda.money.Money;
  * @param vat of all lines and of the delivery
  * @param total goods, delivery and VAT
  * @param shortOfMinimum how much the goods fall below the supplier's minimum order; null where they don't
- * @param orderBy last day to order so that it arrives in time; null where no day is set
+ * @param orderBy last day to order so that every line arrives in time; null where no day is set
  * @param late true where that day is past
  */
 public record SupplierOrder(
@@ -30,14 +32,15 @@ public record SupplierOrder(
         purchases = List.copyOf(purchases);
     }
 
-    static SupplierOrder of(Supplier supplier, List<Purchase> purchases, BuyingRequest request) {
+    static SupplierOrder of(Supplier supplier, List<Purchase> purchases, LocalDate today) {
         Money none = Money.zero(supplier.currency());
         Money goods = purchases.stream().map(Purchase::net).reduce(none, Money::plus);
         Money delivery = supplier.deliveryFor(goods);
         Money vat = purchases.stream().map(Purchase::vat).reduce(Vat.on(delivery, supplier.vat()), Money::plus);
         Money lacking = goods.isLessThan(supplier.minimumOrder()) ? supplier.minimumOrder().minus(goods) : null;
-        LocalDate orderBy = request.arriveBy() == null ? null : request.arriveBy().minusDays(supplier.leadDays());
-        boolean late = request.today() != null && orderBy != null && orderBy.isBefore(request.today());
+        LocalDate arriveBy = purchases.stream().map(Purchase::arriveBy).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);
+        LocalDate orderBy = arriveBy == null ? null : arriveBy.minusDays(supplier.leadDays());
+        boolean late = supplier.late(arriveBy, today);
         return new SupplierOrder(supplier.name(), purchases, goods, delivery, vat, goods.plus(delivery).plus(vat), lacking, orderBy, late);
     }
 }

@@ -2,6 +2,7 @@ package benchful.core.buying;
 
 import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -10,8 +11,9 @@ import java.util.List;
  * @param need what must be there
  * @param onHand what is there already
  * @param offers packs of it, in the same kind of amount as the need
+ * @param arriveBy the last day on which it can arrive; null where there is no such day
  */
-public record Want(String material, Quantity need, Quantity onHand, List<PackOffer> offers) {
+public record Want(String material, Quantity need, Quantity onHand, List<PackOffer> offers, LocalDate arriveBy) {
     private static final BigDecimal MOST_PACKS = BigDecimal.valueOf(100_000);
 
     public Want {
