@@ -89,6 +89,7 @@ final class PostgresCluster {
             mark.clearIfStrange();
         }
         account.own(files);
+        account.own(log);
     }
 
     /** The process of the server, while it runs. */

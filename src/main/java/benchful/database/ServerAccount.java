@@ -61,9 +61,9 @@ record ServerAccount(List<String> prefix, Optional<Integer> owner) {
         return whole;
     }
 
-    /** Gives the server's files to this account, if an earlier start made them as another. */
+    /** Gives files of the server to this account, if an earlier start made them as another. */
     void own(Path files) throws IOException {
-        if (owner.isPresent() && !owner.get().equals(Files.getAttribute(files, "unix:uid"))) {
+        if (owner.isPresent() && Files.exists(files) && !owner.get().equals(Files.getAttribute(files, "unix:uid"))) {
             Trees.giveTo(files, owner.get());
         }
     }

@@ -164,6 +164,7 @@ class CarriedPostgresTest {
         assumeTrue(ServerAccount.isRoot(), "only root can run the server as another account");
         execute("insert into bench values ('file')");
         postgres.close();
+        Files.delete(folder.resolve("postgres-17.log"));
 
         postgres = CarriedPostgres.start(settings(), ServerAccount.UNPRIVILEGED);
         assertThat(tools()).containsExactly("file");
