@@ -9,6 +9,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.OneToMany;
 import jakarta.persistence.OrderBy;
 import jakarta.persistence.Version;
@@ -62,6 +63,9 @@ public class Material extends PanacheEntityBase {
 
     @Formula("(select coalesce(sum(m.amount), 0) from stock_movement m where m.material_id = id)")
     BigDecimal free;
+
+    @Formula("(exists (select 1 from stock_movement m where m.material_id = id))")
+    boolean moved;
 
     /** For the database only; see {@link #stored}. */
     protected Material() {}
@@ -146,6 +150,11 @@ public class Material extends PanacheEntityBase {
         return shown(free);
     }
 
+    /** True where any stock was ever moved: its unit must then keep measuring the same kind of thing. */
+    public boolean moved() {
+        return moved;
+    }
+
     /** True where less is free than should lie on the shelf. */
     public boolean low() {
         return minimum != null && free().compareTo(minimum) < 0;
@@ -168,6 +177,11 @@ public class Material extends PanacheEntityBase {
 
     public static Optional<Material> byId(long id) {
         return findByIdOptional(id);
+    }
+
+    /** The same, kept from everybody else until the transaction ends. */
+    static Optional<Material> toChange(long id) {
+        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
     }
 
     /** All, by name. */
@@ -199,6 +213,11 @@ public class Material extends PanacheEntityBase {
 
     public boolean sample() {
         return sample;
+    }
+
+    /** Least that should lie on the shelf; null for none. */
+    public Quantity minimum() {
+        return minimum;
     }
 
     public List<SupplierOffer> offers() {

@@ -5,6 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.util.List;
@@ -66,6 +67,11 @@ public class Supplier extends PanacheEntityBase {
         return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
     }
 
+    /** Kept from everybody else until the transaction ends. */
+    static Optional<Supplier> toChange(long id) {
+        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
+    }
+
     /** All, by name. */
     public static List<Supplier> all() {
         return list("order by lower(name)");
@@ -81,6 +87,10 @@ public class Supplier extends PanacheEntityBase {
 
     public String name() {
         return name;
+    }
+
+    public String currency() {
+        return currency;
     }
 
     public boolean sample() {

@@ -19,6 +19,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.hibernate.annotations.BatchSize;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /**
  * A stored offer: a pack of one material from one supplier, with the day its price was learnt. The same pack stays the same
@@ -80,6 +82,16 @@ public class SupplierOffer extends PanacheEntityBase {
 
     private List<Offer.PriceBreak> sheetBreaks() {
         return breaks.stream().map(b -> new Offer.PriceBreak(b.packs, b.price)).toList();
+    }
+
+    /** An amount in the supplier's currency. */
+    Money money(BigDecimal amount) {
+        return Money.of(CurrencyUnit.of(supplier.currency), amount);
+    }
+
+    /** The price of one pack before VAT. */
+    public Money money() {
+        return money(price);
     }
 
     public long id() {

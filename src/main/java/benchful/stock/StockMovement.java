@@ -56,8 +56,8 @@ public class StockMovement extends PanacheEntityBase {
         this.orderId = cause.orderId();
     }
 
-    /** Of one material, the earliest first. */
-    static List<StockMovement> of(Material material) {
-        return list("material = ?1 order by id", material);
+    /** Of one material, the newest first. */
+    static List<StockMovement> latest(Material material, int most) {
+        return StockMovement.<StockMovement>find("material = ?1 order by id desc", material).page(0, most).list();
     }
 }

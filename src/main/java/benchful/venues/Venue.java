@@ -5,6 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.Version;
 import java.util.List;
 import java.util.Locale;
@@ -62,6 +63,11 @@ public class Venue extends PanacheEntityBase {
 
     public static Optional<Venue> byId(long id) {
         return findByIdOptional(id);
+    }
+
+    /** Kept from everybody else until the transaction ends. */
+    static Optional<Venue> toChange(long id) {
+        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
     }
 
     /** All, by name. */

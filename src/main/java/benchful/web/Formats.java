@@ -86,13 +86,13 @@ public final class Formats {
         return format;
     }
 
-    /** Grouped by thousands, rounded half up to at most {@code places} decimals. */
+    /** Grouped by thousands, rounded half up to at most {@code places} decimals, with a true minus sign. */
     public static String number(BigDecimal value, int places) {
         NumberFormat format = NumberFormat.getNumberInstance(Locale.UK);
         format.setMaximumFractionDigits(places);
         format.setRoundingMode(RoundingMode.HALF_UP);
         String written = format.format(value);
-        return written.equals("-0") ? "0" : written;
+        return written.equals("-0") ? "0" : written.replace('-', '−');
     }
 
     /** "125 %". */

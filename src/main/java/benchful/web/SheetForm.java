@@ -59,6 +59,12 @@ public record SheetForm(JsonNode tree, List<Fault> faults, long version, JsonNod
         return rows;
     }
 
+    /** The rows, or a blank one where there are none yet. */
+    public List<String> rowsOrBlank(String pointer) {
+        List<String> rows = rows(pointer);
+        return rows.isEmpty() ? List.of(pointer + "/0") : rows;
+    }
+
     /** A field's identifier in the page, made from its pointer. */
     public String id(String pointer) {
         return "f" + pointer.replaceAll("[^A-Za-z0-9_]", "-");
@@ -72,6 +78,11 @@ public record SheetForm(JsonNode tree, List<Fault> faults, long version, JsonNod
     /** A place in words: "steps 4, student, quick". */
     public String place(String pointer) {
         return Pointers.words(pointer);
+    }
+
+    /** "Offer 2": what tells the rows of a list apart. */
+    public String numbered(String noun, int number) {
+        return noun + " " + number;
     }
 
     /** The place of a key in a map. */

@@ -1,0 +1,80 @@
+package benchful.catalogue;
+
+import benchful.core.Fault;
+import benchful.core.quantity.Unit;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+
+/** What must agree between a sheet and everything else in the catalogue: free names, known suppliers and hazards. */
+@ApplicationScoped
+public class CatalogueRules {
+    private final Instance<HazardNames> hazards;
+
+    CatalogueRules(Instance<HazardNames> hazards) {
+        this.hazards = hazards;
+    }
+
+    /** @param stored the material that takes the sheet; null for a new one */
+    List<Fault> faults(MaterialSheet sheet, Material stored) {
+        List<Fault> faults = new ArrayList<>();
+        Optional<Material> namesake = Material.byName(sheet.name());
+        if (namesake.isPresent() && namesake.get() != stored) {
+            faults.add(new Fault("/name", "There is a material called “%s” already. Give this one another name.".formatted(namesake.get().name())));
+        }
+        if (stored != null && stored.moved() && !sheet.unit().dimension().equals(stored.unit().dimension())) {
+            faults.add(new Fault("/unit", "Stock of this material is counted as %s. Choose such a unit, or write a new material.".formatted(stored.unit().dimension().words())));
+        }
+        hazards(faults, sheet.hazards());
+        offers(faults, sheet.offers());
+        return faults;
+    }
+
+    private void hazards(List<Fault> faults, List<String> ids) {
+        Map<String, String> known = hazards.isResolvable() ? hazards.get().byId() : Map.of();
+        for (int i = 0; hazards.isResolvable() && i < ids.size(); i++) {
+            if (!known.containsKey(ids.get(i))) {
+                faults.add(new Fault("/hazards/" + i, "“%s” is not in the hazard library. Choose one of its short names, or add it there first.".formatted(ids.get(i))));
+            }
+        }
+    }
+
+    private static void offers(List<Fault> faults, List<Offer> offers) {
+        for (int i = 0; i < offers.size(); i++) {
+            Offer offer = offers.get(i);
+            Optional<Supplier> supplier = Supplier.byName(offer.supplier());
+            if (supplier.isEmpty()) {
+                faults.add(new Fault("/offers/" + i + "/supplier", "“%s” is not among the suppliers. Choose one, or add it there first.".formatted(offer.supplier())));
+            } else {
+                prices(faults, "/offers/" + i, offer, CurrencyUnit.of(supplier.get().currency));
+            }
+        }
+    }
+
+    private static void prices(List<Fault> faults, String at, Offer offer, CurrencyUnit currency) {
+        SupplierRules.coins(faults, at + "/price", offer.price(), currency);
+        for (int i = 0; i < offer.breaks().size(); i++) {
+            SupplierRules.coins(faults, at + "/breaks/" + i + "/price", offer.breaks().get(i).price(), currency);
+        }
+    }
+
+    /** @param stored the supplier that takes the sheet; null for a new one */
+    List<Fault> faults(SupplierSheet sheet, Supplier stored) {
+        Optional<Supplier> namesake = Supplier.byName(sheet.name());
+        return namesake.isEmpty() || namesake.get() == stored
+                ? List.of()
+                : List.of(new Fault("/name", "There is a supplier called “%s” already. Give this one another name.".formatted(namesake.get().name())));
+    }
+
+    /** The units a material may be counted in, as they are written. */
+    static List<String> units() {
+        return List.of(Unit.values()).stream()
+                .filter(MaterialRules::counts)
+                .map(Unit::symbol)
+                .toList();
+    }
+}

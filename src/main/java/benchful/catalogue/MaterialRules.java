@@ -1,0 +1,102 @@
+package benchful.catalogue;
+
+import benchful.core.Fault;
+import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** What must agree within a material's sheet: every amount measures the same kind of thing, and more packs never cost more. */
+public final class MaterialRules {
+    private static final Set<Dimension> COUNTED =
+            Set.of(Dimension.COUNT, Dimension.LENGTH, Dimension.AREA, Dimension.VOLUME, Dimension.MASS);
+
+    private final MaterialSheet sheet;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private MaterialRules(MaterialSheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** Every fault, in the order of the sheet; places are relative to the material. */
+    public static List<Fault> faults(MaterialSheet sheet) {
+        MaterialRules rules = new MaterialRules(sheet);
+        rules.unit();
+        if (rules.faults.isEmpty()) {
+            rules.amounts();
+        }
+        return List.copyOf(rules.faults);
+    }
+
+    /** True where a material can be counted in this unit. */
+    static boolean counts(Unit unit) {
+        return COUNTED.contains(unit.dimension()) && unit != Unit.PERCENT;
+    }
+
+    private void unit() {
+        if (!counts(sheet.unit())) {
+            fault("/unit", "A material is counted in pieces or by length, area, volume or mass. Choose such a unit.");
+        }
+    }
+
+    private void amounts() {
+        same("/on_hand", sheet.onHand());
+        same("/minimum", sheet.minimum());
+        measures("/cut_loss", sheet.cutLoss(), Dimension.LENGTH, "1 mm");
+        measures("/unit_mass", sheet.unitMass(), Dimension.MASS, "3 g");
+        for (int i = 0; i < sheet.offers().size(); i++) {
+            offer("/offers/" + i, sheet.offers().get(i));
+        }
+    }
+
+    private void offer(String at, Offer offer) {
+        same(at + "/holds", offer.holds());
+        if (offer.holds().signum() == 0) {
+            fault(at + "/holds", "A pack holds something. Give an amount above 0.");
+        }
+        if (offer.lengths() != null && !sheet.unit().dimension().equals(Dimension.LENGTH)) {
+            fault(at + "/lengths", "Only a material counted by length comes in lengths. Leave this empty.");
+        }
+        breaks(at + "/breaks/", offer);
+    }
+
+    private void breaks(String at, Offer offer) {
+        int packs = 1;
+        BigDecimal price = offer.price();
+        for (int i = 0; i < offer.breaks().size(); i++) {
+            Offer.PriceBreak next = offer.breaks().get(i);
+            if (next.packs() <= packs) {
+                fault(at + i + "/packs", "Write the lower prices by rising number of packs: this is to be more than %d.".formatted(packs));
+            }
+            if (next.price().compareTo(price) > 0) {
+                fault(at + i + "/price", "More packs can't cost more each: give at most %s.".formatted(price.toPlainString()));
+            }
+            packs = next.packs();
+            price = next.price();
+        }
+    }
+
+    private void same(String at, Quantity amount) {
+        String example = switch (sheet.unit().dimension().words()) {
+            case "a count" -> "12 pcs";
+            case "a length" -> "2 m";
+            case "an area" -> "100 cm2";
+            case "a volume" -> "50 ml";
+            default -> "20 g";
+        };
+        measures(at, amount, sheet.unit().dimension(), example);
+    }
+
+    private void measures(String at, Quantity amount, Dimension wanted, String example) {
+        if (amount != null && !amount.dimension().equals(wanted)) {
+            fault(at, "“%s” is %s. Give %s, such as %s.".formatted(amount, amount.dimension().words(), wanted.words(), example));
+        }
+    }
+
+    private void fault(String at, String detail) {
+        faults.add(new Fault(at, detail));
+    }
+}

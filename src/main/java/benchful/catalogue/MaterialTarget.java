@@ -1,0 +1,43 @@
+package benchful.catalogue;
+
+import benchful.core.Fault;
+import benchful.web.SheetPost;
+import jakarta.persistence.LockModeType;
+import java.time.LocalDate;
+import java.util.List;
+
+/** A material that takes a sheet from its form. */
+record MaterialTarget(Material material, CatalogueRules rules, LocalDate today) implements SheetPost.Target<MaterialSheet> {
+
+    @Override
+    public long version() {
+        return material == null ? 0 : material.version();
+    }
+
+    @Override
+    public MaterialSheet stored() {
+        return MaterialsPages.formSheet(material);
+    }
+
+    @Override
+    public List<Fault> faults(MaterialSheet sheet) {
+        return rules.faults(sheet, material);
+    }
+
+    @Override
+    public String save(MaterialSheet sheet) {
+        Material saved = material;
+        if (saved == null) {
+            saved = Material.stored(sheet, MaterialTarget::supplier, false, today);
+        } else {
+            Material.getEntityManager().lock(saved, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+            saved.replace(sheet, MaterialTarget::supplier, today);
+        }
+        Material.flush();
+        return "/materials/" + saved.id();
+    }
+
+    private static Supplier supplier(String name) {
+        return Supplier.byName(name).orElseThrow();
+    }
+}

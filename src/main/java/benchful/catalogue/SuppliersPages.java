@@ -1,0 +1,96 @@
+package benchful.catalogue;
+
+import benchful.web.Removals;
+import benchful.web.SheetForm;
+import benchful.web.SheetFormat;
+import benchful.web.SheetPost;
+import benchful.web.SheetReader;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+
+/** The list of those who sell materials, with their terms, and writing them down. */
+@Path("/suppliers")
+@Produces(MediaType.TEXT_HTML)
+class SuppliersPages {
+    private static final SheetReader<SupplierSheet> READER = new SheetReader<>(SupplierSheet.class, "supplier-1", SupplierRules::faults);
+
+    private final CatalogueRules rules;
+    private final Removals removals;
+
+    SuppliersPages(CatalogueRules rules, Removals removals) {
+        this.rules = rules;
+        this.removals = removals;
+    }
+
+    @CheckedTemplate(basePath = "suppliers")
+    static class Templates {
+        static native TemplateInstance index(List<SupplierRow> rows);
+
+        static native TemplateInstance form(SheetForm form, Long id);
+
+        private Templates() {}
+    }
+
+    @GET
+    @Transactional
+    public TemplateInstance index() {
+        return Templates.index(Supplier.all().stream().map(SupplierRow::of).toList());
+    }
+
+    @GET
+    @Path("new")
+    public TemplateInstance fresh() {
+        return Templates.form(SheetForm.of(SheetFormat.json().createObjectNode().put("currency", "GBP"), 0), null);
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response create(MultivaluedMap<String, String> form) {
+        return post(null).answer(form, new SupplierTarget(null, rules));
+    }
+
+    @GET
+    @Path("{id}/edit")
+    @Transactional
+    public TemplateInstance edit(@PathParam("id") long id) {
+        Supplier supplier = existing(id);
+        return Templates.form(SheetForm.of(READER.written(supplier.toSheet()), supplier.version()), id);
+    }
+
+    @POST
+    @Path("{id}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        return post(id).answer(form, new SupplierTarget(existing(id), rules));
+    }
+
+    @POST
+    @Path("{id}/removal")
+    @Transactional
+    public Response delete(@PathParam("id") long id) {
+        Supplier supplier = existing(id);
+        return removals.remove(Supplier.class, id, supplier.name(), "/suppliers/" + id + "/edit", "/suppliers", supplier::delete);
+    }
+
+    private static SheetPost<SupplierSheet> post(Long id) {
+        return new SheetPost<>(READER, form -> Templates.form(form, id));
+    }
+
+    private static Supplier existing(long id) {
+        return Supplier.toChange(id).orElseThrow(NotFoundException::new);
+    }
+}

@@ -1,0 +1,79 @@
+package benchful.stock;
+
+import benchful.catalogue.Material;
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.OfferRow;
+import benchful.core.SkillLevel;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.web.Formats;
+import benchful.web.SheetForm;
+import benchful.web.Uses;
+import io.quarkus.qute.TemplateData;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What the page of a material shows: what lies on the shelf, where it is bought and used, and how it moved. */
+@TemplateData
+public record StockCard(
+        long id, boolean sample, MaterialSheet sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses,
+        List<MovementRow> movements, SheetForm form) {
+
+    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, List<MovementRow> movements, SheetForm form) {
+        return new StockCard(m.id(), m.sample(), m.toSheet(), balance, m.low(), m.offers().stream().map(OfferRow::of).toList(), uses, movements, form);
+    }
+
+    public String onHand() {
+        return counted(balance.onHand());
+    }
+
+    public String free() {
+        return counted(balance.free());
+    }
+
+    /** What is promised to classes; null for nothing. */
+    public String reserved() {
+        Quantity reserved = balance.onHand().minus(balance.free());
+        return reserved.signum() == 0 ? null : counted(reserved);
+    }
+
+    /** Null where none is set. */
+    public String minimum() {
+        return sheet.minimum() == null ? null : counted(sheet.minimum());
+    }
+
+    /** With its unit even where it counts pieces. */
+    private static String counted(Quantity amount) {
+        return Formats.words(amount) + (amount.unit() == Unit.PIECE ? " pcs" : "");
+    }
+
+    /** "10 % for beginner groups, 5 % for improver groups"; null where nothing is added. */
+    public String waste() {
+        Map<SkillLevel, BigDecimal> waste = sheet.waste();
+        String words = Stream.of(SkillLevel.values())
+                .filter(waste::containsKey)
+                .map(level -> "%s %% for %s groups".formatted(Formats.number(waste.get(level), 2), Formats.word(level)))
+                .collect(Collectors.joining(", "));
+        return words.isEmpty() ? null : words;
+    }
+
+    /** The chance with which all students are to finish, in percent; null where the waste is a plain allowance. */
+    public String confidence() {
+        return sheet.confidence() == null ? null : Formats.number(sheet.confidence().movePointRight(2), 2) + " %";
+    }
+
+    public String hazards() {
+        return sheet.hazards().isEmpty() ? null : String.join(", ", sheet.hazards());
+    }
+
+    public String amountHint() {
+        return "For a count what you found, else what came or went, such as 5 %s.".formatted(sheet.unit().symbol());
+    }
+
+    public List<String> kinds() {
+        return List.of("received", "counted", "spoilt", "used", "packed", "returned");
+    }
+}

@@ -1,0 +1,96 @@
+package benchful.stock;
+
+import benchful.catalogue.Material;
+import benchful.core.Fault;
+import benchful.web.FormTree;
+import benchful.web.Pages;
+import benchful.web.Removals;
+import benchful.web.SheetForm;
+import benchful.web.SheetFormat;
+import benchful.web.SheetReader;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.Clock;
+import java.util.List;
+
+/** The page of a material as it lies on the shelf, and writing down what came and went. */
+@Path("/materials")
+@Produces(MediaType.TEXT_HTML)
+class StockPages {
+    private static final int SHOWN = 100;
+
+    private final StockLedger ledger;
+    private final Removals removals;
+    private final Clock clock;
+
+    StockPages(StockLedger ledger, Removals removals, Clock clock) {
+        this.ledger = ledger;
+        this.removals = removals;
+        this.clock = clock;
+    }
+
+    @CheckedTemplate(basePath = "stock")
+    static class Templates {
+        static native TemplateInstance show(StockCard card);
+
+        private Templates() {}
+    }
+
+    @GET
+    @Path("{id}")
+    @Transactional
+    public TemplateInstance show(@PathParam("id") long id) {
+        return page(existing(id), SheetForm.of(SheetFormat.json().createObjectNode(), 0));
+    }
+
+    @POST
+    @Path("{id}/movements")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response move(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        Material material = existing(id);
+        SheetReader<MovementSheet> reader = reader(material);
+        SheetReader.Reading<MovementSheet> reading = reader.tree(new FormTree(reader.schema()).of(form));
+        if (reading instanceof SheetReader.Read<MovementSheet> read) {
+            write(id, read.sheet());
+            return Pages.seeOther("/materials/" + id + "#stock");
+        }
+        List<Fault> faults = ((SheetReader.Faulty<MovementSheet>) reading).faults();
+        return Pages.faulty(page(material, SheetForm.faulty(reading.tree(), faults, 0)));
+    }
+
+    private void write(long id, MovementSheet sheet) {
+        if (sheet.kind() == MovementKind.COUNTED) {
+            ledger.count(id, sheet.amount(), Cause.note(sheet.note()));
+        } else {
+            ledger.move(id, sheet.kind(), sheet.amount(), Cause.note(sheet.note()));
+        }
+    }
+
+    private TemplateInstance page(Material material, SheetForm form) {
+        Balance balance = ledger.balance(material.id());
+        List<MovementRow> rows = MovementRow.of(
+                StockMovement.latest(material, SHOWN), balance.onHand().in(material.held()).amount(), clock.getZone());
+        return Templates.show(StockCard.of(
+                material, balance, removals.uses(Material.class, material.id(), material.name()), rows, form));
+    }
+
+    private static SheetReader<MovementSheet> reader(Material material) {
+        return new SheetReader<>(MovementSheet.class, "movement-1", sheet -> sheet.faults(material.unit()));
+    }
+
+    private static Material existing(long id) {
+        return Material.byId(id).orElseThrow(NotFoundException::new);
+    }
+}

@@ -1,0 +1,112 @@
+package benchful.venues;
+
+import benchful.web.Removals;
+import benchful.web.SheetForm;
+import benchful.web.SheetFormat;
+import benchful.web.SheetPost;
+import benchful.web.SheetReader;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+
+/** The rooms classes are held in. */
+@Path("/venues")
+@Produces(MediaType.TEXT_HTML)
+class VenuesPages {
+    private static final SheetReader<VenueSheet> READER = new SheetReader<>(VenueSheet.class, "venue-1", sheet -> List.of());
+
+    private final Removals removals;
+
+    VenuesPages(Removals removals) {
+        this.removals = removals;
+    }
+
+    @CheckedTemplate(basePath = "venues")
+    static class Templates {
+        static native TemplateInstance index(List<VenueCard> cards);
+
+        static native TemplateInstance show(VenueCard card);
+
+        static native TemplateInstance form(VenueForm page);
+
+        private Templates() {}
+    }
+
+    @GET
+    @Transactional
+    public TemplateInstance index() {
+        return Templates.index(Venue.all().stream().map(v -> VenueCard.of(v, List.of())).toList());
+    }
+
+    @GET
+    @Path("new")
+    public TemplateInstance fresh() {
+        return page(SheetForm.of(SheetFormat.json().createObjectNode(), 0), null);
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response create(MultivaluedMap<String, String> form) {
+        return post(null).answer(ToolRows.asFields(form), new VenueTarget(null));
+    }
+
+    @GET
+    @Path("{id}")
+    @Transactional
+    public TemplateInstance show(@PathParam("id") long id) {
+        Venue venue = existing(id);
+        return Templates.show(VenueCard.of(venue, removals.uses(Venue.class, id, venue.name())));
+    }
+
+    @GET
+    @Path("{id}/edit")
+    @Transactional
+    public TemplateInstance edit(@PathParam("id") long id) {
+        Venue venue = existing(id);
+        return page(SheetForm.of(READER.written(venue.toSheet()), venue.version()), id);
+    }
+
+    @POST
+    @Path("{id}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        return post(id).answer(ToolRows.asFields(form), new VenueTarget(toChange(id)));
+    }
+
+    @POST
+    @Path("{id}/removal")
+    @Transactional
+    public Response delete(@PathParam("id") long id) {
+        Venue venue = toChange(id);
+        return removals.remove(Venue.class, id, venue.name(), "/venues/" + id, "/venues", venue::delete);
+    }
+
+    private static SheetPost<VenueSheet> post(Long id) {
+        return new SheetPost<>(READER, form -> page(form, id));
+    }
+
+    private static TemplateInstance page(SheetForm form, Long id) {
+        return Templates.form(new VenueForm(form, id));
+    }
+
+    private static Venue existing(long id) {
+        return Venue.byId(id).orElseThrow(NotFoundException::new);
+    }
+
+    private static Venue toChange(long id) {
+        return Venue.toChange(id).orElseThrow(NotFoundException::new);
+    }
+}

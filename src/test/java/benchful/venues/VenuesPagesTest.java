@@ -1,0 +1,65 @@
+package benchful.venues;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.web.Visitor;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import jakarta.ws.rs.core.MultivaluedMap;
+import java.net.URL;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class VenuesPagesTest {
+    @TestHTTPResource("/") URL start;
+
+    @Test
+    void writesDownARoomAndKeepsItWhole() {
+        Visitor tutor = new Visitor(start).open("/venues/new")
+                .type("/name", "Slip loft").type("/seats", "9").type("/sockets", "6").type("/ventilation", "windows").type("/water", "true")
+                .type("/rules/0", "No flames").press("Save");
+        assertThat(tutor.page().select(".facts dd").eachText()).containsExactly("9", "6", "windows that open", "yes", "no");
+        assertThat(tutor.page().select("main li").eachText()).containsExactly("No flames");
+
+        tutor.open(tutor.path() + "/edit").press("Save");
+        assertThat(tutor.page().select(".facts dd").eachText()).containsExactly("9", "6", "windows that open", "yes", "no");
+    }
+
+    @Test
+    void takesToolsByNameEvenWithStrokesInIt() {
+        assertThat(ToolRows.asFields(form("1/8 in drill ~ bit", "", "pliers", "6")))
+                .containsKeys("/tools/1~18 in drill ~0 bit", "/tools/pliers")
+                .containsEntry("/tools/1~18 in drill ~0 bit", List.of("1"))
+                .containsEntry("/water", List.of("false"));
+    }
+
+    @Test
+    void keepsTypedValuesWhenInvalid() {
+        Visitor tutor = new Visitor(start).open("/venues/new").type("/name", "").type("/seats", "9000").press("Save");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.field("/seats")).isEqualTo("9000");
+        assertThat(tutor.faults()).contains("Give the venue a name.", "Give the places at the bench, from 1 to 500.");
+    }
+
+    @Test
+    void refusesATakenNameAndRemovesWhatNothingUses() {
+        Visitor tutor = new Visitor(start).open("/venues/new").type("/name", "Twin loft").press("Save");
+        String page = tutor.path();
+        tutor.open("/venues/new").type("/name", "TWIN LOFT").press("Save");
+        assertThat(tutor.faults()).contains("There is a venue called “Twin loft” already. Give this one another name.");
+        tutor.open(page).press("Remove this venue");
+        assertThat(tutor.path()).isEqualTo("/venues");
+        assertThat(tutor.page().text()).doesNotContain("Twin loft");
+    }
+
+    private static MultivaluedMap<String, String> form(String... namesAndCounts) {
+        var form = new MultivaluedHashMap<String, String>();
+        for (int i = 0; i < namesAndCounts.length; i += 2) {
+            form.add("tool-name", namesAndCounts[i]);
+            form.add("tool-count", namesAndCounts[i + 1]);
+        }
+        return form;
+    }
+}
