@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param index      its place in the model
  * @param group      0 for the whole class, else the group from 1
- * @param work       time it takes [s], breaks left out
+ * @param work       time it takes [grains], breaks left out
  * @param hands      whether the class works on it; if not it is a wait, which closed times do not stop
  * @param pausable   whether a closed time may interrupt it
  * @param atHome     whether it does not count to the finish
@@ -19,6 +19,10 @@ import java.util.List;
  */
 record Activity(int index, Step step, int group, long work, boolean hands, boolean pausable, boolean atHome, int[] uses,
         double tutorShare, List<Reason> reasons) {
+
+    Activity lasting(long grains) {
+        return new Activity(index, step, group, grains, hands, pausable, atHome, uses, tutorShare, reasons);
+    }
 
     String title() {
         return group == 0 ? step.title() : step.title() + " (group " + group + ")";

@@ -12,7 +12,7 @@ final class Bound {
         this.model = model;
     }
 
-    long seconds() {
+    long earliestFinish() {
         return Math.max(chain(), seats());
     }
 

@@ -1,7 +1,7 @@
 package benchful.core.lesson.order;
 
 /**
- * Bounds on the time from the end of one activity (or its start, if {@code fromStart}) to the start of another [s].
+ * Bounds on the time from the end of one activity (or its start, if {@code fromStart}) to the start of another [grains].
  *
  * @param least    at least this, or {@link #NO_LEAST}
  * @param greatest at most this, or {@link #NO_GREATEST}

@@ -10,23 +10,26 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * When the class works, in seconds from the start of the first meeting: it is open at all times except in breaks and between
+ * When the class works, in grains from the start of the first meeting: it is open at all times except in breaks and between
  * meetings, and stays open after the last meeting, so that a plan that runs over is still a plan.
  */
 final class Hours {
 
-    /** A closed time [from, to) [s]; {@code away} if it lies between two meetings, when the room is empty. */
+    /** A closed time [from, to); {@code away} if it lies between two meetings, when the room is empty. */
     record Closed(long from, long to, boolean away) {
     }
 
     private final LocalDateTime origin;
+    private final long grain;
     private final List<Closed> closed;
 
-    private Hours(LocalDateTime origin, List<Closed> closed) {
+    private Hours(LocalDateTime origin, long grain, List<Closed> closed) {
         this.origin = origin;
-        this.closed = closed;
+        this.grain = grain;
+        this.closed = List.copyOf(closed);
     }
 
+    /** In seconds at first. */
     static Hours of(LessonRequest request) {
         List<Closed> raw = new ArrayList<>();
         LocalDateTime origin = request.start();
@@ -39,7 +42,7 @@ final class Hours {
         }
         raw.removeIf(part -> part.from() == part.to());
         raw.sort(Comparator.comparingLong(Closed::from));
-        return new Hours(origin, merged(raw));
+        return new Hours(origin, 1, merged(raw));
     }
 
     private static List<Closed> merged(List<Closed> raw) {
@@ -53,7 +56,7 @@ final class Hours {
                 merged.add(next);
             }
         }
-        return List.copyOf(merged);
+        return merged;
     }
 
     private static long seconds(LocalDateTime origin, LocalDateTime time) {
@@ -64,15 +67,21 @@ final class Hours {
         return closed;
     }
 
-    long toSeconds(LocalDateTime time) {
-        return seconds(origin, time);
+    /** The same hours counted in grains of so many seconds. */
+    Hours in(long seconds) {
+        return new Hours(origin, seconds, closed.stream()
+                .map(part -> new Closed(part.from() / seconds, part.to() / seconds, part.away())).toList());
     }
 
-    LocalDateTime toTime(long seconds) {
-        return origin.plusSeconds(seconds);
+    LocalDateTime toTime(long grains) {
+        return origin.plusSeconds(grains * grain);
     }
 
-    /** The first second at or after {@code from} at which the activity may begin. */
+    Duration toLength(long grains) {
+        return Duration.ofSeconds(grains * grain);
+    }
+
+    /** The first time at or after {@code from} at which the activity may begin. */
     long earliestStart(Activity activity, long from) {
         long start = from;
         for (Closed part : closed) {
@@ -141,7 +150,7 @@ final class Hours {
         return segments;
     }
 
-    /** Time the class is open between two instants [s]. */
+    /** Time the class is open between two instants. */
     long open(long from, long to) {
         long open = Math.max(0, to - from);
         for (Closed part : closed) {

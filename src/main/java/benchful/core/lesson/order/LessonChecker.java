@@ -79,12 +79,15 @@ public final class LessonChecker {
 
     private Duration length(Step step, int group) {
         if (step instanceof Step.Make make) {
-            int all = request.headcount();
-            int students = group == 0 ? all : all / request.groups() + (group <= all % request.groups() ? 1 : 0);
-            return new ClassTime(request.room(), request.helpers(), request.groups()).of(make, students).length();
+            return new ClassTime(request.room(), request.helpers(), request.groups()).of(make, students(group)).length();
         }
         return step instanceof Step.Show show ? show.length()
                 : step instanceof Step.Together together ? together.length() : ((Step.Wait) step).least();
+    }
+
+    private int students(int group) {
+        int all = request.headcount();
+        return group == 0 ? all : all / request.groups() + (group <= all % request.groups() ? 1 : 0);
     }
 
     private void hours(Block block) {
@@ -158,7 +161,10 @@ public final class LessonChecker {
     private int units(Block block, String tool) {
         int units = block.uses().stream().filter(use -> use.tool().equals(tool)).mapToInt(ToolUse::units).sum();
         int each = steps.get(block.step()).uses().stream().filter(use -> use.tool().equals(tool)).mapToInt(ToolUse::units).sum();
-        if (units < (block.kind() == StepKind.MAKE ? Math.min(each, 1) : (each + request.groups() - 1) / request.groups())) {
+        int there = request.room().stream().filter(in -> in.name().equals(tool)).mapToInt(RoomTool::count).sum();
+        int least = block.kind() == StepKind.MAKE ? Math.min(there, each * students(block.group()))
+                : block.group() == 0 ? each : (each + request.groups() - 1) / request.groups();
+        if (units < least) {
             fault("\"" + block.title() + "\" is planned without its " + tool + ".");
         }
         return units;

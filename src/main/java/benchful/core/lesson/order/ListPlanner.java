@@ -12,12 +12,11 @@ public final class ListPlanner implements LessonPlanner {
 
     @Override
     public LessonOutcome plan(LessonRequest request) {
-        return Planning.of(request, ListPlanner::plan);
+        return Planning.of(request, model -> outcome(model, new SerialSchedule(model).starts(), new Bound(model).earliestFinish()));
     }
 
-    private static LessonOutcome plan(Model model) {
-        Optional<long[]> starts = new SerialSchedule(model).starts();
-        return starts.isEmpty() ? NoOrder.of(model, false)
-                : new Planned(new PlanWriter(model, starts.get(), Method.LIST, new Bound(model).seconds()).plan());
+    static LessonOutcome outcome(Model model, Optional<long[]> starts, long bound) {
+        return starts.<LessonOutcome>map(found -> new Planned(new PlanWriter(model, found, Method.LIST, bound).plan()))
+                .orElseGet(() -> NoOrder.notFound(model));
     }
 }

@@ -59,6 +59,6 @@ final class Load {
             busy += stretches.stream().filter(part -> part.activity().uses()[resource] > 0)
                     .mapToLong(part -> part.to() - part.from()).sum();
         }
-        return Duration.ofSeconds(Math.max(0, model.hours().open(0, until) - busy / model.request().groups()));
+        return model.hours().toLength(Math.max(0, model.hours().open(0, until) - busy / model.request().groups()));
     }
 }

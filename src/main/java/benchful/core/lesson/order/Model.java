@@ -5,12 +5,12 @@ import benchful.core.lesson.Preparation;
 import java.util.List;
 
 /**
- * A sound request on the time line. The resources are the room's tools followed by one seat for each group, which every step
+ * A sound request on the time line, counted in grains, see {@link Grain}. The resources are the room's tools followed by one seat for each group, which every step
  * of that group's hands takes; so "the class does one thing at a time" is a capacity like any other.
  *
  * @param capacity units of each resource
  * @param names    of the resources
- * @param horizon  a time by which everything can be done [s]
+ * @param horizon  a time by which everything can be done [grains]
  */
 record Model(LessonRequest request, Hours hours, List<Activity> activities, List<Gap> gaps, int[] capacity,
         List<String> names, Preparation preparation, long horizon) {

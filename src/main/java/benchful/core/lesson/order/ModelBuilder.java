@@ -41,8 +41,8 @@ final class ModelBuilder {
         Preparation preparation = new Preparations(request).preparation();
         int[] units = capacity.stream().mapToInt(Integer::intValue).toArray();
         Hours hours = Hours.of(request);
-        return new Model(request, hours, List.copyOf(activities), List.copyOf(gaps), units, List.copyOf(names), preparation,
-                horizon(hours));
+        return Grain.coarsen(new Model(request, hours, List.copyOf(activities), List.copyOf(gaps), units, List.copyOf(names),
+                preparation, horizon(hours)));
     }
 
     private void addResources() {
@@ -77,7 +77,7 @@ final class ModelBuilder {
         if (step instanceof Step.Make make) {
             int students = studentsIn(group);
             StepTime time = classTime.of(make, students);
-            takeTools(uses, make, time.atOnce());
+            takeTools(uses, make, students);
             return new Activity(index, step, group, time.length().toSeconds(), true, make.mayPause(), false, uses,
                     time.tutorShare(), time.reasons());
         }
@@ -101,9 +101,11 @@ final class ModelBuilder {
         }
     }
 
-    private void takeTools(int[] uses, Step step, int times) {
+    /** Where there are too few for all at once, students take turns at all there are. */
+    private void takeTools(int[] uses, Step step, int users) {
         for (ToolUse use : step.uses()) {
-            uses[names.indexOf(use.tool())] += use.units() * times;
+            int tool = names.indexOf(use.tool());
+            uses[tool] = Math.min(capacity.get(tool), uses[tool] + use.units() * users);
         }
     }
 
@@ -155,6 +157,6 @@ final class ModelBuilder {
     private long horizon(Hours hours) {
         long sum = hours.closed().stream().mapToLong(Hours.Closed::to).max().orElse(0);
         sum += activities.stream().mapToLong(Activity::work).sum();
-        return sum + gaps.stream().filter(Gap::hasLeast).mapToLong(gap -> Math.abs(gap.least())).sum() + 1;
+        return sum + gaps.stream().mapToLong(gap -> Math.max(0, gap.least())).sum() + 1;
     }
 }

@@ -12,13 +12,28 @@ final class NoOrder {
     private NoOrder() {
     }
 
-    static Contradiction of(Model model, boolean proven) {
-        List<Step> steps = model.gaps().stream().filter(Gap::hasGreatest).flatMap(gap -> Stream.of(gap.from(), gap.to()))
+    /** @param gaps gaps that cannot be kept together */
+    static Contradiction proven(List<Gap> gaps, Model model) {
+        List<Step> steps = steps(gaps, model);
+        return of(steps, "No order keeps the gaps between " + titles(steps) + " with the hours and tools there are.", true);
+    }
+
+    static Contradiction notFound(Model model) {
+        List<Step> steps = steps(model.gaps().stream().filter(Gap::hasGreatest).toList(), model);
+        return of(steps, "No order was found that keeps the greatest gaps between " + titles(steps) + "; one may exist.", false);
+    }
+
+    private static List<Step> steps(List<Gap> gaps, Model model) {
+        return gaps.stream().flatMap(gap -> Stream.of(gap.from(), gap.to())).sorted()
                 .map(index -> model.activity(index).step()).distinct().toList();
-        String titles = String.join(", ", steps.stream().map(step -> "\"" + step.title() + "\"").toList());
-        String what = proven ? "No order keeps the greatest gaps between " + titles + " with the hours and tools there are."
-                : "No order was found that keeps the greatest gaps between " + titles + "; one may exist.";
+    }
+
+    private static String titles(List<Step> steps) {
+        return String.join(", ", steps.stream().map(step -> "\"" + step.title() + "\"").toList());
+    }
+
+    private static Contradiction of(List<Step> steps, String what, boolean proven) {
         return new Contradiction(List.of(new Conflict(Conflict.Kind.NO_ORDER, steps.stream().map(Step::id).toList(), what,
-                "Lengthen one of these gaps, bring more of the tools, or move a break.")), proven);
+                "Lengthen one of the greatest gaps, bring more of the tools, or move a break.")), proven);
     }
 }

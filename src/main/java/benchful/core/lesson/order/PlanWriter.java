@@ -9,7 +9,6 @@ import benchful.core.lesson.Proof;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Segment;
 import benchful.core.lesson.ToolUse;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,11 +23,11 @@ final class PlanWriter {
     private final Proof.Method method;
     private final long bound;
 
-    /** @param bound no plan can finish before this time [s] */
+    /** @param bound no plan can finish before this time [grains] */
     PlanWriter(Model model, long[] starts, Proof.Method method, long bound) {
         this.model = model;
         this.starts = starts;
-        this.latest = new Latest(model, starts).starts();
+        this.latest = new Sequence(model, starts).latest();
         this.method = method;
         this.bound = bound;
     }
@@ -42,8 +41,8 @@ final class PlanWriter {
                 load.tutor(), load.idle(), new Proof(method, time(bound), finish), model.preparation());
     }
 
-    private LocalDateTime time(long seconds) {
-        return model.hours().toTime(seconds);
+    private LocalDateTime time(long grains) {
+        return model.hours().toTime(grains);
     }
 
     private Block block(Activity activity) {
@@ -52,7 +51,7 @@ final class PlanWriter {
         List<Segment> segments = model.hours().segments(activity, start).stream()
                 .map(part -> new Segment(time(part[0]), time(part[1]))).toList();
         return new Block(activity.step().id(), activity.step().title(), activity.step().kind(), lane(activity), activity.group(),
-                time(start), time(model.hours().end(activity, start)), segments, uses(activity), Duration.ofSeconds(slack),
+                time(start), time(model.hours().end(activity, start)), segments, uses(activity), model.hours().toLength(slack),
                 slack == 0 && !activity.atHome(), reasons(activity));
     }
 

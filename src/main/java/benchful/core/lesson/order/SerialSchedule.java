@@ -35,7 +35,7 @@ final class SerialSchedule {
         return before;
     }
 
-    /** Start times [s], or nothing if the greatest gaps could not be kept in this way. */
+    /** Start times [grains], or nothing if the greatest gaps could not be kept in this way. */
     Optional<long[]> starts() {
         release = new long[model.size()];
         for (int round = 0; round < ROUNDS_PER_ACTIVITY * (model.size() + 1); round++) {

@@ -3,7 +3,6 @@ package benchful.core.lesson.order;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.Words;
-import java.time.Duration;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.Optional;
@@ -44,7 +43,7 @@ final class StartReason {
         String name = "\"" + before.title() + "\"";
         String clock = CLOCK.format(model.hours().toTime(start));
         if (gap != 0) {
-            return "Begins " + Words.minutes(Duration.ofSeconds(Math.abs(gap))) + (gap > 0 ? " after " : " before ") + name + " ends.";
+            return "Begins " + Words.minutes(model.hours().toLength(Math.abs(gap))) + (gap > 0 ? " after " : " before ") + name + " ends.";
         }
         return before.hands() ? "Follows " + name + "." : "Begins as soon as " + name + " is over at " + clock + ".";
     }

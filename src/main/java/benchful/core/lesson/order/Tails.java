@@ -1,6 +1,6 @@
 package benchful.core.lesson.order;
 
-/** The longest chain of work and least gaps that hangs on the start of each activity [s]. */
+/** The longest chain of work and least gaps that hangs on the start of each activity [grains]. */
 final class Tails {
 
     private final Model model;

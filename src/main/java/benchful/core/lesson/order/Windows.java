@@ -37,6 +37,12 @@ final class Windows {
         }
     }
 
+    /** Bounds every activity that counts to end by a time. */
+    void endBy(long deadline) {
+        model.activities().stream().filter(activity -> !activity.atHome()).forEach(activity -> lower(activity.index(),
+                model.hours().latestStartEndingBy(activity, deadline, model.horizon() + 1), -1));
+    }
+
     long earliest(int activity) {
         return earliest[activity];
     }

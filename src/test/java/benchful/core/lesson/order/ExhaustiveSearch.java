@@ -1,0 +1,140 @@
+package benchful.core.lesson.order;
+
+import benchful.core.lesson.Break;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
+import benchful.core.lesson.ToolUse;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+
+/**
+ * The shortest finish of a tiny lesson, by trying every start on a grid of five minutes. Knows one student, one meeting, breaks on
+ * the grid, tools and gaps; shares nothing with the planners.
+ */
+final class ExhaustiveSearch {
+
+    private static final int GRID = 5;
+
+    private final LessonRequest request;
+    private final List<Step> steps;
+    private final int horizon;
+    private final int[] start;
+    private final int[] end;
+    private int best = Integer.MAX_VALUE;
+
+    private ExhaustiveSearch(LessonRequest request, int horizon) {
+        this.request = request;
+        this.steps = request.steps();
+        this.horizon = horizon;
+        this.start = new int[steps.size()];
+        this.end = new int[steps.size()];
+    }
+
+    /** Minutes from the start, or -1 if no plan keeps to the horizon. */
+    static int shortest(LessonRequest request, int horizon) {
+        ExhaustiveSearch search = new ExhaustiveSearch(request, horizon);
+        search.place(0, 0);
+        return search.best == Integer.MAX_VALUE ? -1 : search.best;
+    }
+
+    private void place(int step, int finish) {
+        if (finish >= best) {
+            return;
+        }
+        if (step == steps.size()) {
+            best = finish;
+            return;
+        }
+        for (int at = 0; at <= horizon; at += GRID) {
+            int until = end(steps.get(step), at);
+            start[step] = at;
+            end[step] = until;
+            if (until >= 0 && fits(step)) {
+                place(step + 1, Math.max(finish, until));
+            }
+        }
+    }
+
+    private int minutes(LocalDateTime time) {
+        return (int) Duration.between(request.start(), time).toMinutes();
+    }
+
+    /** Minute by minute: work goes on only outside breaks; -1 if the step may not begin or be interrupted there. */
+    private int end(Step step, int at) {
+        int left = length(step);
+        if (step.kind() == StepKind.WAIT) {
+            return at + left;
+        }
+        boolean pausable = step instanceof Step.Make make && make.mayPause();
+        int minute = at;
+        while (left > 0) {
+            if (inBreak(minute)) {
+                if (!pausable || minute == at) {
+                    return -1;
+                }
+            } else {
+                left--;
+            }
+            minute++;
+        }
+        return minute;
+    }
+
+    private boolean inBreak(int minute) {
+        for (Break pause : request.breaks()) {
+            if (minutes(pause.start()) <= minute && minute < minutes(pause.end())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int length(Step step) {
+        Duration length = step instanceof Step.Make make ? make.time().usual() : step instanceof Step.Show show ? show.length()
+                : step instanceof Step.Wait wait ? wait.least() : ((Step.Together) step).length();
+        return (int) length.toMinutes();
+    }
+
+    private boolean fits(int last) {
+        for (int other = 0; other < last; other++) {
+            if (steps.get(last).needsClass() && steps.get(other).needsClass() && start[last] < end[other] && start[other] < end[last]) {
+                return false;
+            }
+        }
+        return request.links().stream().allMatch(link -> keeps(link, last))
+                && request.room().stream().allMatch(tool -> suffices(tool, last));
+    }
+
+    private boolean keeps(Link link, int last) {
+        int from = place(link.from());
+        int to = place(link.to());
+        if (from > last || to > last) {
+            return true;
+        }
+        int gap = start[to] - end[from];
+        return gap >= link.least().toMinutes() && (link.greatest().isEmpty() || gap <= link.greatest().get().toMinutes());
+    }
+
+    private int place(String id) {
+        return steps.indexOf(steps.stream().filter(step -> step.id().equals(id)).findFirst().orElseThrow());
+    }
+
+    private boolean suffices(RoomTool tool, int last) {
+        for (int minute = start[last]; minute < end[last]; minute += GRID) {
+            int taken = 0;
+            for (int other = 0; other <= last; other++) {
+                if (start[other] <= minute && minute < end[other]) {
+                    taken += steps.get(other).uses().stream().filter(use -> use.tool().equals(tool.name())).mapToInt(ToolUse::units).sum();
+                }
+            }
+            if (taken > tool.count()) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
