@@ -12,8 +12,8 @@ import org.eclipse.microprofile.config.spi.ConfigSource;
 import org.jboss.logging.Logger;
 
 /**
- * Decides between the carried database and a server of the operator's: if a JDBC address is set anywhere, that is used and nothing
- * is started.
+ * Decides between the carried database and a server of the operator's: if a JDBC address is set anywhere, that is used and
+ * nothing is started.
  */
 public final class CarriedDatabaseSourceFactory implements ConfigSourceFactory {
     private static final Logger LOG = Logger.getLogger(CarriedDatabaseSourceFactory.class);

@@ -1,6 +1,7 @@
 package benchful.database;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Optional;
 import org.jboss.logging.Logger;
@@ -10,8 +11,8 @@ import org.jboss.logging.Logger;
  *
  * <p>Its life: the folder is locked against a second program; the programs are unpacked and the files made if this is the first
  * time; a server left over from a program that was killed is stopped; the server starts on a free port of 127.0.0.1; the role and
- * the database are made if missing. If the server dies while the program runs, it is started again on the same port. It stops with
- * the program.
+ * the database are made if missing. If the server dies while the program runs, it is started again on the same port. It stops
+ * with the program.
  */
 final class CarriedPostgres implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(CarriedPostgres.class);
@@ -38,6 +39,7 @@ final class CarriedPostgres implements AutoCloseable {
 
     static CarriedPostgres start(DatabaseSettings settings, ServerAccount account) {
         DataFolder folder = DataFolder.open(settings.folder());
+        LOG.infof("The database is in %s", folder.root());
         try {
             FolderLock lock = FolderLock.take(folder);
             try {
@@ -56,20 +58,24 @@ final class CarriedPostgres implements AutoCloseable {
         PostgresPrograms programs = PostgresPrograms.in(folder.programs());
         int version = programs.majorVersion();
         folder.refuseOtherVersions(version);
+        String password = folder.password(version);
         PostgresCluster cluster =
                 new PostgresCluster(programs, account, folder.cluster(version), folder.log(version), settings.durable());
-        String password = folder.password(version);
+        makeReady(cluster, folder.passwordFile(version));
+        ServerAddress address = new ServerAddress(startOnFreePort(cluster), password);
+        CarriedPostgres postgres = new CarriedPostgres(lock, ServerWatch.over(cluster, address.port()), address);
+        postgres.prepare(settings.recreated());
+        programs.deleteOthers();
+        return postgres;
+    }
+
+    private static void makeReady(PostgresCluster cluster, Path passwordFile) throws IOException {
         if (cluster.exists()) {
             cluster.clearTheWay();
         } else {
-            LOG.infof("Making a new database in %s; this takes some seconds, once", folder.root());
-            cluster.create(folder.passwordFile(version));
+            LOG.info("Making a new database; this takes some seconds, once");
+            cluster.create(passwordFile);
         }
-        ServerAddress address = new ServerAddress(startOnFreePort(cluster), password);
-        ServerWatch watch = ServerWatch.over(cluster, address.port());
-        new ProgramDatabase(address).prepare(settings.recreated());
-        programs.deleteOthers();
-        return new CarriedPostgres(lock, watch, address);
     }
 
     private static int startOnFreePort(PostgresCluster cluster) throws IOException {
@@ -84,6 +90,15 @@ final class CarriedPostgres implements AutoCloseable {
             trouble = failure.get();
         }
         throw new DatabaseProblem("PostgreSQL did not start. " + trouble);
+    }
+
+    private void prepare(boolean recreated) throws IOException, SQLException {
+        try {
+            new ProgramDatabase(address).prepare(recreated);
+        } catch (SQLException e) {
+            watch.stop();
+            throw e;
+        }
     }
 
     /** The JDBC address of the program's database. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 
 /**
  * One run of another program, to its end.
@@ -34,7 +33,7 @@ record Command(int exitCode, String output) {
                 .redirectErrorStream(true)
                 .redirectOutput(output.toFile());
         // English messages, whatever the desktop speaks: they are searched and shown beside ours.
-        builder.environment().putAll(Map.of("LC_ALL", "C", "LC_MESSAGES", "C"));
+        builder.environment().put("LC_ALL", "C");
         // Settings of another PostgreSQL on this machine must not lead ours astray.
         builder.environment().keySet().removeIf(name -> name.startsWith("PG"));
         return builder;

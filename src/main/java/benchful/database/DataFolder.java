@@ -5,6 +5,7 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
@@ -32,17 +33,20 @@ final class DataFolder {
             if (!Files.isDirectory(root)) {
                 Files.createDirectory(root, ownerOnly(root, "rwx------"));
             }
-            if (!Files.isWritable(root)) {
-                throw new DatabaseProblem("The data folder " + root + " may not be written to by " + System.getProperty("user.name")
-                        + ". Start the program as the folder's owner, or choose another with the setting benchful.data.");
-            }
-            return new DataFolder(root);
         } catch (FileAlreadyExistsException e) {
-            throw new DatabaseProblem("The data folder " + root + " is a file. Choose a folder with the setting benchful.data.", e);
+            throw unfit(root, "is a file", e);
         } catch (IOException e) {
-            throw new DatabaseProblem("The data folder " + root + " cannot be made (" + e
-                    + "). Choose one you may write to with the setting benchful.data.", e);
+            throw unfit(root, "cannot be made (" + e + ")", e);
         }
+        if (!Files.isWritable(root)) {
+            throw unfit(root, "may not be written to by " + System.getProperty("user.name"), null);
+        }
+        return new DataFolder(root);
+    }
+
+    private static DatabaseProblem unfit(Path root, String why, IOException cause) {
+        return new DatabaseProblem("The data folder " + root + " " + why
+                + ". Choose a folder of your own with the setting benchful.data.", cause);
     }
 
     Path root() {
@@ -66,7 +70,7 @@ final class DataFolder {
         if (Files.exists(cluster(majorVersion))) {
             return;
         }
-        try (DirectoryStream<Path> others = Files.newDirectoryStream(root, entry -> CLUSTER.matcher(entry.getFileName().toString()).matches())) {
+        try (DirectoryStream<Path> others = Files.newDirectoryStream(root, DataFolder::isCluster)) {
             for (Path other : others) {
                 throw new DatabaseProblem("The data in " + other + " are from another version of PostgreSQL than the "
                         + majorVersion + " that this program carries. Open them with the version of the program that made them,"
@@ -96,13 +100,18 @@ final class DataFolder {
         return newPassword(file);
     }
 
+    private static boolean isCluster(Path entry) {
+        return CLUSTER.matcher(entry.getFileName().toString()).matches();
+    }
+
     private static String newPassword(Path file) throws IOException {
         byte[] bytes = new byte[PASSWORD_BYTES];
         new SecureRandom().nextBytes(bytes);
         String password = HexFormat.of().formatHex(bytes);
         // The mode is set as the file is made: at no moment can another user read it.
         Path draft = Files.createTempFile(file.getParent(), "password", ".new", ownerOnly(file, "rw-------"));
-        Files.writeString(draft, password);
+        // And written through: after a power cut it must not be missing beside data that need it.
+        Files.writeString(draft, password, StandardOpenOption.WRITE, StandardOpenOption.SYNC);
         Files.move(draft, file);
         return password;
     }

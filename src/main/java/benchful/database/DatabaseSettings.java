@@ -28,7 +28,9 @@ record DatabaseSettings(Path folder, boolean durable, boolean recreated) {
 
     private static Path standardFolder() {
         // HOME first: it may be set for one run, while Java's own answer is the account's entry in the user list.
-        String home = Optional.ofNullable(System.getenv("HOME")).filter(name -> !name.isBlank()).orElse(System.getProperty("user.home"));
+        String home = Optional.ofNullable(System.getenv("HOME"))
+                .filter(name -> !name.isBlank())
+                .orElse(System.getProperty("user.home"));
         return Path.of(home, ".benchful");
     }
 }

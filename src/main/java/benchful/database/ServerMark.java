@@ -20,7 +20,7 @@ record ServerMark(Path file) {
         return process().filter(ServerMark::isPostgres);
     }
 
-    /** Removes a mark whose number belongs to a process that is no server; PostgreSQL itself would take it for one and give up. */
+    /** Removes a mark whose number belongs to a process that is no server; PostgreSQL would take it for one and give up. */
     void clearIfStrange() throws IOException {
         Optional<ProcessHandle> process = process();
         if (process.isPresent() && !isPostgres(process.get())) {

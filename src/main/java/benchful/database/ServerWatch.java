@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.jboss.logging.Logger;
 
 /**
- * Watches a running server and starts it again, on the same port, if it dies: the program's connections then find it where it was.
+ * Watches a running server and starts it again, on the same port, if it dies: the program's connections find it where it was.
  * A server that keeps dying is given up, with the reason in the program's log.
  */
 final class ServerWatch {

@@ -32,7 +32,7 @@ class DataFolderTest {
 
         assertThatThrownBy(() -> DataFolder.open(file))
                 .isInstanceOf(DatabaseProblem.class)
-                .hasMessage("The data folder %s is a file. Choose a folder with the setting benchful.data.", file);
+                .hasMessage("The data folder %s is a file. Choose a folder of your own with the setting benchful.data.", file);
     }
 
     @Test
