@@ -60,7 +60,7 @@ class ProjectRulesTest {
             {target: length}           | {target: 3 g}            | /sizing/0/values/target  | In “3 g”: it gives a mass, but a length is needed here.
             [{bead: pearl, size: 8 mm}] | []                      | /sizing/0/beads          | Give the pattern at least one bead with its size.
             amount: strand_pearl       | amount: pearls           | /materials/0/amount      | “pearls” is not known here. Known are length and the answers of strand.
-            2 * length + 40 cm         | 2 * (length              | /materials/1/amount      | In “2 * (length”: it can't be read (Closing brace not found). Use numbers, units, measures, + - * / and brackets, and ceil, floor, round, sqrt, min or max.
+            2 * length + 40 cm         | 2 * (length              | /materials/1/amount      | In “2 * (length”: it can't be read (Closing brace not found). Use numbers, units, measures, + - * / and brackets, and ceil, floor, round, sqrt, min, max, awg, swg or us_ring.
             2 * length + 40 cm         | length - 45 cm           | /materials/1/amount      | This comes to -30 mm for the size “Short”; it can't be less than 0.
             pieces: 1                  | pieces: length           | /materials/1/pieces      | In “length”: it gives a length, but a count is needed here.
             quick: 20 s                | quick: 40 s              | /steps/2/student/quick   | The quick time can't be longer than the usual one, 30 s.

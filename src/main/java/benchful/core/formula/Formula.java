@@ -2,7 +2,9 @@ package benchful.core.formula;
 
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.RingSize;
 import benchful.core.quantity.Unit;
+import benchful.core.quantity.WireGauge;
 import com.ezylang.evalex.Expression;
 import com.ezylang.evalex.config.ExpressionConfiguration;
 import com.ezylang.evalex.config.MapBasedFunctionDictionary;
@@ -22,18 +24,20 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
  * One expression of numbers, units, named measures and the functions {@code ceil floor round sqrt min max}, with units
- * checked: adding a mass to a length is an error in words, not a number.
+ * checked: adding a mass to a length is an error in words, not a number. {@code awg(20)} and {@code swg(20)} are a wire's
+ * diameter by its gauge, {@code us_ring(7)} the inside circumference of a ring.
  *
  * <p>Exact in + - *; division and square root carry 34 significant digits.
  */
 public final class Formula {
     private static final String HOW =
-            "Use numbers, units, measures, + - * / and brackets, and ceil, floor, round, sqrt, min or max.";
+            "Use numbers, units, measures, + - * / and brackets, and ceil, floor, round, sqrt, min, max, awg, swg or us_ring.";
     private static final Map<String, BigDecimal> CONSTANTS =
             Map.of("pi", Quantity.PI, "percent", new BigDecimal("0.01"));
     private static final int LONGEST = 500;
@@ -52,7 +56,10 @@ public final class Formula {
                     Map.entry("round", new FloorFunction()),
                     Map.entry("sqrt", new SqrtFunction()),
                     Map.entry("min", new MinFunction()),
-                    Map.entry("max", new MaxFunction())))
+                    Map.entry("max", new MaxFunction()),
+                    Map.entry("awg", new FloorFunction()),
+                    Map.entry("swg", new FloorFunction()),
+                    Map.entry("us_ring", new FloorFunction())))
             .build();
 
     private final String text;
@@ -160,6 +167,9 @@ public final class Formula {
             case "sqrt" -> root(first);
             case "ceil" -> whole(first, RoundingMode.CEILING);
             case "floor" -> whole(first, RoundingMode.FLOOR);
+            case "awg" -> tabulated(name, first, n -> WireGauge.american(n.intValueExact()));
+            case "swg" -> tabulated(name, first, n -> WireGauge.imperial(n.intValueExact()));
+            case "us_ring" -> tabulated(name, first, RingSize::american);
             default -> whole(first, RoundingMode.HALF_UP);
         };
     }
@@ -181,6 +191,19 @@ public final class Formula {
                     .formatted(v.dimension().words()));
         }
         return Value.count(v.number().setScale(0, mode));
+    }
+
+    private Value tabulated(String name, Value v, Function<BigDecimal, Quantity> table) {
+        if (!v.isCount()) {
+            throw fault("%s takes a number, as in %s(20), but is given %s.".formatted(name, name, v.dimension().words()));
+        }
+        try {
+            return Value.of(table.apply(v.number()));
+        } catch (ArithmeticException e) {
+            throw fault("%s takes a whole number, but is given %s.".formatted(name, v.number().toPlainString()));
+        } catch (IllegalArgumentException e) {
+            throw fault(e.getMessage());
+        }
     }
 
     private Value alike(Value a, Value b, String doing) {

@@ -15,7 +15,8 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class BuyerTest {
     private static final Supplier LOFT = supplier("Loft", "0", "0", null, 3, "0");
@@ -76,9 +77,8 @@ class BuyerTest {
         assertThat(purchase.vat()).isEqualTo(Money.parse("GBP 0.20"));
     }
 
-    /** HMRC, VAT fraction: the tax in a gross price is 1/6 at 20 % and 1/21 at 5 %. */
     @ParameterizedTest
-    @CsvSource({"120.00, 20, 20.00", "21.00, 5, 1.00", "10.00, 20, 1.67", "99.99, 20, 16.67"})
+    @CsvFileSource(resources = "/published/vat-fractions.csv", useHeadersInDisplayName = true)
     void findsTheVatInAGrossPrice(String gross, BigDecimal percent, String vat) {
         assertThat(Vat.in(Money.parse("GBP " + gross), percent)).isEqualTo(Money.parse("GBP " + vat));
     }
@@ -99,7 +99,7 @@ class BuyerTest {
 
     /** Against every combination of up to 12 packs of each. */
     @ParameterizedTest
-    @CsvSource({"1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13", "14", "15"})
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15})
     void noOtherChoiceOfPacksCostsLess(long seed) {
         Random random = new Random(seed);
         int need = 5 + random.nextInt(40);

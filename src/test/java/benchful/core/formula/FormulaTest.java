@@ -29,6 +29,9 @@ class FormulaTest {
             sqrt(100 mm2),                 10 mm
             10 % * beads,                  6.6 pcs
             -(3) + 5,                      2 pcs
+            awg(20) * 10,                  8.11784 mm
+            swg(20),                       0.9144 mm
+            floor(us_ring(7) / 1 mm),      54 pcs
             """)
     void worksOutAmountsWithUnits(String formula, String expected) {
         assertThat(Formula.of(formula.replace(';', ',')).evaluate(MEASURES)).isEqualTo(Quantity.parse(expected));
@@ -40,6 +43,9 @@ class FormulaTest {
             length * 2 g      | no length, area, volume, mass or count
             lenght * 2        | “lenght” is neither a measure
             2 / 0             | divides by zero
+            awg(length)       | awg takes a number
+            awg(20.5)         | awg takes a whole number
+            swg(60)           | gauge runs from 0 to 50
             ceil(length)      | ceil, floor and round take a count
             2 ^ 999999        | “^” is not used here
             random()          | can't be read

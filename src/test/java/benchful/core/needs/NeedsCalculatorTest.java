@@ -13,7 +13,7 @@ import java.util.Random;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class NeedsCalculatorTest {
@@ -57,9 +57,8 @@ class NeedsCalculatorTest {
                 .contains("Of 25 brought, 20 stay good with a chance of 0.967; 0.95 was asked. Each spoils with a chance of 10 %.");
     }
 
-    /** Binomial quantiles (20, .1, .95) and (12, .2, .9), computed with two other programs. */
     @ParameterizedTest
-    @CsvSource({"20, .1, .95, 4", "12, .2, .9, 4"})
+    @CsvFileSource(resources = "/published/binomial-quantiles.csv", useHeadersInDisplayName = true)
     void usesABinomialThatAgreesWithOthers(int trials, double chance, double probability, int quantile) {
         assertThat(BinomialDistribution.of(trials, chance).inverseCumulativeProbability(probability)).isEqualTo(quantile);
     }
