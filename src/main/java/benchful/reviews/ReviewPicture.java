@@ -10,12 +10,13 @@ final class ReviewPicture {
     private static final int ROW = 40;
     private static final int LEFT = 250;
     private static final int WIDTH = 900;
+    private static final int LONGEST = 30;
 
     private ReviewPicture() {}
 
     static String of(List<StepReview> steps) {
         long longest = steps.stream().mapToLong(s -> Math.max(s.planned().toSeconds(), s.actual().toSeconds())).max().orElse(1);
-        double scale = (WIDTH - LEFT - 130.0) / Math.max(1, longest);
+        double scale = (WIDTH - LEFT - 170.0) / Math.max(1, longest);
         StringBuilder svg = new StringBuilder(head(steps));
         for (int i = 0; i < steps.size(); i++) {
             svg.append(row(steps.get(i), i * ROW + 6, scale));
@@ -32,9 +33,9 @@ final class ReviewPicture {
     }
 
     private static String row(StepReview s, int y, double scale) {
-        String label = s.title().length() > 32 ? s.title().substring(0, 31) + "…" : s.title();
+        String label = s.title().length() > LONGEST ? s.title().substring(0, LONGEST - 1) + "…" : s.title();
         return String.format(Locale.ROOT, """
-                <text x="%d" y="%d" text-anchor="end" font-size="15" fill="#22282b">%s</text>
+                <text x="%d" y="%d" text-anchor="end" font-size="14" fill="#22282b">%s</text>
                 <rect x="%d" y="%d" width="%.1f" height="11" fill="none" stroke="#22282b" stroke-width="1.5"/>
                 <rect x="%d" y="%d" width="%.1f" height="13" fill="%s" stroke="#22282b" stroke-width="0.5"/>
                 <text x="%.1f" y="%d" font-size="14" fill="#22282b">%s</text>
@@ -45,7 +46,7 @@ final class ReviewPicture {
     }
 
     private static String minutes(StepReview s) {
-        return "%d of %d min".formatted(Math.round(s.actual().toSeconds() / 60.0), Math.round(s.planned().toSeconds() / 60.0));
+        return "%d min, planned %d".formatted(Math.round(s.actual().toSeconds() / 60.0), Math.round(s.planned().toSeconds() / 60.0));
     }
 
     private static double width(Duration time, double scale) {

@@ -34,7 +34,7 @@ class ReviewsPagesTest {
         tutor.open(page).type("/steps/welcome/took", "9 min").type("/steps/knot/took", "3 h").press("Save the review");
         assertThat(tutor.status()).isEqualTo(200);
         assertThat(tutor.page().select(".panel.warn").text()).contains("Knot the strand: 3 h instead of").doesNotContain("Welcome");
-        assertThat(tutor.page().select("figure svg text").eachText()).anyMatch(t -> t.startsWith("180 of"));
+        assertThat(tutor.page().select("figure svg text").eachText()).anyMatch(t -> t.startsWith("180 min, planned"));
     }
 
     @Test
