@@ -17,6 +17,11 @@ public class ClassFiles {
         return reader.file(file);
     }
 
+    /** The file as YAML, ready for {@code POST /api/plan}. */
+    String yaml(ClassFile file) {
+        return reader.yaml(file);
+    }
+
     private static List<Fault> faults(ClassFile file) {
         List<Fault> faults = new ArrayList<>(below("/project", ProjectRules.faults(file.project())));
         if (faults.isEmpty()) {

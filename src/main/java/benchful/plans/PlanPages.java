@@ -18,6 +18,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -27,9 +28,11 @@ import jakarta.ws.rs.core.Response;
 @Produces(MediaType.TEXT_HTML)
 class PlanPages {
     private final PlanService plans;
+    private final ClassFiles files;
 
-    PlanPages(PlanService plans) {
+    PlanPages(PlanService plans, ClassFiles files) {
         this.plans = plans;
+        this.files = files;
     }
 
     @CheckedTemplate(basePath = "plans")
@@ -44,6 +47,17 @@ class PlanPages {
     public TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = existing(id);
         return page(craftClass, SheetForm.of(reader(craftClass).written(craftClass.setup()), craftClass.version()));
+    }
+
+    /** All that the plan is computed from, in one file that {@code POST /api/plan} takes; pictures are named in it, not carried. */
+    @GET
+    @Path("file")
+    @Produces("application/yaml")
+    @Transactional
+    public Response file(@PathParam("id") long id) {
+        return Response.ok(files.yaml(plans.file(existing(id))))
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"class-%d.yaml\"".formatted(id))
+                .build();
     }
 
     /** Changes only what stands in the small form on the page; all else of the setup stays. */

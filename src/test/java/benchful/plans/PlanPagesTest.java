@@ -1,6 +1,8 @@
 package benchful.plans;
 
+import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.equalTo;
 
 import benchful.SampleData;
 import benchful.web.Visitor;
@@ -81,6 +83,13 @@ class PlanPagesTest {
     void leavesOutABreakThatLiesOutsideTheHoursAndSaysSo() {
         tutor.open(page).type("/meetings/0/ends", "14:00").press("Plan again");
         assertThat(tutor.page().select("#fit-answer + .panel").text()).contains("The break at").contains("is left out");
+    }
+
+    @Test
+    void exportsAFileThatThePlanningApiTakes() {
+        byte[] file = tutor.open(page + "/file").bytes();
+        given().contentType("application/yaml").body(file).when().post("/api/plan").then().statusCode(200)
+                .body("materials.kits.size()", equalTo(11));
     }
 
     @Test
