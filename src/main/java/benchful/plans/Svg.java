@@ -13,7 +13,7 @@ final class Svg {
     static final String INK = "#22282b";
     static final String QUIET = "#555f63";
     static final String LINE = "#b9b3a5";
-    static final String FONT = "DejaVu Sans, Noto Sans, sans-serif";
+    static final String FONT = "DejaVu Sans, Noto Sans, WenQuanYi Micro Hei, sans-serif";
 
     private final StringBuilder out = new StringBuilder(8192);
 
@@ -30,6 +30,11 @@ final class Svg {
 
     Svg circle(double x, double y, double radius, String attributes) {
         out.append("<circle cx=\"%s\" cy=\"%s\" r=\"%s\" %s/>\n".formatted(n(x), n(y), n(radius), attributes));
+        return this;
+    }
+
+    Svg ellipse(double x, double y, double wide, double tall, String attributes) {
+        out.append("<ellipse cx=\"%s\" cy=\"%s\" rx=\"%s\" ry=\"%s\" %s/>\n".formatted(n(x), n(y), n(wide), n(tall), attributes));
         return this;
     }
 

@@ -1,0 +1,72 @@
+package benchful.documents;
+
+import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.plans.Kit;
+import benchful.web.Formats;
+import java.util.Set;
+
+/**
+ * Amounts as a hand at the bench measures them: lengths in millimetres below 10 cm, then centimetres, then metres. On US Letter,
+ * or where an amount was written in US customary units, those come first.
+ */
+final class Amounts {
+    private static final Set<Unit> CUSTOMARY = Set.of(Unit.INCH, Unit.FOOT, Unit.YARD, Unit.OUNCE, Unit.POUND, Unit.FLUID_OUNCE, Unit.SQUARE_INCH);
+
+    private final Paper paper;
+    private final boolean brief;
+
+    private Amounts(Paper paper, boolean brief) {
+        this.paper = paper;
+        this.brief = brief;
+    }
+
+    static Amounts on(Paper paper) {
+        return new Amounts(paper, false);
+    }
+
+    /** Where there is room for one unit only. */
+    static Amounts briefly(Paper paper) {
+        return new Amounts(paper, true);
+    }
+
+    String words(Quantity amount) {
+        if (CUSTOMARY.contains(amount.unit())) {
+            return Formats.words(amount);
+        }
+        String metric = metric(amount);
+        return paper == Paper.LETTER ? customary(amount, metric) : metric;
+    }
+
+    /** "54", "2 x 10 mm", "1.24 m". */
+    String words(Kit.Content content) {
+        return content.pieces() == null ? words(content.amount()) : "%d × %s".formatted(content.pieces(), words(content.each()));
+    }
+
+    private static String metric(Quantity amount) {
+        if (!amount.dimension().equals(Dimension.LENGTH)) {
+            return Formats.words(amount);
+        }
+        Quantity shown = amount.in(Unit.M);
+        if (amount.compareTo(Quantity.of(10, Unit.CM)) < 0) {
+            shown = amount.in(Unit.MM);
+        } else if (amount.compareTo(Quantity.of(2, Unit.M)) < 0) {
+            shown = amount.in(Unit.CM);
+        }
+        return Formats.number(shown.amount(), shown.unit() == Unit.M ? 2 : 1) + " " + shown.unit().symbol();
+    }
+
+    private String customary(Quantity amount, String metric) {
+        Unit unit = Unit.PIECE;
+        if (amount.dimension().equals(Dimension.LENGTH)) {
+            unit = amount.compareTo(Quantity.of(3, Unit.YARD)) < 0 ? Unit.INCH : Unit.YARD;
+        } else if (amount.dimension().equals(Dimension.MASS)) {
+            unit = Unit.OUNCE;
+        } else if (amount.dimension().equals(Dimension.VOLUME)) {
+            unit = Unit.FLUID_OUNCE;
+        }
+        String words = unit == Unit.PIECE ? metric : Formats.words(amount.in(unit)).replace("floz", "fl oz");
+        return brief || unit == Unit.PIECE ? words : "%s (%s)".formatted(words, metric);
+    }
+}

@@ -1,0 +1,62 @@
+package benchful.documents;
+
+import benchful.classes.ClassSetup;
+import benchful.core.buying.SupplierOrder;
+import benchful.core.lesson.Preparation;
+import benchful.plans.Advice;
+import benchful.plans.MaterialsPlan;
+import benchful.web.Formats;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/** The days before: orders, cutting, preparation, packing, printing, and what still needs a decision. */
+final class DaysBefore {
+    private final PrintSource source;
+    private final PrintOptions options;
+
+    DaysBefore(PrintSource source, PrintOptions options) {
+        this.source = source;
+        this.options = options;
+    }
+
+    ChecklistSheet.Section section() {
+        List<ChecklistSheet.Item> items = new ArrayList<>();
+        for (Advice advice : source.plan().advice()) {
+            items.add(new ChecklistSheet.Item("Decide:", advice.sentence(), ""));
+        }
+        source.materials().orders().forEach(order -> items.add(order(order)));
+        long cut = source.materials().materials().stream().map(MaterialsPlan.MaterialPlan::cutting).filter(Objects::nonNull).count();
+        if (cut > 0) {
+            items.add(ChecklistSheet.Item.of("Cut %s to length by the cutting sheet.".formatted(Formats.counted((int) cut, "material"))));
+        }
+        if (source.lesson() != null) {
+            source.lesson().preparation().items().forEach(item -> items.add(prepared(item)));
+        }
+        items.add(ChecklistSheet.Item.of("Pack %s by the packing list, label them, and check each once more.".formatted(
+                Formats.counted(source.materials().kits().size(), "kit"))));
+        items.add(printing());
+        items.add(ChecklistSheet.Item.noted("Know whom to call for each student, and what each needs.", "On the register, which stays with you."));
+        items.add(ChecklistSheet.Item.noted("Have the safety data sheets of what you bring at hand.", "They, the venue's rules, local codes and licensed practice come first."));
+        return new ChecklistSheet.Section("Days before", "", items);
+    }
+
+    private static ChecklistSheet.Item order(SupplierOrder order) {
+        String by = order.orderBy() == null ? "" : "By " + Formats.words(order.orderBy()) + ":";
+        String note = order.late() ? "It can't arrive in time by the usual delivery." : "";
+        return new ChecklistSheet.Item(by, "order from %s, %s, %s.".formatted(order.supplier(), Formats.counted(order.purchases().size(), "line"), Formats.words(order.total())), note);
+    }
+
+    private static ChecklistSheet.Item prepared(Preparation.Item item) {
+        return ChecklistSheet.Item.noted("Prepare: %s.".formatted(item.title()), "Takes about %s.".formatted(Formats.words(item.length())));
+    }
+
+    private ChecklistSheet.Item printing() {
+        List<ClassSetup.Student> students = source.file().setup().students();
+        long large = students.stream().filter(student -> Boolean.TRUE.equals(student.largePrint())).count();
+        long left = students.stream().filter(student -> Boolean.TRUE.equals(student.leftHanded())).count();
+        String note = (large == 0 ? "" : large + " in large print. ") + (left == 0 ? "" : left + " with left-handed texts. ");
+        return ChecklistSheet.Item.noted("Print %s, labels, register, timed plan and review sheet on %s.".formatted(
+                Formats.counted(source.file().setup().headcount(), "handout"), options.paper().title()), note.strip());
+    }
+}

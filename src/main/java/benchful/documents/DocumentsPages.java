@@ -1,0 +1,137 @@
+package benchful.documents;
+
+import benchful.classes.CraftClass;
+import benchful.core.Fault;
+import benchful.plans.ClassFile;
+import benchful.plans.PlanService;
+import benchful.projects.Picture;
+import benchful.web.Pages;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateData;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.StreamingOutput;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+
+/** What can be printed for a class, how it is wanted, and the print-outs themselves. */
+@Path("/classes/{id: \\d+}/documents")
+class DocumentsPages {
+    private final DocumentService documents;
+    private final PlanService plans;
+    private final Optional<String> publicAddress;
+
+    DocumentsPages(DocumentService documents, PlanService plans, @ConfigProperty(name = "benchful.public-address") Optional<String> publicAddress) {
+        this.documents = documents;
+        this.plans = plans;
+        this.publicAddress = publicAddress;
+    }
+
+    @CheckedTemplate(basePath = "documents")
+    static class Templates {
+        static native TemplateInstance index(DocumentsPage page);
+
+        private Templates() {}
+    }
+
+    /**
+     * What the page shows.
+     *
+     * @param unplanned true where the steps contradict each other, so that nothing with times can be printed
+     * @param unreachable true where phones can't open the address that codes would carry
+     */
+    @TemplateData
+    public record DocumentsPage(CraftClass craftClass, PrintForm form, boolean unplanned, boolean unreachable) {
+        public List<PrintOut> printOuts() {
+            return List.of(PrintOut.values());
+        }
+
+        public List<Paper> papers() {
+            return List.of(Paper.values());
+        }
+
+        public List<Version> versions() {
+            return List.of(Version.values());
+        }
+
+        public List<LabelSheet> sheets() {
+            return LabelSheet.COMMON;
+        }
+    }
+
+    @GET
+    @Produces(MediaType.TEXT_HTML)
+    @Transactional
+    public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
+        return page(existing(id), PrintForm.of(uri.getQueryParameters(), address(uri)));
+    }
+
+    @GET
+    @Path("{name: [a-z]+}.pdf")
+    @Produces({"application/pdf", MediaType.TEXT_HTML})
+    @Transactional
+    public Response show(@PathParam("id") long id, @PathParam("name") String name, UriInfo uri) {
+        CraftClass craftClass = existing(id);
+        PrintOut what = PrintOut.of(name).orElseThrow(NotFoundException::new);
+        PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri));
+        OptionsReader reader = new OptionsReader(form);
+        PrintOptions options = reader.read("/classes/" + id + "/documents");
+        PrintSource source = source(craftClass);
+        List<Fault> faults = what.needsLesson() && source.lesson() == null
+                ? List.of(new Fault("", "Nothing with times can be printed until the plan's contradictions are mended.")) : reader.faults();
+        if (!faults.isEmpty()) {
+            return Pages.faulty(page(craftClass, form.with(faults)));
+        }
+        plans.keep(craftClass, "printed");
+        return pdf(what, id, pages(what, source, options, form));
+    }
+
+    private StreamingOutput pages(PrintOut what, PrintSource source, PrintOptions options, PrintForm form) {
+        String kit = form.value("kit");
+        if (what != PrintOut.HANDOUT || kit.isEmpty()) {
+            return out -> documents.write(what, source, options, out);
+        }
+        int number = kit.matches("\\d{1,4}") ? Integer.parseInt(kit) : 0;
+        if (source.materials().kits().stream().noneMatch(k -> k.number() == number)) {
+            throw new NotFoundException();
+        }
+        return out -> documents.writeHandout(source, options, number, out);
+    }
+
+    private static Response pdf(PrintOut what, long id, StreamingOutput pages) {
+        return Response.ok(pages, "application/pdf")
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"class-%d-%s.pdf\"".formatted(id, what.slug()))
+                .build();
+    }
+
+    private TemplateInstance page(CraftClass craftClass, PrintForm form) {
+        boolean unplanned = plans.plan(plans.file(craftClass)).lesson() == null;
+        return Templates.index(new DocumentsPage(craftClass, form, unplanned, form.value("address").matches("https?://(localhost|127\\.|\\[::1).*")));
+    }
+
+    private PrintSource source(CraftClass craftClass) {
+        ClassFile file = plans.file(craftClass);
+        List<Picture> pictures = craftClass.project().toFullSheet().pictures();
+        return new PrintSource(file, plans.plan(file), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
+                HazardNotes.carried());
+    }
+
+    private String address(UriInfo uri) {
+        return publicAddress.orElseGet(() -> uri.getBaseUri().toString()).replaceAll("/+$", "");
+    }
+
+    private static CraftClass existing(long id) {
+        return CraftClass.byId(id).orElseThrow(NotFoundException::new);
+    }
+}

@@ -1,0 +1,104 @@
+package benchful.documents;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
+
+/** How wide a text is in the narrow font of print-outs, from the font's own widths: the rule by which label texts fit. */
+final class Glyphs {
+    static final Glyphs PLAIN = new Glyphs("DejaVuSansCondensed.ttf");
+    static final Glyphs BOLD = new Glyphs("DejaVuSansCondensed-Bold.ttf");
+
+    private static final String FALLBACK = "WenQuanYiMicroHei.ttf";
+
+    private final List<Face> faces;
+
+    private Glyphs(String file) {
+        faces = List.of(Face.of(file), Face.of(FALLBACK));
+    }
+
+    /** @return width of a text at this size, in the unit of the size */
+    double width(String text, double size) {
+        return size * text.codePoints().mapToDouble(this::ems).sum();
+    }
+
+    /** Broken into lines no wider than {@code width}, between words where there are some. */
+    List<String> lines(String text, double width, double size) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (width(longer, size) <= width) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = word;
+            while (width(line, size) > width && fitting(line, width, size) < line.length()) {
+                int end = Math.max(line.offsetByCodePoints(0, 1), fitting(line, width, size));
+                lines.add(line.substring(0, end));
+                line = line.substring(end);
+            }
+        }
+        if (!line.isEmpty()) {
+            lines.add(line);
+        }
+        return lines;
+    }
+
+    /** Cut off with an ellipsis where it is wider. */
+    String cut(String text, double width, double size) {
+        if (width(text, size) <= width) {
+            return text;
+        }
+        return text.substring(0, fitting(text, width - width("…", size), size)).stripTrailing() + "…";
+    }
+
+    /** How many UTF-16 units from the start fit, never half a character. */
+    private int fitting(String text, double width, double size) {
+        double used = 0;
+        int end = 0;
+        while (end < text.length()) {
+            used += size * ems(text.codePointAt(end));
+            if (used > width) {
+                return end;
+            }
+            end = text.offsetByCodePoints(end, 1);
+        }
+        return end;
+    }
+
+    private double ems(int c) {
+        return faces.stream().filter(face -> face.has(c)).findFirst().map(face -> face.ems(c)).orElse(1.0);
+    }
+
+    private record Face(TrueTypeFont font, CmapLookup letters) {
+        static Face of(String file) {
+            try {
+                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBufferedFile(PrintFonts.file(file).toFile()));
+                return new Face(font, font.getUnicodeCmapLookup());
+            } catch (IOException e) {
+                throw new UncheckedIOException("The font %s can't be read.".formatted(file), e);
+            }
+        }
+
+        boolean has(int c) {
+            return letters.getGlyphId(c) != 0;
+        }
+
+        double ems(int c) {
+            try {
+                return (double) font.getAdvanceWidth(letters.getGlyphId(c)) / font.getUnitsPerEm();
+            } catch (IOException e) {
+                throw new UncheckedIOException("A font can't be read.", e);
+            }
+        }
+    }
+}

@@ -1,0 +1,146 @@
+package benchful.documents;
+
+import benchful.core.quantity.Quantity;
+import benchful.core.sizing.Strand;
+import benchful.plans.Kit;
+import benchful.plans.MaterialsPlan;
+import benchful.plans.SizedPiece;
+import benchful.plans.StrandPicture;
+import benchful.projects.Measure;
+import benchful.projects.Picture;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Tool;
+import benchful.web.Formats;
+import benchful.web.Markdown;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Fills handouts: one for a size, or one for a student with name, own size and own texts. */
+final class Handouts {
+    private static final int TALLEST_ROWS = 12;
+
+    private final PrintSource source;
+    private final PrintOptions options;
+    private final ProjectSheet project;
+    private final Amounts amounts;
+
+    Handouts(PrintSource source, PrintOptions options) {
+        this.source = source;
+        this.options = options;
+        this.project = source.file().project();
+        this.amounts = Amounts.on(options.paper());
+    }
+
+    /** @param reader whom it is for */
+    HandoutSheet sheet(Reader reader, PictureBag bag) {
+        MaterialsPlan.SizeTaken size = size(reader.size());
+        HandoutSteps steps = new HandoutSteps(source, bag, reader.leftHanded());
+        List<HandoutSheet.FullSize> strands = strands(size.piece(), bag);
+        String address = options.address() == null ? "" : options.address() + reader.address();
+        return new HandoutSheet(
+                head(reader, !strands.isEmpty()), project.name(), reader.forWhom(), "Size " + reader.size(),
+                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), kit(reader), tools(), steps.all(), strands,
+                cautions(), steps.atHome(), Markdown.markdown(project.care()),
+                address.isEmpty() ? null : bag.code("handout-code", address), address);
+    }
+
+    /**
+     * Whom a handout is for.
+     *
+     * @param kit what they find in their kit
+     * @param version as they asked for it
+     * @param address path of this handout under the class's address
+     */
+    record Reader(String forWhom, String size, List<Kit.Content> kit, boolean leftHanded, Version version, String address) {}
+
+    private SheetHead head(Reader reader, boolean strands) {
+        List<SheetHead.Bookmark> bookmarks = new ArrayList<>();
+        bookmarks.add(new SheetHead.Bookmark(project.name(), "top"));
+        bookmarks.add(new SheetHead.Bookmark("What you have", "kit"));
+        bookmarks.add(new SheetHead.Bookmark("Step by step", "steps"));
+        if (strands) {
+            bookmarks.add(new SheetHead.Bookmark("At full size", "strand"));
+        }
+        bookmarks.add(new SheetHead.Bookmark("Keep safe", "safety"));
+        bookmarks.add(new SheetHead.Bookmark("At home", "home"));
+        String title = "%s: handout, size %s%s".formatted(project.name(), reader.size(), reader.forWhom().isEmpty() ? "" : ", " + reader.forWhom());
+        return SheetHead.of(source, title, Stylesheet.of(options.paper(), reader.version()), options.paper(), reader.version(), bookmarks);
+    }
+
+    private MaterialsPlan.SizeTaken size(String name) {
+        return source.materials().sizes().stream().filter(size -> size.name().equals(name)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("Nobody in this class makes the size “%s”.".formatted(name)));
+    }
+
+    private List<HandoutSheet.Fact> facts(SizedPiece piece) {
+        List<HandoutSheet.Fact> facts = new ArrayList<>();
+        for (Measure measure : project.measures()) {
+            Quantity value = piece.values().get(measure.name());
+            if (value != null) {
+                facts.add(new HandoutSheet.Fact(measure.label(), amounts.words(value)));
+            }
+        }
+        for (Strand strand : piece.strands().values()) {
+            facts.add(new HandoutSheet.Fact("Comes out at", amounts.words(strand.length())));
+            facts.add(new HandoutSheet.Fact("Beads", String.valueOf(strand.beads().size())));
+            if (strand.knots() > 0) {
+                facts.add(new HandoutSheet.Fact("Knots", String.valueOf(strand.knots())));
+            }
+        }
+        return facts;
+    }
+
+    private HandoutSheet.Figure cover(PictureBag bag) {
+        Picture cover = source.pictures().get("cover");
+        return cover == null ? null : new HandoutSheet.Figure(bag.picture(cover), words(cover.alt(), project.name()));
+    }
+
+    private List<HandoutSheet.KitLine> kit(Reader reader) {
+        return reader.kit().stream().map(this::line).toList();
+    }
+
+    private HandoutSheet.KitLine line(Kit.Content content) {
+        String chosen = content.chosen() != null ? content.chosen() : content.choice() == null ? "" : "your choice of " + content.choice();
+        return new HandoutSheet.KitLine(amounts.words(content), content.material(), chosen);
+    }
+
+    private List<String> tools() {
+        return project.tools().stream().map(Tool::name).toList();
+    }
+
+    private List<HandoutSheet.FullSize> strands(SizedPiece piece, PictureBag bag) {
+        List<HandoutSheet.FullSize> all = new ArrayList<>();
+        for (Map.Entry<String, Strand> entry : piece.strands().entrySet()) {
+            StrandPicture picture = new StrandPicture(entry.getValue(), options.paper().width() - 32, options.paper() == Paper.LETTER);
+            List<StrandPicture.Row> rows = picture.rows();
+            if (rows.size() <= TALLEST_ROWS) {
+                all.add(fullSize(entry.getKey(), entry.getValue(), picture, rows, bag));
+            }
+        }
+        return all;
+    }
+
+    private HandoutSheet.FullSize fullSize(String name, Strand strand, StrandPicture picture, List<StrandPicture.Row> rows, PictureBag bag) {
+        List<HandoutSheet.Figure> figures = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            figures.add(new HandoutSheet.Figure(bag.drawing("strand-%s-%d".formatted(name, i), rows.get(i).svg()), rows.get(i).words()));
+        }
+        List<HandoutSheet.Legend> legend = new ArrayList<>();
+        for (String kind : picture.kinds()) {
+            legend.add(new HandoutSheet.Legend(bag.drawing("bead-%s-%d".formatted(name, legend.size()), picture.sample(kind)), strand.counts().get(kind) + " " + kind));
+        }
+        return new HandoutSheet.FullSize(Formats.number(java.math.BigDecimal.valueOf(strand.beads().size()), 0) + " beads", figures, legend);
+    }
+
+    private List<HandoutSheet.Caution> cautions() {
+        return new HazardUse(source.file()).all().stream().map(source::hazard).flatMap(Optional::stream)
+                .map(hazard -> new HandoutSheet.Caution(hazard.name(), hazard.cautions().stream().limit(3).toList()))
+                .toList();
+    }
+
+    private static String words(String text, String otherwise) {
+        return text == null || text.isBlank() ? otherwise : text;
+    }
+}

@@ -1,0 +1,26 @@
+package benchful.documents;
+
+/**
+ * Where labels are stuck on their sheet.
+ *
+ * @param start position of the first label on the first page, from 1 along the rows: a sheet begun yesterday is used up
+ * @param right how far all labels are moved right, against a printer that pulls paper in askew [mm]
+ * @param down how far they are moved down [mm]
+ * @param test true for outlines on plain paper, to hold behind a sheet against the light
+ */
+public record LabelSetting(LabelSheet sheet, int start, double right, double down, boolean test) {
+    private static final double FARTHEST = 10;
+
+    public LabelSetting {
+        if (start < 1 || start > sheet.perPage()) {
+            throw new IllegalArgumentException("The first label's position is from 1 to %d on this sheet, not %d.".formatted(sheet.perPage(), start));
+        }
+        if (!(Math.abs(right) <= FARTHEST && Math.abs(down) <= FARTHEST)) {
+            throw new IllegalArgumentException("Labels are moved by at most 10 mm.");
+        }
+    }
+
+    public static LabelSetting of(LabelSheet sheet) {
+        return new LabelSetting(sheet, 1, 0, 0, false);
+    }
+}

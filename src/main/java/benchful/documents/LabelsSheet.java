@@ -1,0 +1,26 @@
+package benchful.documents;
+
+import java.util.List;
+
+/**
+ * Labels in their places on the pages of a label sheet.
+ *
+ * @param width of the paper, as style sheets write it
+ * @param height of the paper, a hair less so that no empty page follows
+ */
+public record LabelsSheet(SheetHead head, String width, String height, List<Page> pages) {
+
+    public record Page(List<Label> labels) {}
+
+    /**
+     * One label; places and sizes [mm] as style sheets write them.
+     *
+     * @param code picture of its code; null for none
+     * @param outline true to draw its edge
+     */
+    public record Label(String left, String top, String width, String height, String edge, List<Text> texts, String code, String codeSize,
+            String address, boolean outline) {}
+
+    /** @param size of the letters and @param leading from line to line [pt] as style sheets write them */
+    public record Text(boolean bold, String size, String leading, List<String> lines) {}
+}

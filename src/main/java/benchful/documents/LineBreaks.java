@@ -1,0 +1,28 @@
+package benchful.documents;
+
+import com.openhtmltopdf.extend.FSTextBreaker;
+import java.text.BreakIterator;
+import java.util.Locale;
+
+/** Where a line may end: as Java says, but never between an apostrophe and the letters that follow it. */
+final class LineBreaks implements FSTextBreaker {
+    private static final char APOSTROPHE = '\u2019';
+
+    private final BreakIterator breaks = BreakIterator.getLineInstance(Locale.UK);
+    private String text = "";
+
+    @Override
+    public int next() {
+        int at = breaks.next();
+        while (at != BreakIterator.DONE && at < text.length() && text.charAt(at - 1) == APOSTROPHE && Character.isLetter(text.charAt(at))) {
+            at = breaks.next();
+        }
+        return at;
+    }
+
+    @Override
+    public void setText(String newText) {
+        text = newText;
+        breaks.setText(newText);
+    }
+}

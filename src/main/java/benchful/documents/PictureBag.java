@@ -1,0 +1,40 @@
+package benchful.documents;
+
+import benchful.projects.Picture;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The pictures that a manuscript uses, gathered while it is filled. */
+final class PictureBag {
+    private final Map<String, byte[]> pictures = new LinkedHashMap<>();
+
+    /** Takes up a drawing and answers the name to use it under. */
+    String drawing(String name, String svg) {
+        return put(name + ".svg", svg.getBytes(StandardCharsets.UTF_8));
+    }
+
+    String code(String name, String address) {
+        return put(name + ".svg", Codes.svg(address));
+    }
+
+    /** A picture of the project, right-sized for paper. */
+    String picture(Picture picture) {
+        String ending = switch (picture.mediaType()) {
+            case "image/svg+xml" -> ".svg";
+            case "image/png" -> ".png";
+            default -> ".jpg";
+        };
+        String name = "project-" + picture.name() + ending;
+        return pictures.containsKey(name) ? name : put(name, PrintPictures.sized(picture));
+    }
+
+    Map<String, byte[]> all() {
+        return pictures;
+    }
+
+    private String put(String name, byte[] content) {
+        pictures.put(name, content);
+        return name;
+    }
+}

@@ -1,0 +1,58 @@
+package benchful.documents;
+
+import benchful.classes.ClassSetup;
+import benchful.core.lesson.LessonPlan;
+import benchful.plans.ClassFile;
+import benchful.plans.ClassPlan;
+import benchful.plans.MaterialsPlan;
+import benchful.projects.Picture;
+import benchful.web.Formats;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What print-outs are filled from.
+ *
+ * @param pictures of the project, by name, with their content
+ * @param hazards what is said of each hazard that the class meets, by id
+ */
+public record PrintSource(ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards) {
+    public PrintSource {
+        pictures = Map.copyOf(pictures);
+        hazards = Map.copyOf(hazards);
+    }
+
+    /** Null where the steps, tools and hours contradict each other. */
+    LessonPlan lesson() {
+        return plan.lesson();
+    }
+
+    MaterialsPlan materials() {
+        return plan.materials();
+    }
+
+    String title() {
+        String own = file.setup().title();
+        return own == null || own.isBlank() ? file.project().name() : own;
+    }
+
+    /** "Sat 6 Mar 2027, 13:00 to 17:45"; with more meetings, how many there are. */
+    String when() {
+        List<ClassSetup.Meeting> meetings = file.setup().meetings();
+        if (meetings.isEmpty()) {
+            return "";
+        }
+        ClassSetup.Meeting first = meetings.get(0);
+        String hours = "%s, %s to %s".formatted(Formats.words(first.date()), Formats.words(first.starts()), Formats.words(first.ends()));
+        return meetings.size() == 1 ? hours : hours + ", first of %d meetings".formatted(meetings.size());
+    }
+
+    String where() {
+        return file.venue() == null ? "" : file.venue().name();
+    }
+
+    Optional<HazardNote> hazard(String id) {
+        return Optional.ofNullable(hazards.get(id));
+    }
+}

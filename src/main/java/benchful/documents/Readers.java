@@ -1,0 +1,51 @@
+package benchful.documents;
+
+import benchful.core.needs.Take;
+import benchful.plans.Kit;
+import benchful.classes.ClassSetup;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** For whom handouts are printed: each student, or anybody who makes a size. */
+final class Readers {
+    private Readers() {}
+
+    /** Where the handout of a kit is found under the class's address. */
+    static String path(Kit kit) {
+        return "/handout.pdf?kit=" + kit.number();
+    }
+
+    /** One for each kit that somebody takes home; left-handed texts and large print for those who asked. */
+    static List<Handouts.Reader> eachKit(PrintSource source, Version version) {
+        return source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.STUDENT).map(kit -> of(source, kit, version)).toList();
+    }
+
+    /** For one kit, whoever it is for. */
+    static Handouts.Reader of(PrintSource source, Kit kit, Version version) {
+        ClassSetup.Student student = student(source, kit);
+        boolean leftHanded = student != null && Boolean.TRUE.equals(student.leftHanded());
+        boolean large = student != null && Boolean.TRUE.equals(student.largePrint());
+        String seat = kit.seat() == null ? "" : ", seat " + kit.seat();
+        return new Handouts.Reader("for " + kit.title() + seat, kit.size(), kit.contents(), leftHanded, large ? Version.LARGE : version, path(kit));
+    }
+
+    /** One for each size, for anybody: the contents are the first such kit's, its choices left open. */
+    static List<Handouts.Reader> eachSize(PrintSource source, Version version) {
+        Map<String, Handouts.Reader> readers = new LinkedHashMap<>();
+        for (Kit kit : source.materials().kits()) {
+            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(Readers::open).toList(), false, version, path(kit)));
+        }
+        return List.copyOf(readers.values());
+    }
+
+    private static Kit.Content open(Kit.Content content) {
+        return new Kit.Content(content.material(), content.amount(), content.pieces(), content.each(), content.choice(), null, content.note());
+    }
+
+    /** What is known of the student a kit is for; null for anybody. */
+    static ClassSetup.Student student(PrintSource source, Kit kit) {
+        return source.file().setup().students().stream()
+                .filter(student -> student.name() != null && student.name().equals(kit.name())).findFirst().orElse(null);
+    }
+}

@@ -1,0 +1,36 @@
+package benchful.documents;
+
+import benchful.core.needs.Take;
+import benchful.plans.Kit;
+import benchful.classes.ClassSetup;
+import java.util.List;
+
+/** Who is here, with needs and whom to call. A sheet of its own, so that it can be kept out of sight. */
+public record RegisterSheet(SheetHead head, List<Line> lines, String meetings) {
+
+    /** @param name empty where the student is not known yet */
+    public record Line(String seat, String name, String size, String needs) {}
+
+    static RegisterSheet of(PrintSource source, PrintOptions options) {
+        SheetHead head = SheetHead.of(source, "Register: " + source.title(), Stylesheet.landscape(options.paper(), options.version()),
+                options.paper(), options.version(), List.of(new SheetHead.Bookmark("Register", "top")));
+        List<Line> lines = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.STUDENT).map(kit -> line(source, kit)).toList();
+        return new RegisterSheet(head, lines, source.when());
+    }
+
+    private static Line line(PrintSource source, Kit kit) {
+        ClassSetup.Student student = Readers.student(source, kit);
+        return new Line(kit.seat() == null ? "" : kit.seat(), kit.name() == null ? "" : kit.name(), kit.size(), student == null ? "" : needs(student));
+    }
+
+    private static String needs(ClassSetup.Student student) {
+        StringBuilder needs = new StringBuilder(student.needs() == null ? "" : student.needs().strip());
+        if (Boolean.TRUE.equals(student.leftHanded())) {
+            needs.append(needs.isEmpty() ? "" : " ").append("Left-handed.");
+        }
+        if (Boolean.TRUE.equals(student.largePrint())) {
+            needs.append(needs.isEmpty() ? "" : " ").append("Large print.");
+        }
+        return needs.toString();
+    }
+}

@@ -1,0 +1,22 @@
+package benchful.documents;
+
+import benchful.plans.MaterialsPlan;
+import java.util.List;
+
+/** A sheet to write on during and after the class: when each step really ended, what broke, ran short or was left. */
+public record ReviewSheet(SheetHead head, List<PlanTable.Row> steps, List<Brought> materials, List<String> questions) {
+
+    /** A material and how much of it was brought. */
+    public record Brought(String material, String amount) {}
+
+    static ReviewSheet of(PrintSource source, PrintOptions options) {
+        Amounts amounts = Amounts.briefly(options.paper());
+        List<Brought> brought = source.materials().materials().stream()
+                .map((MaterialsPlan.MaterialPlan material) -> new Brought(material.name(), amounts.words(material.need().total()))).toList();
+        SheetHead head = SheetHead.of(source, "Review sheet: " + source.title(), Stylesheet.of(options.paper(), options.version()),
+                options.paper(), options.version(), List.of(new SheetHead.Bookmark("Times", "top"), new SheetHead.Bookmark("Materials", "materials"),
+                        new SheetHead.Bookmark("Notes", "notes")));
+        return new ReviewSheet(head, new PlanTables(source).rows().stream().filter(row -> !row.pause()).toList(), brought, List.of(
+                "How many came, how many finished?", "Where did they wait for me, or for a tool?", "What did I explain twice?", "What I change next time:"));
+    }
+}

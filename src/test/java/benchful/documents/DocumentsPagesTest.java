@@ -1,0 +1,91 @@
+package benchful.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.SampleData;
+import benchful.web.Visitor;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.net.URL;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+@QuarkusTest
+class DocumentsPagesTest {
+    @TestHTTPResource
+    URL address;
+
+    @Inject
+    SampleData data;
+
+    private String page;
+
+    @BeforeEach
+    void samples() {
+        data.onlySamples();
+        page = "/classes/" + data.classTitled("Knotted strand, Saturday") + "/documents";
+    }
+
+    @ParameterizedTest
+    @EnumSource(PrintOut.class)
+    void printsEverythingOfASampleClass(PrintOut what) throws Exception {
+        Response pdf = RestAssured.given().queryParam("paper", "letter").get(page + "/" + what.slug() + ".pdf");
+        assertThat(pdf.statusCode()).isEqualTo(200);
+        assertThat(pdf.contentType()).startsWith("application/pdf");
+        try (PdfReading reading = PdfReading.of(pdf.asByteArray())) {
+            assertThat(reading.pages()).isPositive();
+            assertThat(reading.text()).contains(what == PrintOut.LABELS ? "Zofia Błażejewska" : "Knotted strand");
+        }
+    }
+
+    @Test
+    void offersEveryPrintOutInOneForm() {
+        Visitor tutor = new Visitor(address).open(page);
+        assertThat(tutor.page().select("button[formaction]").eachAttr("formaction"))
+                .hasSize(PrintOut.values().length)
+                .contains(page + "/handout.pdf", page + "/labels.pdf", page + "/register.pdf");
+        assertThat(tutor.page().select("#print-address").val()).startsWith("http://");
+    }
+
+    @Test
+    void givesTheHandoutThatAKitsCodeOpens() throws Exception {
+        byte[] pdf = RestAssured.get(page + "/handout.pdf?kit=7").asByteArray();
+        try (PdfReading reading = PdfReading.of(pdf)) {
+            assertThat(reading.text()).contains("for Harriet Dunmore, seat 7").doesNotContain("Zofia");
+        }
+        assertThat(RestAssured.get(page + "/handout.pdf?kit=99").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void saysAtTheFieldWhatCannotBePrinted() {
+        Visitor tutor = new Visitor(address).open(page + "/labels.pdf?sheet=own&columns=3&rows=x&width=80&height=30&left=5&top=5&pitchX=80&pitchY=30&start=0");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select("#print-rows-fault").text()).isEqualTo("Enter a whole number from 1 to 40.");
+        assertThat(tutor.page().select("#print-start-fault").text()).contains("from 1 to");
+        assertThat(tutor.page().select("#print-width").val()).isEqualTo("80");
+    }
+
+    @Test
+    void refusesSheetsThatDoNotFitThePaper() {
+        Visitor tutor = new Visitor(address).open(page + "/labels.pdf?sheet=own&columns=4&rows=5&width=80&height=30&left=5&top=5&pitchX=80&pitchY=30");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select("#print-columns-fault").text()).isEqualTo("4 labels across do not fit on A4.");
+    }
+
+    @ParameterizedTest
+    @org.junit.jupiter.params.provider.ValueSource(strings = {"paper=a5", "version=tiny", "sheet=77", "right=NaN", "down=-99", "address=javascript:alert(1)", "start=1e9"})
+    void answersAbsurdOptionsWithTheFormNeverWithAFault(String query) {
+        assertThat(RestAssured.get(page + "/labels.pdf?" + query).statusCode()).isEqualTo(422);
+    }
+
+    @Test
+    void answersUnknownPrintOutsWith404() {
+        assertThat(RestAssured.get(page + "/poster.pdf").statusCode()).isEqualTo(404);
+        assertThat(RestAssured.get("/classes/999999/documents").statusCode()).isEqualTo(404);
+    }
+}

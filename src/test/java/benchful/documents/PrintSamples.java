@@ -1,0 +1,93 @@
+package benchful.documents;
+
+import benchful.plans.ClassFile;
+import benchful.plans.ComputedPlans;
+import benchful.projects.Picture;
+import benchful.web.SheetFormat;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.qute.Engine;
+import io.quarkus.qute.HtmlEscaper;
+import io.quarkus.qute.ReflectionValueResolver;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The sample classes as print-outs see them, read from their files without the program around them. */
+final class PrintSamples {
+    private static final Path SAMPLES = Path.of("sample-classes");
+
+    private PrintSamples() {}
+
+    /** The templates, read from the class path. */
+    static SheetTemplates templates() {
+        return new SheetTemplates(Engine.builder()
+                .addDefaults()
+                .addValueResolver(new ReflectionValueResolver())
+                .addResultMapper(new HtmlEscaper(List.of("text/html")))
+                .addLocator(PrintSamples::template)
+                .build());
+    }
+
+    private static Optional<io.quarkus.qute.TemplateLocator.TemplateLocation> template(String id) {
+        String name = "templates/" + (id.endsWith(".html") ? id : id + ".html");
+        InputStream in = PrintSamples.class.getClassLoader().getResourceAsStream(name);
+        return in == null ? Optional.empty() : Optional.of(new io.quarkus.qute.TemplateLocator.TemplateLocation() {
+            @Override
+            public java.io.Reader read() {
+                return new java.io.InputStreamReader(in, java.nio.charset.StandardCharsets.UTF_8);
+            }
+
+            @Override
+            public Optional<io.quarkus.qute.Variant> getVariant() {
+                return Optional.of(io.quarkus.qute.Variant.forContentType("text/html"));
+            }
+        });
+    }
+
+    static ClassFile strand() {
+        return file("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/boatshed-studio.yaml");
+    }
+
+    static ClassFile file(String klass, String project, String venue) {
+        try {
+            ObjectNode whole = SheetFormat.yaml().createObjectNode();
+            whole.set("project", tree(project));
+            whole.set("class", tree(klass).get("class"));
+            whole.set("venue", tree(venue));
+            JsonNode catalogue = tree("catalogue.yaml");
+            whole.set("materials", catalogue.get("materials"));
+            whole.set("suppliers", catalogue.get("suppliers"));
+            return SheetFormat.yaml().treeToValue(whole, ClassFile.class);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static JsonNode tree(String name) throws IOException {
+        return SheetFormat.yaml().readTree(Files.readString(SAMPLES.resolve(name)));
+    }
+
+    static PrintSource source(ClassFile file, String pictures) {
+        return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.carried());
+    }
+
+    private static Map<String, Picture> pictures(ClassFile file, String folder) {
+        return file.project().pictures().stream().map(picture -> loaded(picture, folder)).collect(Collectors.toMap(Picture::name, p -> p));
+    }
+
+    private static Picture loaded(Picture picture, String folder) {
+        try {
+            byte[] content = Files.readAllBytes(SAMPLES.resolve("pictures").resolve(folder).resolve(picture.name() + ".svg"));
+            return new Picture(picture.name(), picture.mediaType(), picture.alt(), content);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
