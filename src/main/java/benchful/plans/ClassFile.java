@@ -1,11 +1,14 @@
 package benchful.plans;
 
+import benchful.catalogue.CatalogueSheet;
 import benchful.catalogue.MaterialSheet;
 import benchful.catalogue.SupplierSheet;
 import benchful.classes.ClassSetup;
 import benchful.projects.ProjectSheet;
 import benchful.venues.VenueSheet;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -20,5 +23,14 @@ public record ClassFile(
     public ClassFile {
         materials = materials == null ? List.of() : List.copyOf(materials);
         suppliers = suppliers == null ? List.of() : List.copyOf(suppliers);
+    }
+
+    CatalogueSheet catalogue() {
+        return new CatalogueSheet(materials, suppliers);
+    }
+
+    /** The last day on which something can arrive: the one before the first meeting; null where there is no meeting. */
+    LocalDate arriveBy() {
+        return setup.meetings().stream().map(m -> m.date().minusDays(1)).min(Comparator.naturalOrder()).orElse(null);
     }
 }

@@ -19,24 +19,33 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * Asks what the class needs of each material. A material that is cut on any line is cut on all: an amount that is not said
- * to be cut counts as one piece. Shared amounts carry no allowance unless their line says so.
+ * Asks what the class needs of each material. A material that is cut on any line is cut on all, of other classes too where
+ * they are bought for together: an amount that is not said to be cut counts as one piece. Shared amounts carry no allowance unless their line says so.
  */
 final class ClassNeeds {
     private final ProjectSheet project;
     private final SkillLevel level;
     private final Map<String, SizedPiece> pieces;
     private final Map<String, MaterialSheet> catalogue;
+    private final Set<String> cut;
 
-    ClassNeeds(ProjectSheet project, SkillLevel level, Map<String, SizedPiece> pieces, Map<String, MaterialSheet> catalogue) {
+    /** @param cut the materials that are cut to length */
+    ClassNeeds(ProjectSheet project, SkillLevel level, Map<String, SizedPiece> pieces, Map<String, MaterialSheet> catalogue, Set<String> cut) {
+        this.cut = cut;
         this.project = project;
         this.level = level;
         this.pieces = pieces;
         this.catalogue = catalogue;
+    }
+
+    /** The materials that a project cuts to length. */
+    static Set<String> cut(ProjectSheet project) {
+        return project.materials().stream().filter(line -> line.pieces() != null).map(MaterialLine::material).collect(Collectors.toSet());
     }
 
     /** By material, in the order of the project's lines; a material whose lines all failed is left out. */
@@ -48,33 +57,32 @@ final class ClassNeeds {
     }
 
     private Need need(String material, Unit unit, List<Seat> seats) {
-        boolean cut = lines(material).anyMatch(i -> project.materials().get(i).pieces() != null);
-        List<NeedLine> lines = lines(material).mapToObj(i -> line(i, cut, seats)).toList();
+        List<NeedLine> lines = lines(material).mapToObj(i -> line(i, cut.contains(material), seats)).toList();
         return NeedsCalculator.need(new NeedRequest(material, unit, lines));
     }
 
-    private NeedLine line(int i, boolean cut, List<Seat> seats) {
+    private NeedLine line(int i, boolean inPieces, List<Seat> seats) {
         MaterialLine line = project.materials().get(i);
-        List<Take> takes = takes(i, cut, line.shared() ? List.of() : seats);
+        List<Take> takes = takes(i, inPieces, line.shared() ? List.of() : seats);
         if (!line.shared()) {
-            return new NeedLine(takes, null, allowance(line, cut));
+            return new NeedLine(takes, null, allowance(line, inPieces));
         }
         Optional<SizedPiece.Line> greatest = seats.stream().flatMap(seat -> sized(seat, i).stream())
                 .max((a, b) -> a.amount().compareTo(b.amount()));
         if (greatest.isEmpty()) {
             return new NeedLine(List.of(), null, Allowance.none());
         }
-        return cut
+        return inPieces
                 ? new NeedLine(List.of(new Take(Take.Taker.SHARED, null, 1, greatest.get().each(), pieces(greatest.get()))), null, sharedAllowance(line))
                 : new NeedLine(List.of(), greatest.get().amount(), sharedAllowance(line));
     }
 
-    private List<Take> takes(int i, boolean cut, List<Seat> seats) {
+    private List<Take> takes(int i, boolean inPieces, List<Seat> seats) {
         Map<List<Object>, List<Seat>> groups = seats.stream().collect(
                 Collectors.groupingBy(seat -> List.of(seat.taker(), seat.size()), LinkedHashMap::new, Collectors.toList()));
         List<Take> takes = new ArrayList<>();
         groups.values().forEach(group -> sized(group.get(0), i).ifPresent(sized -> takes.add(new Take(
-                group.get(0).taker(), group.get(0).size(), group.size(), sized.each(), cut ? pieces(sized) : null))));
+                group.get(0).taker(), group.get(0).size(), group.size(), sized.each(), inPieces ? pieces(sized) : null))));
         return takes;
     }
 
@@ -103,10 +111,10 @@ final class ClassNeeds {
         return line.waste() == null ? Allowance.none() : new Allowance.Percentage(line.waste());
     }
 
-    private Allowance allowance(MaterialLine line, boolean cut) {
+    private Allowance allowance(MaterialLine line, boolean inPieces) {
         MaterialSheet material = catalogue.get(line.material());
         BigDecimal waste = line.waste() != null ? line.waste() : material == null ? BigDecimal.ZERO : waste(material);
-        boolean counted = material != null && (cut || material.unit().dimension().equals(Dimension.COUNT));
+        boolean counted = material != null && (inPieces || material.unit().dimension().equals(Dimension.COUNT));
         return counted && material.confidence() != null
                 ? new Allowance.Confidence(waste, material.confidence())
                 : new Allowance.Percentage(waste);

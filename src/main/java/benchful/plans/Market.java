@@ -1,5 +1,6 @@
 package benchful.plans;
 
+import benchful.catalogue.CatalogueSheet;
 import benchful.catalogue.MaterialSheet;
 import benchful.catalogue.Offer;
 import benchful.catalogue.SupplierSheet;
@@ -19,28 +20,34 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 import org.joda.money.Money;
 
-/** The suppliers and packs of a class file, as buying takes them. Offers whose supplier is not in the file are left out. */
+/** Suppliers and the packs they sell, as buying takes them. Offers of a supplier who is not among them are left out. */
 final class Market {
     /** ISO 4217's code where no currency is involved: nobody sells anything and no currency is set. */
     private static final CurrencyUnit NONE = CurrencyUnit.of("XXX");
 
-    private final ClassFile file;
+    private final List<MaterialSheet> materials;
+    private final String code;
     private final List<Fault> faults;
     private final List<Sentence> warnings;
     private final Map<String, Supplier> suppliers = new LinkedHashMap<>();
 
-    Market(ClassFile file, List<Fault> faults, List<Sentence> warnings) {
-        this.file = file;
+    /**
+     * @param code of the currency of the totals; null for the first supplier's
+     * @param faults takes what can't be read
+     * @param warnings takes the offers that are left out
+     */
+    Market(CatalogueSheet catalogue, String code, List<Fault> faults, List<Sentence> warnings) {
+        this.materials = catalogue.materials();
+        this.code = code;
         this.faults = faults;
         this.warnings = warnings;
-        for (int i = 0; i < file.suppliers().size(); i++) {
-            read(file.suppliers().get(i), "/suppliers/" + i);
+        for (int i = 0; i < catalogue.suppliers().size(); i++) {
+            read(catalogue.suppliers().get(i), "/suppliers/" + i);
         }
     }
 
-    /** The class's currency; the first supplier's where none is set. */
+    /** The currency that is set; the first supplier's where none is. */
     CurrencyUnit currency() {
-        String code = file.setup().currency();
         if (code != null && !code.isBlank()) {
             try {
                 return CurrencyUnit.of(code);
@@ -71,7 +78,7 @@ final class Market {
     }
 
     String pointer(MaterialSheet material) {
-        return "/materials/" + file.materials().indexOf(material);
+        return "/materials/" + materials.indexOf(material);
     }
 
     private boolean known(MaterialSheet material, Offer offer) {

@@ -1,6 +1,5 @@
 package benchful.plans;
 
-import benchful.catalogue.CatalogueService;
 import benchful.catalogue.CatalogueSheet;
 import benchful.classes.CraftClass;
 import benchful.core.learning.PlannedStep;
@@ -19,12 +18,12 @@ import java.util.Optional;
 /** Gathers what a stored class is planned from, plans it, and keeps the plan that was used. */
 @ApplicationScoped
 public class PlanService {
-    private final CatalogueService catalogue;
+    private final Shelf shelf;
     private final ClassPlanner planner;
     private final Clock clock;
 
-    PlanService(CatalogueService catalogue, ClassPlanner planner, Clock clock) {
-        this.catalogue = catalogue;
+    PlanService(Shelf shelf, ClassPlanner planner, Clock clock) {
+        this.shelf = shelf;
         this.planner = planner;
         this.clock = clock;
     }
@@ -33,7 +32,8 @@ public class PlanService {
     @Transactional
     public ClassFile file(CraftClass craftClass) {
         ProjectSheet project = craftClass.project().toSheet();
-        CatalogueSheet sheets = catalogue.sheets(project.materials().stream().map(MaterialLine::material).distinct().toList());
+        CatalogueSheet sheets = shelf.sheets(
+                project.materials().stream().map(MaterialLine::material).distinct().toList(), List.of(craftClass.id()));
         return new ClassFile(project, craftClass.setup(), craftClass.venue() == null ? null : craftClass.venue().toSheet(),
                 sheets.materials(), sheets.suppliers());
     }

@@ -9,6 +9,7 @@ import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -86,6 +87,18 @@ public class StockLedger {
                                 + " group by material.id having sum(amount) <> 0",
                         Object[].class)
                 .setParameter("c", classId)
+                .getResultStream()
+                .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
+    }
+
+    /** By material, what is kept for classes: reserved for them, or packed for them and not put back; in the held unit. */
+    @Transactional
+    public Map<Long, BigDecimal> kept(Collection<Long> classIds) {
+        return database.createQuery(
+                        "select material.id, -sum(amount) from StockMovement where classId in :c and kind in (RESERVED, PACKED, RETURNED)"
+                                + " group by material.id having sum(amount) < 0",
+                        Object[].class)
+                .setParameter("c", classIds)
                 .getResultStream()
                 .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
     }

@@ -1,6 +1,9 @@
 package benchful.core.buying;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.joda.money.Money;
 
 /**
@@ -19,6 +22,11 @@ public record ShoppingList(List<SupplierOrder> orders, List<Bought> materials, M
         if (bound.isGreaterThan(total)) {
             throw new IllegalArgumentException("The bound %s lies above the total %s.".formatted(bound, total));
         }
+    }
+
+    /** The earliest day on which one of the orders must be sent; null where no day is set. */
+    public LocalDate orderBy() {
+        return orders.stream().map(SupplierOrder::orderBy).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);
     }
 
     /** How much cheaper another choice might be at most. */
