@@ -189,6 +189,11 @@ public class Material extends PanacheEntityBase {
         return list("order by lower(name)");
     }
 
+    /** Those that carry a hazard, by name. */
+    public static List<Material> carrying(String hazard) {
+        return all().stream().filter(m -> m.hazards.contains(hazard)).toList();
+    }
+
     /** Those with these names, whatever the case of their letters; names not in the catalogue are left out. */
     public static List<Material> named(Collection<String> names) {
         List<String> lower = names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).distinct().toList();

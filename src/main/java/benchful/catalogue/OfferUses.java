@@ -9,8 +9,8 @@ import java.util.List;
 class OfferUses implements Uses {
 
     @Override
-    public List<Use> of(Class<?> kind, long id, String name) {
-        return kind == Supplier.class ? materials(id) : List.of();
+    public List<Use> of(Class<?> kind, Object id, String name) {
+        return kind == Supplier.class ? materials((Long) id) : List.of();
     }
 
     private static List<Use> materials(long supplier) {

@@ -24,7 +24,7 @@ public class Removals {
     }
 
     /** Where something is used, over all features. */
-    public List<Uses.Use> uses(Class<?> kind, long id, String name) {
+    public List<Uses.Use> uses(Class<?> kind, Object id, String name) {
         return features.stream().flatMap(f -> f.of(kind, id, name).stream()).toList();
     }
 
@@ -32,7 +32,7 @@ public class Removals {
      * @param address of the thing's own page
      * @param after where to go when it is removed
      */
-    public Response remove(Class<?> kind, long id, String name, String address, String after, Runnable removal) {
+    public Response remove(Class<?> kind, Object id, String name, String address, String after, Runnable removal) {
         List<Uses.Use> uses = uses(kind, id, name);
         if (!uses.isEmpty()) {
             return Pages.stale(Templates.used(name, address, uses));

@@ -13,7 +13,7 @@ public interface Uses {
      * @param id its identifier
      * @param name by which sheets refer to it
      */
-    List<Use> of(Class<?> kind, long id, String name);
+    List<Use> of(Class<?> kind, Object id, String name);
 
     /**
      * @param words what uses it: "the project Knotted strand"

@@ -1,0 +1,53 @@
+package benchful.hazards;
+
+import benchful.catalogue.HazardNames;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The hazards as the tutor has them: the library's, with her own texts in place of those she changed, and her own entries. */
+@ApplicationScoped
+public class HazardLibrary implements HazardNames {
+
+    /** By name. */
+    @Transactional
+    public List<HazardSheet> all() {
+        Map<String, HazardSheet> all = new LinkedHashMap<>(LibraryFile.byId());
+        Hazard.all().forEach(h -> all.put(h.id(), h.toSheet()));
+        return all.values().stream().sorted(Comparator.comparing(HazardSheet::name, String.CASE_INSENSITIVE_ORDER)).toList();
+    }
+
+    /** Those with these short names, in that order; names that are not in the library are left out. */
+    @Transactional
+    public List<HazardSheet> find(Collection<String> ids) {
+        Map<String, HazardSheet> own = new HashMap<>();
+        Hazard.withIds(ids).forEach(h -> own.put(h.id(), h.toSheet()));
+        return ids.stream().distinct()
+                .map(id -> own.getOrDefault(id, LibraryFile.byId().get(id)))
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    @Transactional
+    public Optional<HazardSheet> find(String id) {
+        return find(List.of(id)).stream().findFirst();
+    }
+
+    @Override
+    public Map<String, String> byId() {
+        return all().stream().collect(Collectors.toMap(HazardSheet::id, HazardSheet::name, (a, b) -> a, LinkedHashMap::new));
+    }
+
+    /** True where the program brings an entry along, changed or not. */
+    static boolean brought(String id) {
+        return LibraryFile.byId().containsKey(id);
+    }
+}

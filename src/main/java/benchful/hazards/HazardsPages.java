@@ -1,0 +1,136 @@
+package benchful.hazards;
+
+import benchful.web.Lines;
+import benchful.web.Pages;
+import benchful.web.Removals;
+import benchful.web.SheetForm;
+import benchful.web.SheetFormat;
+import benchful.web.SheetPost;
+import benchful.web.SheetReader;
+import benchful.web.Uses;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+
+/** The hazard library: reading it, changing its texts, adding to it, and going back to what it said. */
+@Path("/hazards")
+@Produces(MediaType.TEXT_HTML)
+class HazardsPages {
+    private static final SheetReader<HazardSheet> READER = new SheetReader<>(HazardSheet.class, "hazard-1", sheet -> List.of());
+
+    private final HazardLibrary library;
+    private final Removals removals;
+
+    HazardsPages(HazardLibrary library, Removals removals) {
+        this.library = library;
+        this.removals = removals;
+    }
+
+    @CheckedTemplate(basePath = "hazards")
+    static class Templates {
+        static native TemplateInstance index(List<HazardCard> cards);
+
+        static native TemplateInstance show(HazardCard card);
+
+        static native TemplateInstance form(HazardForm page);
+
+        private Templates() {}
+    }
+
+    @GET
+    public TemplateInstance index() {
+        return Templates.index(library.all().stream().map(sheet -> HazardCard.of(sheet, List.of())).toList());
+    }
+
+    @GET
+    @Path("new")
+    public TemplateInstance fresh() {
+        return page(SheetForm.of(SheetFormat.json().createObjectNode(), 0), null);
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response create(MultivaluedMap<String, String> form) {
+        return saved(form, null, null);
+    }
+
+    @GET
+    @Path("signs/{code}.svg")
+    @Produces("image/svg+xml")
+    public String sign(@PathParam("code") String code) {
+        return Signs.svg(code).orElseThrow(NotFoundException::new);
+    }
+
+    @GET
+    @Path("{id}")
+    public TemplateInstance show(@PathParam("id") String id) {
+        HazardSheet sheet = existing(id);
+        return Templates.show(HazardCard.of(sheet, uses(sheet)));
+    }
+
+    @GET
+    @Path("{id}/edit")
+    @Transactional
+    public TemplateInstance edit(@PathParam("id") String id) {
+        HazardSheet sheet = existing(id);
+        return page(SheetForm.of(READER.written(sheet), Hazard.byId(id).map(Hazard::version).orElse(0L)), id);
+    }
+
+    @POST
+    @Path("{id}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response update(@PathParam("id") String id, MultivaluedMap<String, String> form) {
+        existing(id);
+        return saved(form, id, Hazard.toChange(id).orElse(null));
+    }
+
+    /** Back to the library's text. */
+    @POST
+    @Path("{id}/library-text")
+    @Transactional
+    public Response restore(@PathParam("id") String id) {
+        if (HazardLibrary.brought(id)) {
+            Hazard.toChange(id).ifPresent(Hazard::delete);
+        }
+        return Pages.seeOther("/hazards/" + existing(id).id());
+    }
+
+    /** Only an entry of the tutor's own can go; the library's stay. */
+    @POST
+    @Path("{id}/removal")
+    @Transactional
+    public Response delete(@PathParam("id") String id) {
+        Hazard own = Hazard.toChange(id).filter(h -> !HazardLibrary.brought(h.id())).orElseThrow(NotFoundException::new);
+        return removals.remove(Hazard.class, id, own.toSheet().name(), "/hazards/" + id, "/hazards", own::delete);
+    }
+
+    private static Response saved(MultivaluedMap<String, String> form, String id, Hazard hazard) {
+        SheetPost<HazardSheet> post = new SheetPost<>(READER, again -> page(again, id));
+        return post.answer(Lines.asFields(form, HazardForm.LISTS), new HazardTarget(id, hazard));
+    }
+
+    private List<Uses.Use> uses(HazardSheet sheet) {
+        return removals.uses(Hazard.class, sheet.id(), sheet.name());
+    }
+
+    private HazardSheet existing(String id) {
+        return library.find(id).orElseThrow(NotFoundException::new);
+    }
+
+    private static TemplateInstance page(SheetForm form, String id) {
+        return Templates.form(new HazardForm(form, id));
+    }
+}

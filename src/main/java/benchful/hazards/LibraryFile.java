@@ -1,0 +1,43 @@
+package benchful.hazards;
+
+import benchful.web.SheetReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The hazards that come with the program, read once. */
+final class LibraryFile {
+    private static final String PLACE = "/hazards/library.yaml";
+    private static final Map<String, HazardSheet> ENTRIES = entries();
+
+    private LibraryFile() {}
+
+    private record Library(List<HazardSheet> hazards) {}
+
+    /** By short name, in the order of the file. */
+    static Map<String, HazardSheet> byId() {
+        return ENTRIES;
+    }
+
+    private static Map<String, HazardSheet> entries() {
+        SheetReader.Reading<Library> reading = new SheetReader<>(Library.class, "hazards-1", l -> List.of()).file(bytes());
+        if (reading instanceof SheetReader.Read<Library> good) {
+            Map<String, HazardSheet> entries = new LinkedHashMap<>();
+            good.sheet().hazards().forEach(h -> entries.put(h.id(), h));
+            return Collections.unmodifiableMap(entries);
+        }
+        throw new IllegalStateException("%s: %s".formatted(PLACE, ((SheetReader.Faulty<Library>) reading).faults().get(0)));
+    }
+
+    private static byte[] bytes() {
+        try (InputStream in = LibraryFile.class.getResourceAsStream(PLACE)) {
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
