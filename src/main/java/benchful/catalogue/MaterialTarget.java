@@ -1,13 +1,15 @@
 package benchful.catalogue;
 
 import benchful.core.Fault;
+import benchful.web.Renamed;
 import benchful.web.SheetPost;
+import jakarta.enterprise.event.Event;
 import jakarta.persistence.LockModeType;
 import java.time.LocalDate;
 import java.util.List;
 
 /** A material that takes a sheet from its form. */
-record MaterialTarget(Material material, CatalogueRules rules, LocalDate today) implements SheetPost.Target<MaterialSheet> {
+record MaterialTarget(Material material, CatalogueRules rules, Event<Renamed> renames, LocalDate today) implements SheetPost.Target<MaterialSheet> {
 
     @Override
     public long version() {
@@ -31,10 +33,18 @@ record MaterialTarget(Material material, CatalogueRules rules, LocalDate today) 
             saved = Material.stored(sheet, MaterialTarget::supplier, false, today);
         } else {
             Material.getEntityManager().lock(saved, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+            String before = saved.name();
             saved.replace(sheet, MaterialTarget::supplier, today);
+            tell(before, saved.name());
         }
         Material.flush();
         return "/materials/" + saved.id();
+    }
+
+    private void tell(String before, String after) {
+        if (!before.equals(after)) {
+            renames.fire(new Renamed(Material.class, before, after));
+        }
     }
 
     private static Supplier supplier(String name) {

@@ -2,12 +2,14 @@ package benchful.catalogue;
 
 import benchful.core.quantity.Quantity;
 import benchful.web.Removals;
+import benchful.web.Renamed;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.event.Event;
 import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -36,12 +38,14 @@ class MaterialsPages {
     private final CatalogueRules rules;
     private final Instance<HazardNames> hazards;
     private final Removals removals;
+    private final Event<Renamed> renames;
     private final Clock clock;
 
-    MaterialsPages(CatalogueRules rules, Instance<HazardNames> hazards, Removals removals, Clock clock) {
+    MaterialsPages(CatalogueRules rules, Instance<HazardNames> hazards, Removals removals, Event<Renamed> renames, Clock clock) {
         this.rules = rules;
         this.hazards = hazards;
         this.removals = removals;
+        this.renames = renames;
         this.clock = clock;
     }
 
@@ -113,7 +117,7 @@ class MaterialsPages {
     }
 
     private MaterialTarget target(Material material) {
-        return new MaterialTarget(material, rules, LocalDate.now(clock));
+        return new MaterialTarget(material, rules, renames, LocalDate.now(clock));
     }
 
     private TemplateInstance page(SheetForm form, Long id) {

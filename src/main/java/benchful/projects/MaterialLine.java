@@ -24,6 +24,11 @@ public record MaterialLine(
         String choice,
         String note) {
 
+    /** The same line, of a material of another name. */
+    MaterialLine of(String otherMaterial) {
+        return new MaterialLine(otherMaterial, amount, pieces, shared, inKit, waste, choice, note);
+    }
+
     /** Packed into each student's kit. */
     public boolean packed() {
         return !shared && !Boolean.FALSE.equals(inKit);

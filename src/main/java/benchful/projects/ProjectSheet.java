@@ -79,6 +79,11 @@ public record ProjectSheet(
                 tools, steps, hazards, newPictures);
     }
 
+    public ProjectSheet withMaterials(List<MaterialLine> newMaterials) {
+        return new ProjectSheet(name, craft, level, summary, care, minimumAge, source, measures, sizes, sizing, newMaterials,
+                tools, steps, hazards, pictures);
+    }
+
     static <T> List<T> copy(List<T> list) {
         return list == null ? List.of() : List.copyOf(list);
     }

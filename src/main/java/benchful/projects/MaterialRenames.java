@@ -1,0 +1,33 @@
+package benchful.projects;
+
+import benchful.catalogue.Material;
+import benchful.web.Renamed;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import java.time.Clock;
+
+/** Lets the lines of projects follow when a material gets another name. */
+@ApplicationScoped
+class MaterialRenames {
+    private final ProjectUses uses;
+    private final Clock clock;
+
+    MaterialRenames(ProjectUses uses, Clock clock) {
+        this.uses = uses;
+        this.clock = clock;
+    }
+
+    void follow(@Observes Renamed renamed) {
+        if (renamed.kind() == Material.class) {
+            uses.naming(renamed.from()).forEach(p -> p.replace(renamed(p.toSheet(), renamed), clock.instant()));
+        }
+    }
+
+    private static ProjectSheet renamed(ProjectSheet sheet, Renamed renamed) {
+        return sheet.withMaterials(sheet.materials().stream().map(line -> renamed(line, renamed)).toList());
+    }
+
+    private static MaterialLine renamed(MaterialLine line, Renamed renamed) {
+        return line.material().equalsIgnoreCase(renamed.from()) ? line.of(renamed.to()) : line;
+    }
+}
