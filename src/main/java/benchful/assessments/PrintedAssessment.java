@@ -1,0 +1,58 @@
+package benchful.assessments;
+
+import benchful.classes.CraftClass;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.annotations.Mutability;
+import org.hibernate.type.SqlTypes;
+import org.hibernate.type.descriptor.java.Immutability;
+
+/** An assessment as it was printed; it is never changed. */
+@Entity
+public class PrintedAssessment extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @ManyToOne(optional = false, fetch = FetchType.LAZY)
+    @JoinColumn(name = "class_id")
+    CraftClass craftClass;
+
+    LocalDateTime printedAt;
+
+    @JdbcTypeCode(SqlTypes.JSON)
+    @Mutability(Immutability.class)
+    AssessmentSheet sheet;
+
+    protected PrintedAssessment() {}
+
+    static PrintedAssessment of(CraftClass craftClass, AssessmentSheet sheet, LocalDateTime at) {
+        PrintedAssessment printed = new PrintedAssessment();
+        printed.craftClass = craftClass;
+        printed.sheet = sheet;
+        printed.printedAt = at;
+        return printed;
+    }
+
+    /** All versions that were printed, the latest first. */
+    public static List<PrintedAssessment> of(CraftClass craftClass) {
+        return list("craftClass = ?1 order by printedAt desc, id desc", craftClass);
+    }
+
+    public LocalDateTime printedAt() {
+        return printedAt;
+    }
+
+    public AssessmentSheet sheet() {
+        return sheet;
+    }
+}

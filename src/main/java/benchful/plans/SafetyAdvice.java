@@ -1,0 +1,61 @@
+package benchful.plans;
+
+import benchful.hazards.HazardSheet;
+import benchful.projects.Step;
+import benchful.venues.VenueSheet.Ventilation;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What about safety should be settled before anything is printed: ages, air, and what is not cured when it goes home. */
+final class SafetyAdvice {
+    private static final String ABOUT = "Safety";
+
+    private final ClassFile file;
+    private final List<Advice> found = new ArrayList<>();
+
+    private SafetyAdvice(ClassFile file) {
+        this.file = file;
+    }
+
+    /** @param hazards the library's entries of those in use */
+    static List<Advice> of(ClassFile file, List<HazardSheet> hazards) {
+        SafetyAdvice advice = new SafetyAdvice(file);
+        hazards.forEach(advice::age);
+        hazards.forEach(advice::air);
+        file.project().steps().stream().filter(Step::atHome).forEach(advice::uncured);
+        return List.copyOf(advice.found);
+    }
+
+    private void age(HazardSheet h) {
+        Integer youngest = file.setup().youngest();
+        if (youngest != null && h.minimumAge() != null && youngest < h.minimumAge()) {
+            say("%s: usually not under %d years even when closely supervised; the youngest is %d.".formatted(h.name(), h.minimumAge(), youngest));
+        }
+    }
+
+    private void air(HazardSheet h) {
+        if (h.ventilation() == null || file.venue() == null || file.venue().ventilation() == null) {
+            return;
+        }
+        if (file.venue().ventilation().compareTo(h.ventilation()) < 0) {
+            say("%s needs %s, and %s has %s. Change the room, or leave out the step.".formatted(
+                    h.name(), words(h.ventilation()), file.venue().name(), words(file.venue().ventilation())));
+        }
+    }
+
+    private void uncured(Step step) {
+        say("“%s” may end at home: tell students what still cures, how to carry it and until when. The handout says so.".formatted(step.title()));
+    }
+
+    private static String words(Ventilation v) {
+        return switch (v) {
+            case NONE -> "no ventilation";
+            case WINDOWS -> "windows that open";
+            case EXTRACTOR -> "an extractor";
+        };
+    }
+
+    private void say(String sentence) {
+        found.add(new Advice(ABOUT, sentence));
+    }
+}
