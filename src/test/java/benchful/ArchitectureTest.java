@@ -70,6 +70,8 @@ class ArchitectureTest {
             .layer("samples").definedBy("benchful.samples..")
             .layer("documents").definedBy("benchful.documents..")
             .layer("reviews").definedBy("benchful.reviews..")
+            .layer("assessments").definedBy("benchful.assessments..")
+            .layer("orders").definedBy("benchful.orders..")
             .layer("plans").definedBy("benchful.plans..")
             .layer("classes").definedBy("benchful.classes..")
             .layer("sheets").definedBy("benchful.projects..", "benchful.hazards..", "benchful.venues..", "benchful.stock..")
@@ -80,8 +82,10 @@ class ArchitectureTest {
             .whereLayer("samples").mayOnlyBeAccessedByLayers("home")
             .whereLayer("documents").mayOnlyBeAccessedByLayers("home", "samples")
             .whereLayer("reviews").mayOnlyBeAccessedByLayers("home", "samples")
-            .whereLayer("plans").mayOnlyBeAccessedByLayers("home", "samples", "documents", "reviews")
-            .whereLayer("classes").mayOnlyBeAccessedByLayers("home", "samples", "documents", "reviews", "plans")
+            .whereLayer("assessments").mayOnlyBeAccessedByLayers("home", "documents")
+            .whereLayer("orders").mayOnlyBeAccessedByLayers("home", "documents")
+            .whereLayer("plans").mayOnlyBeAccessedByLayers("home", "samples", "documents", "reviews", "assessments", "orders")
+            .whereLayer("classes").mayOnlyBeAccessedByLayers("home", "samples", "documents", "reviews", "assessments", "orders", "plans")
             .withOptionalLayers(true)
             .because("what is computed and printed depends on what is stored, never the other way round");
 

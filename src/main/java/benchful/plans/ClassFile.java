@@ -10,6 +10,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Everything a plan is computed from, in one file: what {@code POST /api/plan} takes and what a class page gathers from the
@@ -32,5 +33,10 @@ public record ClassFile(
     /** The last day on which something can arrive: the one before the first meeting; null where there is no meeting. */
     LocalDate arriveBy() {
         return setup.meetings().stream().map(m -> m.date().minusDays(1)).min(Comparator.naturalOrder()).orElse(null);
+    }
+
+    /** Whether the other file plans the same project in the same way and room, whatever stock and prices are. */
+    boolean sameClass(ClassFile other) {
+        return project.equals(other.project) && setup.equals(other.setup) && Objects.equals(venue, other.venue);
     }
 }

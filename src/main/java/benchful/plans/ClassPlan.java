@@ -4,6 +4,7 @@ import benchful.core.lesson.Break;
 import benchful.core.lesson.Conflict;
 import benchful.core.lesson.LessonPlan;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Everything that is computed for a class: what its page shows, what is printed, and what the API answers.
@@ -19,5 +20,9 @@ public record ClassPlan(LessonPlan lesson, List<Break> breaks, List<Conflict> co
         breaks = List.copyOf(breaks);
         conflicts = List.copyOf(conflicts);
         advice = List.copyOf(advice);
+    }
+
+    ClassPlan withAdvice(List<Advice> more) {
+        return new ClassPlan(lesson, breaks, conflicts, materials, Stream.concat(advice.stream(), more.stream()).toList());
     }
 }

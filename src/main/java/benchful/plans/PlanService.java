@@ -5,6 +5,7 @@ import benchful.classes.CraftClass;
 import benchful.core.learning.PlannedStep;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
+import benchful.hazards.HazardLibrary;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -20,11 +21,13 @@ import java.util.Optional;
 public class PlanService {
     private final Shelf shelf;
     private final ClassPlanner planner;
+    private final HazardLibrary hazards;
     private final Clock clock;
 
-    PlanService(Shelf shelf, ClassPlanner planner, Clock clock) {
+    PlanService(Shelf shelf, ClassPlanner planner, HazardLibrary hazards, Clock clock) {
         this.shelf = shelf;
         this.planner = planner;
+        this.hazards = hazards;
         this.clock = clock;
     }
 
@@ -38,16 +41,20 @@ public class PlanService {
                 sheets.materials(), sheets.suppliers());
     }
 
+    /** With what the hazard library has to say about the class. */
     public ClassPlan plan(ClassFile file) {
-        return planner.plan(file, LocalDate.now(clock));
+        return planner.plan(file, LocalDate.now(clock)).withAdvice(SafetyAdvice.of(file, hazards.find(HazardUses.of(file).ids())));
     }
 
-    /** Keeps what the class is printed or reviewed with, unless that is what was kept last. Nothing is kept of a plan with conflicts. */
+    /**
+     * Keeps what the class is printed or reviewed with, unless the same class was kept last; stock and prices that moved
+     * make it no other class. Nothing is kept of a plan with conflicts.
+     */
     @Transactional
     public Optional<KeptPlan> keep(CraftClass craftClass, String occasion) {
         ClassFile file = file(craftClass);
         Optional<KeptPlan> last = KeptPlan.latest(craftClass);
-        if (last.isPresent() && last.get().file().equals(file)) {
+        if (last.isPresent() && last.get().file().sameClass(file)) {
             return last;
         }
         ClassPlan plan = plan(file);

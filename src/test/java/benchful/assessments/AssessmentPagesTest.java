@@ -26,7 +26,7 @@ class AssessmentPagesTest {
     @BeforeEach
     void samples() {
         data.onlySamples();
-        page = "/classes/" + data.classTitled("Knotted strand") + "/assessment";
+        page = "/classes/" + data.classTitled("Knotted strand, Saturday") + "/assessment";
         tutor = new Visitor(address);
     }
 

@@ -27,7 +27,7 @@ class ClassesPagesTest {
     @BeforeEach
     void samples() {
         data.onlySamples();
-        strand = data.classTitled("Knotted strand");
+        strand = data.classTitled("Knotted strand, Saturday");
         tutor = new Visitor(address);
     }
 

@@ -89,7 +89,7 @@ class PlanApiTest {
     }
 
     private static ObjectNode strand() throws Exception {
-        SampleFiles.SampleClass c = FILES.classes().stream().filter(x -> x.project().startsWith("Knotted")).findFirst().orElseThrow();
+        SampleFiles.SampleClass c = FILES.classes().stream().filter(x -> x.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
         ClassFile file = new ClassFile(
                 FILES.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow(), c.setup(),
                 FILES.venues().stream().filter(v -> v.name().equals(c.venue())).findFirst().orElseThrow(),

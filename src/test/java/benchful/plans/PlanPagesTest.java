@@ -27,7 +27,7 @@ class PlanPagesTest {
     @BeforeEach
     void samples() {
         data.onlySamples();
-        page = "/classes/" + data.classTitled("Knotted strand");
+        page = "/classes/" + data.classTitled("Knotted strand, Saturday");
         tutor = new Visitor(address);
     }
 

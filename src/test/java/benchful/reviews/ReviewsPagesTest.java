@@ -25,7 +25,7 @@ class ReviewsPagesTest {
     @BeforeEach
     void samples() {
         data.onlySamples();
-        page = "/classes/" + data.classTitled("Knotted strand") + "/review";
+        page = "/classes/" + data.classTitled("Knotted strand, Saturday") + "/review";
         tutor = new Visitor(address);
     }
 
