@@ -4,91 +4,127 @@ import benchful.catalogue.MaterialSheet;
 import benchful.core.buying.Buyer;
 import benchful.core.buying.PackOffer;
 import benchful.core.buying.Want;
+import benchful.core.cutting.CutLength;
 import benchful.core.cutting.CuttingOutcome;
 import benchful.core.cutting.CuttingPlan;
 import benchful.core.cutting.CuttingPlanner;
 import benchful.core.cutting.CuttingRequest;
 import benchful.core.cutting.NotCuttable;
 import benchful.core.cutting.Piece;
+import benchful.core.cutting.Stock;
 import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
- * Plans the cutting of one material and what must be bought for it: every stock length on offer is planned, and the one
- * whose packs cost least is taken. What is on hand counts as one length. Offcuts are kept from the shortest piece on.
+ * Plans the cutting of one material and what must be bought for it. All stock lengths on offer are weighed against each
+ * other at what one of each costs; each alone is planned too, and the plan whose whole packs cost least is taken.
+ * Offcuts are kept from the shortest piece on.
+ *
+ * <p>How what is on hand divides into lengths is not recorded, so it is taken as lengths of the shortest on offer and one
+ * rest: what is longer on the shelf can only serve better.
  */
 final class Cutter {
+    private static final BigDecimal MOST_LENGTHS = BigDecimal.valueOf(10_000);
+
     private final MaterialSheet material;
     private final Need need;
     private final CurrencyUnit currency;
     private final LocalDate arriveBy;
+    private final List<LengthOffer> offers;
 
-    Cutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy) {
+    /** @param offers packs with the stock length each comes in */
+    Cutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<LengthOffer> offers) {
         this.material = material;
         this.need = need;
         this.currency = currency;
         this.arriveBy = arriveBy;
+        this.offers = offers;
+    }
+
+    /** @param length one stock length of the pack */
+    record LengthOffer(Quantity length, PackOffer pack) {
+        /** One length's part of the pack's price with VAT. */
+        BigDecimal cost() {
+            BigDecimal gross = pack.price().getAmount().multiply(BigDecimal.ONE.add(pack.supplier().vat().movePointLeft(2)));
+            return gross.multiply(length.base()).divide(pack.holds().base(), 4, RoundingMode.HALF_UP);
+        }
     }
 
     /**
      * @param plan null where it can't be cut
-     * @param want what to buy for it
+     * @param wants what to buy for it, by stock length
+     * @param onHand the lengths taken to be on hand
      * @param problem why it can't be cut; null where it can
      */
-    record Cutting(CuttingPlan plan, Want want, Sentence problem) {}
+    record Cutting(CuttingPlan plan, List<Want> wants, List<Quantity> onHand, Sentence problem) {}
 
-    /** @param offers packs with the stock length each comes in */
-    Cutting cut(List<LengthOffer> offers) {
-        List<Cutting> plans = new ArrayList<>();
-        List<Cutting> problems = new ArrayList<>();
-        for (Quantity length : offers.stream().map(LengthOffer::length).distinct().toList()) {
-            List<PackOffer> packs = offers.stream().filter(o -> o.length().equals(length)).map(LengthOffer::pack).toList();
-            add(CuttingPlanner.plan(request(length)), length, packs, plans, problems);
-        }
-        if (offers.isEmpty()) {
-            add(CuttingPlanner.plan(request(null)), null, List.of(), plans, problems);
-        }
-        Optional<Cutting> best = plans.stream().min(Comparator.comparing(this::cost).thenComparing(c -> c.plan().bought()));
-        return best.orElseGet(() -> problems.get(0));
+    Cutting cut() {
+        List<CuttingOutcome> outcomes = candidates().map(stocks -> CuttingPlanner.plan(request(stocks))).toList();
+        return outcomes.stream().filter(CuttingPlan.class::isInstance).map(CuttingPlan.class::cast)
+                .map(plan -> new Cutting(plan, wants(plan), onHand(), null))
+                .min(Comparator.comparing(this::cost))
+                .orElseGet(() -> new Cutting(null, List.of(unmet()), onHand(), ((NotCuttable) outcomes.get(0)).reason()));
     }
 
-    private void add(CuttingOutcome outcome, Quantity length, List<PackOffer> packs, List<Cutting> plans, List<Cutting> problems) {
-        if (outcome instanceof CuttingPlan plan) {
-            Quantity bought = length == null ? Quantity.zero(material.unit()) : length.times(plan.bought());
-            plans.add(new Cutting(plan, want(bought, Quantity.zero(material.unit()), packs), null));
-        } else if (outcome instanceof NotCuttable not) {
-            problems.add(new Cutting(null, want(need.total(), onHand(), List.of()), not.reason()));
-        }
+    /** All stock lengths together first, so that it is taken where another costs the same. */
+    private Stream<List<Stock>> candidates() {
+        List<Stock> all = offers.stream().map(LengthOffer::length).distinct().map(this::stock).toList();
+        return all.size() < 2 ? Stream.of(all) : Stream.concat(Stream.of(all), all.stream().map(List::of));
+    }
+
+    private Stock stock(Quantity length) {
+        BigDecimal cost = offers.stream().filter(o -> o.length().equals(length)).map(LengthOffer::cost).min(Comparator.naturalOrder()).orElseThrow();
+        return new Stock(length, cost);
     }
 
     private Money cost(Cutting cutting) {
-        return Buyer.alone(cutting.want(), currency);
+        return cutting.wants().stream().map(want -> Buyer.alone(want, currency)).reduce(Money.zero(currency), Money::plus);
     }
 
-    private Want want(Quantity amount, Quantity onHand, List<PackOffer> packs) {
-        return new Want(material.name(), amount, onHand, packs, arriveBy);
+    private List<Want> wants(CuttingPlan plan) {
+        List<Quantity> lengths = plan.lengths().stream().filter(CutLength::bought).map(CutLength::length).distinct().toList();
+        return lengths.stream().map(length -> {
+            long number = plan.lengths().stream().filter(l -> l.bought() && l.length().equals(length)).count();
+            List<PackOffer> packs = offers.stream().filter(o -> o.length().equals(length)).map(LengthOffer::pack).toList();
+            return new Want(material.name(), length.times(number).in(material.unit()), Quantity.zero(material.unit()), packs, arriveBy);
+        }).toList();
     }
 
-    private CuttingRequest request(Quantity stock) {
+    private Want unmet() {
+        return new Want(material.name(), need.total(), Quantity.zero(material.unit()), List.of(), arriveBy);
+    }
+
+    private CuttingRequest request(List<Stock> stocks) {
         List<Piece> pieces = need.cuts().stream().map(c -> new Piece(c.label(), c.length(), c.count())).toList();
         Quantity shortest = need.cuts().stream().map(CutNeed::length).min(Comparator.naturalOrder()).orElseThrow();
         Quantity loss = material.cutLoss() == null ? Quantity.zero(material.unit()) : material.cutLoss();
-        return new CuttingRequest(pieces, List.of(onHand()), stock, loss, shortest);
+        return new CuttingRequest(pieces, onHand(), stocks, loss, shortest);
     }
 
-    private Quantity onHand() {
-        return material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand();
+    private List<Quantity> onHand() {
+        if (material.onHand() == null || material.onHand().signum() == 0) {
+            return List.of();
+        }
+        Quantity all = material.onHand().in(material.unit());
+        Quantity each = offers.stream().map(LengthOffer::length).min(Comparator.naturalOrder()).orElse(all).in(material.unit());
+        int number = all.amount().divide(each.amount(), 0, RoundingMode.FLOOR).min(MOST_LENGTHS).intValueExact();
+        List<Quantity> lengths = new ArrayList<>(Collections.nCopies(number, each));
+        Quantity rest = all.minus(each.times(number));
+        if (rest.signum() > 0) {
+            lengths.add(rest);
+        }
+        return lengths;
     }
-
-    /** @param length one stock length of the pack */
-    record LengthOffer(Quantity length, PackOffer pack) {}
 }

@@ -52,7 +52,7 @@ public record TermPlan(
      * @param shares of the classes that need it, in their order
      * @param arriveBy the last day for the first class that needs it; null where no day is set
      * @param cutting null where it is not cut to length or can't be
-     * @param bought what stock and orders give; null where that could not be reckoned
+     * @param bought what stock and orders give
      */
     @TemplateData
     public record TermMaterial(String name, Need need, List<Share> shares, LocalDate arriveBy, CuttingPlan cutting, Bought bought) {

@@ -3,8 +3,10 @@ package benchful.plans;
 import benchful.catalogue.CatalogueSheet;
 import benchful.catalogue.MaterialSheet;
 import benchful.core.Fault;
+import benchful.core.buying.Bought;
 import benchful.core.buying.Buyer;
 import benchful.core.buying.BuyingRequest;
+import benchful.core.buying.Purchase;
 import benchful.core.buying.ShoppingList;
 import benchful.core.buying.SupplierOrder;
 import benchful.core.buying.Want;
@@ -13,24 +15,28 @@ import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
- * Buys for needs, of one class or of several: what is cut to length is planned first, so that whole lengths are wanted; the
- * rest is wanted as it is. What can't be reckoned with is a fault; the rest is bought.
+ * Buys for needs, of one class or of several: what is cut to length is planned first and gives a want for
+ * each stock length of its plan; the rest is wanted as it is. Once all is bought, each need's balance is struck. What can't
+ * be reckoned with is a fault, and its need stays unmet.
  */
 final class Wants {
     private final Map<String, MaterialSheet> catalogue;
     private final Market market;
     private final List<Fault> faults;
     private final List<Sentence> warnings;
-    private final Map<String, CuttingPlan> cuttings = new LinkedHashMap<>();
+    private final List<Want> wants = new ArrayList<>();
+    private final Map<String, Cutter.Cutting> cuttings = new HashMap<>();
 
     /** @param currency its code; null for the first supplier's */
     Wants(CatalogueSheet catalogue, String currency, List<Fault> faults, List<Sentence> warnings) {
@@ -47,32 +53,46 @@ final class Wants {
     /**
      * @param arriveBy the last day on which a material can arrive; null for no such day
      * @param today orders whose last day is past are marked late; null where that does not matter
+     * @return with what becomes of each need, in their order
      */
     ShoppingList buy(Collection<Need> needs, Function<String, LocalDate> arriveBy, LocalDate today) {
-        List<Want> wants = needs.stream().map(need -> want(need, arriveBy.apply(need.material()))).filter(Objects::nonNull).toList();
+        needs.forEach(need -> want(need, arriveBy.apply(need.material())));
         ShoppingList list = Buyer.buy(new BuyingRequest(market.currency(), wants, today));
         list.orders().forEach(this::warn);
-        return list;
+        List<Bought> materials = needs.stream().map(need -> bought(need, list)).toList();
+        return new ShoppingList(list.orders(), materials, list.total(), list.bound(), list.proven());
     }
 
     /** How the materials that were bought are cut; null for one that is not. */
     CuttingPlan cutting(String material) {
-        return cuttings.get(material);
+        return cuttings.containsKey(material) ? cuttings.get(material).plan() : null;
     }
 
-    /** Null where the material's packs can't be reckoned with; the fault then says why. */
-    private Want want(Need need, LocalDate arriveBy) {
+    /** What can't be reckoned with becomes a fault, and the need stays unmet. */
+    private void want(Need need, LocalDate arriveBy) {
         MaterialSheet material = catalogue.get(need.material());
         if (material == null) {
             warnings.add(Sentence.of("“%s” is not in the catalogue, so it has no waste allowance and no offers.", need.material()));
-            return new Want(need.material(), need.total(), Quantity.zero(need.total().unit()), List.of(), arriveBy);
+            wants.add(unmet(need, arriveBy));
+            return;
         }
         try {
-            return need.cuts().isEmpty() ? plain(material, need, arriveBy) : cut(material, need, arriveBy);
+            wants.addAll(need.cuts().isEmpty() ? List.of(plain(material, need, arriveBy)) : cut(material, need, arriveBy));
         } catch (IllegalArgumentException e) {
             faults.add(new Fault(market.pointer(material), e.getMessage()));
-            return null;
+            wants.add(unmet(need, arriveBy));
         }
+    }
+
+    private Bought bought(Need need, ShoppingList list) {
+        List<Bought> parts = IntStream.range(0, wants.size()).filter(w -> wants.get(w).material().equals(need.material()))
+                .mapToObj(list.materials()::get).toList();
+        if (cutting(need.material()) == null) {
+            return parts.get(0);
+        }
+        List<Purchase> purchases = list.orders().stream().flatMap(order -> order.purchases().stream())
+                .filter(purchase -> purchase.material().equals(need.material())).toList();
+        return new CutBalance(need, cuttings.get(need.material()), parts, purchases).bought(market.currency());
     }
 
     private Want plain(MaterialSheet material, Need need, LocalDate arriveBy) {
@@ -80,14 +100,17 @@ final class Wants {
         return new Want(material.name(), need.total(), onHand, market.packs(material), arriveBy);
     }
 
-    private Want cut(MaterialSheet material, Need need, LocalDate arriveBy) {
-        Cutter.Cutting cutting = new Cutter(material, need, market.currency(), arriveBy).cut(market.lengths(material));
-        if (cutting.plan() != null) {
-            cuttings.put(material.name(), cutting.plan());
-        } else {
+    private List<Want> cut(MaterialSheet material, Need need, LocalDate arriveBy) {
+        Cutter.Cutting cutting = new Cutter(material, need, market.currency(), arriveBy, market.lengths(material)).cut();
+        cuttings.put(material.name(), cutting);
+        if (cutting.problem() != null) {
             warnings.add(Sentence.of("“%s” can't be cut: %s", material.name(), cutting.problem().toString()));
         }
-        return cutting.want();
+        return cutting.wants();
+    }
+
+    private static Want unmet(Need need, LocalDate arriveBy) {
+        return new Want(need.material(), need.total(), Quantity.zero(need.total().unit()), List.of(), arriveBy);
     }
 
     private void warn(SupplierOrder order) {

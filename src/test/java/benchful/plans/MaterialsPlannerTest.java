@@ -68,7 +68,15 @@ class MaterialsPlannerTest {
         assertThat(cord.need().total()).isEqualTo(Quantity.parse("35.2 m"));
         assertThat(cord.cutting().bought()).isEqualTo(4);
         assertThat(cord.cutting().isProven()).isTrue();
+        assertThat(cord.bought().reasons()).extracting(Sentence::toString).containsExactly(
+                "2.5 m are on hand, taken as 1 x 2.5 m.", "4 packs of 10 m at GBP 4.50: GBP 18.00 before VAT.",
+                "14 pieces are cut from 1 length on hand and 4 new lengths of 10 m; each cut loses 5 mm.",
+                "Proven least: no other cutting takes fewer new lengths.", "Cuts lose 70 mm, and 3.245 m fall off in pieces too short to keep.",
+                "Offcuts to keep: 1 x 3.985 m.", "3.985 m are left over.");
+        assertThat(cord.bought().onHand()).isEqualTo(Quantity.parse("2.5 m"));
         assertThat(cord.bought().bought()).isEqualTo(Quantity.parse("40 m"));
+        assertThat(cord.bought().leftover()).isEqualTo(Quantity.parse("3.985 m"));
+        assertThat(cord.bought().leftoverValue()).isEqualTo(Money.parse("GBP 1.79"));
         // Beads: 42 and 10 %, 46.2, rounded up; less 10 on hand; 4 packs of 10 cost less than 2 of 25 with VAT
         MaterialsPlan.MaterialPlan bead = plan.materials().get(1);
         assertThat(bead.need().reasons()).extracting(Sentence::toString).containsExactly(

@@ -36,8 +36,7 @@ final class BoughtWords {
         reasons.add(want.onHand().signum() == 0
                 ? Sentence.of("%s are needed and none is on hand.", want.need())
                 : Sentence.of("%s are needed, %s are on hand, so %s are missing.", want.need(), want.onHand(), want.missing()));
-        purchases.forEach(p -> reasons.add(Sentence.of("%s of %s at %s: %s before VAT.",
-                p.packs() == 1 ? "1 pack" : p.packs() + " packs", p.holds(), p.price(), p.net())));
+        purchases.forEach(purchase -> reasons.add(purchase.sentence()));
         reasons.add(balance.signum() < 0
                 ? Sentence.of("No offer in the class's currency covers %s.", balance.times(-1))
                 : Sentence.of("%s are left over.", balance));

@@ -1,6 +1,7 @@
 package benchful.core.buying;
 
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
 import java.time.LocalDate;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
@@ -22,6 +23,10 @@ public record Purchase(String material, int packs, Quantity holds, BigMoney pric
 
     public Quantity bought() {
         return holds.times(packs);
+    }
+
+    public Sentence sentence() {
+        return Sentence.of("%s of %s at %s: %s before VAT.", packs == 1 ? "1 pack" : packs + " packs", holds, price, net);
     }
 
     public Money gross() {

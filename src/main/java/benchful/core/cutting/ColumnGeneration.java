@@ -4,27 +4,29 @@ import com.google.ortools.Loader;
 import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Patterns worth cutting, and a bound on the number of new lengths.
+ * Patterns worth cutting, and a bound on the cost of new lengths.
  *
- * <p>The linear programme "fewest new lengths that give every piece, patterns in any fraction" is solved over the patterns
- * known; its prices u of the pieces ask the knapsack for a better pattern, until there is none. Source: Gilmore and Gomory,
- * "A linear programming approach to the cutting-stock problem", Operations Research 9 (1961).
+ * <p>The linear programme "least cost of new lengths that give every piece, patterns in any fraction" is solved over the
+ * patterns known; its prices u of the pieces ask the knapsack for a better pattern of each length, until there is none.
+ * Source: Gilmore and Gomory, "A linear programming approach to the cutting-stock problem", Operations Research 9 (1961).
  *
  * <p>The bound is exact although the solver's prices are not: they are cut to whole numbers U, and by weak duality every
- * plan takes at least (sum of demand x U - sum of the best pattern's worth on each length on hand) / (best pattern's worth
- * on a new length), all in whole numbers.
+ * plan costs at least (sum of demand x U - sum over the lengths on hand of their best pattern's worth) x the least, over the
+ * stock lengths, of cost / best pattern's worth, all in whole numbers.
  */
 final class ColumnGeneration {
-    private static final double SCALE = 1e9;
+    private static final double FINENESS = 1e9;
     private static final double TOLERANCE = 1e-7;
     private static final int MOST_ROUNDS = 2000;
 
     private final Kinds kinds;
     private final Knapsack knapsack;
+    private final double unit;
     private final List<Pattern> patterns = new ArrayList<>();
     private double[] uses = {};
     private long bound;
@@ -33,6 +35,7 @@ final class ColumnGeneration {
     ColumnGeneration(Kinds kinds, List<Pattern> known) {
         this.kinds = kinds;
         this.knapsack = new Knapsack(kinds.sizes(), kinds.demand());
+        this.unit = Math.max(1, kinds.lengths().stream().mapToLong(Lengths::cost).max().orElse(1));
         Loader.loadNativeLibraries();
         MPSolver solver = MPSolver.createSolver("GLOP");
         try {
@@ -51,12 +54,12 @@ final class ColumnGeneration {
         return uses;
     }
 
-    /** No plan takes fewer new lengths. */
-    int bound() {
-        return Math.toIntExact(bound);
+    /** No plan costs less. */
+    long bound() {
+        return bound;
     }
 
-    /** The linear programme at work. Rows: pieces of each kind, then each length on hand. */
+    /** The linear programme at work, costs in parts of the dearest length. Rows: pieces of each kind, then limited lengths. */
     private final class Master {
         private final MPSolver solver;
         private final MPConstraint[] demand;
@@ -66,7 +69,7 @@ final class ColumnGeneration {
         Master(MPSolver solver) {
             this.solver = solver;
             this.demand = new MPConstraint[kinds.kinds()];
-            this.lengths = new MPConstraint[kinds.onHand().length];
+            this.lengths = new MPConstraint[kinds.lengths().size()];
             solver.objective().setMinimization();
             for (int i = 0; i < demand.length; i++) {
                 demand[i] = solver.makeConstraint(kinds.demand()[i], MPSolver.infinity());
@@ -74,8 +77,9 @@ final class ColumnGeneration {
                 demand[i].setCoefficient(none, 1);
                 solver.objective().setCoefficient(none, kinds.pieces() + 1.0);
             }
-            for (int h = 0; h < lengths.length; h++) {
-                lengths[h] = solver.makeConstraint(-MPSolver.infinity(), 1);
+            for (int l = 0; l < lengths.length; l++) {
+                Lengths length = kinds.lengths().get(l);
+                lengths[l] = solver.makeConstraint(-MPSolver.infinity(), length.limited() ? length.available() : MPSolver.infinity());
             }
         }
 
@@ -100,16 +104,19 @@ final class ColumnGeneration {
         private boolean price() {
             long[] worths = new long[demand.length];
             for (int i = 0; i < worths.length; i++) {
-                worths[i] = (long) Math.floor(Math.max(0, demand[i].dualValue()) * SCALE);
+                worths[i] = (long) Math.floor(Math.max(0, demand[i].dualValue()) * FINENESS);
             }
-            long[] best = new long[kinds.lengths()];
+            long[] best = new long[lengths.length];
             List<Pattern> better = new ArrayList<>();
-            for (int h = 0; h < best.length; h++) {
-                Knapsack.Best found = knapsack.best(kinds.capacity(h), worths);
-                best[h] = found.value();
-                double cost = kinds.isNew(h) ? 1 : Math.max(0, -lengths[h].dualValue());
-                if (found.value() > (cost + TOLERANCE) * SCALE) {
-                    better.add(new Pattern(h, found.counts()));
+            for (int l = 0; l < lengths.length; l++) {
+                Lengths length = kinds.lengths().get(l);
+                if (length.available() > 0) {
+                    Knapsack.Best found = knapsack.best(length.capacity(), worths);
+                    best[l] = found.value();
+                    double cost = length.cost() / unit + Math.max(0, -lengths[l].dualValue());
+                    if (found.value() > (cost + TOLERANCE) * FINENESS) {
+                        better.add(new Pattern(l, found.counts()));
+                    }
                 }
             }
             raise(worths, best);
@@ -118,31 +125,42 @@ final class ColumnGeneration {
         }
 
         private void raise(long[] worths, long[] best) {
-            long sum = 0;
+            BigInteger sum = BigInteger.ZERO;
             for (int i = 0; i < worths.length; i++) {
-                sum = Math.addExact(sum, Math.multiplyExact(worths[i], (long) kinds.demand()[i]));
+                sum = sum.add(BigInteger.valueOf(worths[i]).multiply(BigInteger.valueOf(kinds.demand()[i])));
             }
-            for (int h = 0; h < kinds.onHand().length; h++) {
-                sum -= best[h];
+            for (int l = 0; l < best.length; l++) {
+                Lengths length = kinds.lengths().get(l);
+                sum = length.bought() ? sum : sum.subtract(BigInteger.valueOf(best[l]).multiply(BigInteger.valueOf(length.available())));
             }
-            long each = best[kinds.onHand().length];
-            if (sum > 0 && each > 0) {
-                bound = Math.max(bound, -Math.floorDiv(-sum, each));
+            if (sum.signum() > 0) {
+                bound = Math.max(bound, scaled(sum, best));
             }
+        }
+
+        private long scaled(BigInteger sum, long[] best) {
+            BigInteger least = null;
+            for (int l = 0; l < best.length; l++) {
+                Lengths length = kinds.lengths().get(l);
+                if (length.bought() && best[l] > 0) {
+                    BigInteger each = BigInteger.valueOf(best[l]);
+                    BigInteger cost = sum.multiply(BigInteger.valueOf(length.cost())).add(each).subtract(BigInteger.ONE).divide(each);
+                    least = least == null ? cost : least.min(cost);
+                }
+            }
+            return least == null ? 0 : least.longValueExact();
         }
 
         private void add(Pattern pattern) {
             patterns.add(pattern);
             MPVariable column = solver.makeNumVar(0, MPSolver.infinity(), "");
             times.add(column);
-            solver.objective().setCoefficient(column, kinds.isNew(pattern.length()) ? 1 : 0);
+            solver.objective().setCoefficient(column, kinds.lengths().get(pattern.length()).cost() / unit);
+            lengths[pattern.length()].setCoefficient(column, 1);
             for (int i = 0; i < demand.length; i++) {
                 if (pattern.counts()[i] > 0) {
                     demand[i].setCoefficient(column, pattern.counts()[i]);
                 }
-            }
-            if (!kinds.isNew(pattern.length())) {
-                lengths[pattern.length()].setCoefficient(column, 1);
             }
         }
     }

@@ -1,46 +1,60 @@
 package benchful.core.cutting;
 
-import java.util.Arrays;
+import java.math.BigInteger;
+import java.util.List;
 
 /**
- * How many new lengths every plan needs at least, without a solver.
+ * What every plan costs at least, without a solver.
  *
- * <p>The greater of two: total length over stock length, what is on hand taken off; and, for a threshold a up to half the
- * stock, lengths for all pieces longer than stock - a, plus pieces longer than half, plus what the pieces from a to half
- * leave over once they fill up the rest of those. Source: Martello and Toth, "Lower bounds and reduction procedures for the
- * bin packing problem", Discrete Applied Mathematics 28 (1990), bound L2. The second is used where nothing is on hand.
+ * <p>What is on hand taken off, the total length at the least cost per length; where one stock length is on offer, whole
+ * lengths of it. Where nothing is on hand then, also, for a threshold a up to half of it: lengths for all pieces longer than stock - a, plus pieces longer
+ * than half, plus what the pieces from a to half leave over once they fill up the rest of those. Source: Martello and Toth,
+ * "Lower bounds and reduction procedures for the bin packing problem", Discrete Applied Mathematics 28 (1990), bound L2.
  */
 final class CuttingBound {
     private CuttingBound() {}
 
-    static int of(Kinds kinds) {
-        long onHand = Arrays.stream(kinds.onHand()).sum();
-        long least = ceil(Math.max(0, kinds.total() - onHand), kinds.stock());
-        for (int i = 0; onHand == 0 && i < kinds.kinds(); i++) {
-            if (2 * kinds.sizes()[i] <= kinds.stock()) {
-                least = Math.max(least, threshold(kinds, kinds.sizes()[i]));
-            }
+    static long of(Kinds kinds) {
+        long onHand = kinds.lengths().stream().filter(l -> !l.bought()).mapToLong(l -> l.capacity() * l.available()).sum();
+        List<Lengths> stocks = kinds.lengths().stream().filter(Lengths::bought).toList();
+        long rest = Math.max(0, kinds.total() - onHand);
+        if (stocks.size() == 1) {
+            long stock = stocks.get(0).capacity();
+            return stocks.get(0).cost() * (onHand == 0 ? least(kinds, stock) : -Math.floorDiv(-rest, stock));
         }
-        return Math.toIntExact(onHand == 0 ? Math.max(least, threshold(kinds, 0)) : least);
+        return stocks.stream().mapToLong(s -> share(rest, s)).min().orElse(0);
     }
 
-    private static long threshold(Kinds kinds, long a) {
+    /** rest x cost / capacity, rounded up. */
+    private static long share(long rest, Lengths stock) {
+        BigInteger cost = BigInteger.valueOf(rest).multiply(BigInteger.valueOf(stock.cost()));
+        BigInteger[] parts = cost.divideAndRemainder(BigInteger.valueOf(stock.capacity()));
+        return parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
+    }
+
+    private static long least(Kinds kinds, long stock) {
+        long least = threshold(kinds, stock, 0);
+        for (int i = 0; i < kinds.kinds(); i++) {
+            if (2 * kinds.sizes()[i] <= stock) {
+                least = Math.max(least, threshold(kinds, stock, kinds.sizes()[i]));
+            }
+        }
+        return least;
+    }
+
+    private static long threshold(Kinds kinds, long stock, long a) {
         long alone = 0;
         long room = 0;
         long small = 0;
         for (int i = 0; i < kinds.kinds(); i++) {
             long size = kinds.sizes()[i];
-            if (2 * size > kinds.stock()) {
+            if (2 * size > stock) {
                 alone += kinds.demand()[i];
-                room += size > kinds.stock() - a ? 0 : (kinds.stock() - size) * kinds.demand()[i];
+                room += size > stock - a ? 0 : (stock - size) * kinds.demand()[i];
             } else if (size >= a) {
                 small += size * kinds.demand()[i];
             }
         }
-        return alone + ceil(Math.max(0, small - room), kinds.stock());
-    }
-
-    private static long ceil(long a, long b) {
-        return -Math.floorDiv(-a, b);
+        return alone - Math.floorDiv(-Math.max(0, small - room), stock);
     }
 }

@@ -1,38 +1,33 @@
 package benchful.core.cutting;
 
 import benchful.core.quantity.Sentence;
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
  * Which length is cut into which pieces.
  *
  * @param lengths in the order in which to cut them; those on hand first
- * @param bound no plan can do with fewer new lengths
+ * @param cost of the new lengths, in the unit of the stock's costs
+ * @param bound no plan costs less
+ * @param proof a sentence that says so, or how much less another might cost
  */
-public record CuttingPlan(List<CutLength> lengths, int bound, List<Sentence> reasons) implements CuttingOutcome {
+public record CuttingPlan(List<CutLength> lengths, BigDecimal cost, BigDecimal bound, String proof, List<Sentence> reasons)
+        implements CuttingOutcome {
     public CuttingPlan {
         lengths = List.copyOf(lengths);
         reasons = List.copyOf(reasons);
-        if (bound > bought(lengths)) {
-            throw new IllegalArgumentException("The bound %d lies above the %d lengths used.".formatted(bound, bought(lengths)));
+        if (bound.compareTo(cost) > 0) {
+            throw new IllegalArgumentException("The bound %s lies above the cost %s.".formatted(bound, cost));
         }
     }
 
     /** How many new lengths it takes. */
     public int bought() {
-        return bought(lengths);
+        return (int) lengths.stream().filter(CutLength::bought).count();
     }
 
     public boolean isProven() {
-        return bound == bought();
-    }
-
-    public String proof() {
-        return isProven() ? "Proven least: no plan takes fewer new lengths."
-                : "Best plan found; another might take %d fewer.".formatted(bought() - bound);
-    }
-
-    private static int bought(List<CutLength> lengths) {
-        return (int) lengths.stream().filter(CutLength::bought).count();
+        return bound.compareTo(cost) == 0;
     }
 }

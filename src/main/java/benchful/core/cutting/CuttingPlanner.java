@@ -2,6 +2,7 @@ package benchful.core.cutting;
 
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -11,10 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Plans the cutting of pieces from lengths, so that the fewest new lengths are bought; what is on hand costs nothing.
+ * Plans the cutting of pieces from lengths, so that the new lengths cost least; what is on hand costs nothing.
  * A piece and its cut take length + loss; a whole length gives stock + loss, since nothing is cut off at its end.
  */
 public final class CuttingPlanner {
@@ -25,7 +27,7 @@ public final class CuttingPlanner {
     private CuttingPlanner(CuttingRequest request) {
         this.request = request;
         this.loss = Micrometres.up(request.loss());
-        this.kinds = Kinds.of(request, request.stock() == null ? longest(request) : Micrometres.down(request.stock()));
+        this.kinds = Kinds.of(request);
     }
 
     public static CuttingOutcome plan(CuttingRequest request) {
@@ -33,21 +35,24 @@ public final class CuttingPlanner {
     }
 
     private CuttingOutcome plan() {
-        CuttingSearch.Found found = CuttingSearch.search(kinds);
-        List<CutLength> lengths = lengths(found.patterns());
-        CuttingPlan plan = new CuttingPlan(lengths, found.bound(), List.of());
-        if (request.stock() == null && plan.bought() > 0) {
-            return new NotCuttable(Sentence.of("The lengths on hand do not reach for all pieces, and no new length is offered."));
-        }
-        return new CuttingPlan(lengths, found.bound(), List.of(made(plan), Sentence.of("%s", plan.proof())));
+        return CuttingSearch.search(kinds).<CuttingOutcome>map(this::plan).orElseGet(() ->
+                new NotCuttable(Sentence.of("The lengths on hand do not reach for all pieces, and no new length is offered.")));
     }
 
-    private static long longest(CuttingRequest request) {
-        return Stream.concat(request.onHand().stream(), Stream.ofNullable(request.stock())).mapToLong(Micrometres::down).max().orElse(0);
+    private CuttingPlan plan(CuttingSearch.Found found) {
+        BigDecimal cost = cost(kinds.cost(found.patterns()));
+        BigDecimal bound = cost(found.bound());
+        List<CutLength> lengths = lengths(found.patterns());
+        return new CuttingPlan(lengths, cost, bound, proof(cost, bound), List.of(made(lengths)));
+    }
+
+    private static BigDecimal cost(long tenThousandths) {
+        return BigDecimal.valueOf(tenThousandths, 4);
     }
 
     private static Optional<NotCuttable> tooLong(CuttingRequest request) {
-        long longest = longest(request);
+        long longest = Stream.concat(request.onHand().stream(), request.stocks().stream().map(Stock::length))
+                .mapToLong(Micrometres::down).max().orElse(0);
         return request.pieces().stream().filter(p -> Micrometres.up(p.length()) > longest).findFirst().map(p -> new NotCuttable(longest == 0
                 ? Sentence.of("There is no length to cut %s (%s) from.", p.length(), p.label())
                 : Sentence.of("The piece of %s (%s) is longer than the longest length there is, %s. Offer a longer one, or join pieces.",
@@ -72,24 +77,40 @@ public final class CuttingPlanner {
                 at += piece + loss;
             }
         }
-        long length = kinds.capacity(pattern.length()) - loss;
-        Quantity offcut = Micrometres.quantity(Math.max(0, length - at));
+        Lengths lengths = kinds.lengths().get(pattern.length());
+        Quantity offcut = Micrometres.quantity(Math.max(0, lengths.capacity() - loss - at));
         boolean kept = offcut.signum() > 0 && offcut.compareTo(request.keep()) >= 0;
-        return new CutLength(Micrometres.quantity(length), kinds.isNew(pattern.length()), cuts, offcut, kept);
+        return new CutLength(Micrometres.quantity(lengths.capacity() - loss), lengths.bought(), cuts, offcut, kept);
     }
 
-    private Sentence made(CuttingPlan plan) {
-        int pieces = kinds.pieces();
-        int onHand = plan.lengths().size() - plan.bought();
-        String from = onHand == 0 ? "" : onHand == 1 ? "1 length on hand" : onHand + " lengths on hand";
-        if (plan.bought() == 0) {
-            return Sentence.of("%s are cut from %s; each cut loses %s.", pieces(pieces), from, request.loss());
+    private Sentence made(List<CutLength> lengths) {
+        Map<Quantity, Long> bought = lengths.stream().filter(CutLength::bought)
+                .collect(Collectors.groupingBy(CutLength::length, TreeMap::new, Collectors.counting()));
+        long onHand = lengths.stream().filter(l -> !l.bought()).count();
+        List<Object> parts = new ArrayList<>(List.of(counted(kinds.pieces(), "piece")));
+        List<String> from = new ArrayList<>();
+        if (onHand > 0) {
+            from.add(counted(onHand, "length") + " on hand");
         }
-        return Sentence.of("%s are cut from %s%s of %s; each cut loses %s.", pieces(pieces), onHand == 0 ? "" : from + " and ",
-                plan.bought() == 1 ? "1 new length" : plan.bought() + " new lengths", request.stock(), request.loss());
+        bought.forEach((length, number) -> {
+            from.add(counted(number, "new length") + " of %s");
+            parts.add(length);
+        });
+        parts.add(request.loss());
+        return Sentence.of("%s are cut from " + String.join(" and ", from) + "; each cut loses %s.", parts.toArray());
     }
 
-    private static String pieces(int n) {
-        return n == 1 ? "1 piece" : n + " pieces";
+    private String proof(BigDecimal cost, BigDecimal bound) {
+        boolean proven = cost.compareTo(bound) == 0;
+        if (request.stocks().size() > 1) {
+            return proven ? "Proven least: no other cutting costs less for new lengths, deliveries left aside."
+                    : "Best cutting found; another might cost up to %s less for new lengths."
+                            .formatted(cost.subtract(bound).stripTrailingZeros().toPlainString());
+        }
+        return proven ? "Proven least: no other cutting takes fewer new lengths." : "Best cutting found; another might take fewer new lengths.";
+    }
+
+    private static String counted(long n, String noun) {
+        return n + " " + noun + (n == 1 ? "" : "s");
     }
 }

@@ -1,58 +1,82 @@
 package benchful.core.cutting;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Finds the patterns that take the fewest new lengths.
+ * Finds the patterns whose new lengths cost least.
  *
  * <p>First fit and a plain bound settle most classes. Where they differ, the bound of {@link ColumnGeneration} is aimed at:
  * the patterns that its linear programme uses most are cut first, the rest is solved anew, and where the rest can no longer
- * reach the aim, the next pattern is tried. After a fixed number of such tries {@link CuttingProof} is asked, and then the
- * aim is raised by one length; so the search always ends the same way, with the least number proven or the gap known.
+ * reach the aim, the next pattern is tried. Where that fails within a fixed number of tries, anything cheaper than the best
+ * is aimed at, and last {@link CuttingProof} is asked. So the search always ends the same way, with the least proven or the
+ * gap known.
  */
 final class CuttingSearch {
     private static final int MOST_TRIES = 400;
+    private static final int FEWER_TRIES = 100;
     private static final int WIDEST = 3;
 
     private final Kinds kinds;
     private List<Pattern> best;
     private int tries;
-    private int aim;
+    private long aim;
 
-    private CuttingSearch(Kinds kinds) {
+    private CuttingSearch(Kinds kinds, List<Pattern> first) {
         this.kinds = kinds;
-        this.best = FirstFit.fill(kinds);
+        this.best = first;
     }
 
-    /** @param bound no plan takes fewer new lengths */
-    record Found(List<Pattern> patterns, int bound) {}
+    /** @param bound no plan costs less */
+    record Found(List<Pattern> patterns, long bound) {}
 
-    static Found search(Kinds kinds) {
-        CuttingSearch search = new CuttingSearch(kinds);
-        int plain = CuttingBound.of(kinds);
-        if (search.bought(search.best) == plain) {
-            return new Found(search.best, plain);
+    /** Empty where the lengths do not reach for all pieces. */
+    static Optional<Found> search(Kinds kinds) {
+        Optional<List<Pattern>> first = FirstFit.fill(kinds);
+        long plain = CuttingBound.of(kinds);
+        if (first.isPresent() && kinds.cost(first.get()) == plain) {
+            return Optional.of(new Found(first.get(), plain));
         }
-        ColumnGeneration columns = new ColumnGeneration(kinds, List.of());
-        return search.from(Math.max(plain, columns.bound()), columns);
+        if (first.isEmpty()) {
+            return CuttingProof.ask(kinds, Long.MAX_VALUE).plan().map(plan -> new Found(plan, 0));
+        }
+        return Optional.of(new CuttingSearch(kinds, first.get()).improve(plain));
     }
 
-    /** Aims at the bound, then at one length more, and so on; raises the bound where the solver shows that the aim can't be. */
-    private Found from(int least, ColumnGeneration columns) {
-        int bound = least;
-        for (aim = least; aim < bought(best); aim++) {
-            tries = 0;
-            if (!reaches(kinds, List.of(), columns)) {
-                CuttingProof.Answer answer = CuttingProof.ask(kinds, aim);
-                best = answer.verdict() == CuttingProof.Verdict.PLAN ? answer.patterns() : best;
-                bound = answer.verdict() == CuttingProof.Verdict.NONE && bound == aim ? aim + 1 : bound;
+    private Found improve(long plain) {
+        ColumnGeneration columns = new ColumnGeneration(kinds, List.of());
+        long bound = Math.max(plain, whole(columns.bound()));
+        if (!reaches(bound, MOST_TRIES, columns)) {
+            boolean better = true;
+            while (better) {
+                better = reaches(kinds.cost(best) - step(), FEWER_TRIES, columns);
             }
+            CuttingProof.Answer answer = CuttingProof.ask(kinds, kinds.cost(best));
+            best = answer.plan().orElse(best);
+            bound = Math.max(bound, Math.min(whole(answer.bound()), kinds.cost(best)));
         }
         return new Found(best, bound);
+    }
+
+    /** Every plan's cost is a multiple of what divides all costs. */
+    private long step() {
+        BigInteger step = kinds.lengths().stream().map(l -> BigInteger.valueOf(l.cost())).reduce(BigInteger.ZERO, BigInteger::gcd);
+        return Math.max(1, step.longValueExact());
+    }
+
+    private long whole(long cost) {
+        return cost == Long.MAX_VALUE ? cost : -Math.floorDiv(-cost, step()) * step();
+    }
+
+    private boolean reaches(long cost, int most, ColumnGeneration columns) {
+        aim = cost;
+        tries = most;
+        return kinds.cost(best) <= aim || reaches(kinds, List.of(), columns);
     }
 
     private boolean reaches(Kinds rest, List<Pattern> cut, ColumnGeneration columns) {
@@ -64,7 +88,7 @@ final class CuttingSearch {
             if (goesOn(rest.without(pattern, times), longer, columns)) {
                 return true;
             }
-            if (tries > MOST_TRIES) {
+            if (tries < 0) {
                 return false;
             }
         }
@@ -72,28 +96,24 @@ final class CuttingSearch {
     }
 
     private boolean goesOn(Kinds rest, List<Pattern> cut, ColumnGeneration columns) {
-        List<Pattern> filled = new ArrayList<>(cut);
-        filled.addAll(FirstFit.fill(rest));
-        if (bought(filled) <= aim) {
-            best = filled;
+        Optional<List<Pattern>> filled = FirstFit.fill(rest);
+        if (filled.isPresent() && kinds.cost(cut) + kinds.cost(filled.get()) <= aim) {
+            best = new ArrayList<>(cut);
+            best.addAll(filled.get());
             return true;
         }
-        if (tries++ > MOST_TRIES || bought(cut) + CuttingBound.of(rest) > aim) {
+        if (tries-- < 0 || kinds.cost(cut) + CuttingBound.of(rest) > aim) {
             return false;
         }
         ColumnGeneration next = new ColumnGeneration(rest, columns.patterns());
-        return bought(cut) + next.bound() <= aim && reaches(rest, cut, next);
+        return kinds.cost(cut) + next.bound() <= aim && reaches(rest, cut, next);
     }
 
     private static List<Integer> mostUsed(Kinds rest, ColumnGeneration columns) {
-        return IntStream.range(0, columns.patterns().size()).boxed()
+        return IntStream.range(0, columns.uses().length).boxed()
                 .filter(p -> columns.uses()[p] > 1e-6 && rest.times(columns.patterns().get(p)) > 0)
                 .sorted(Comparator.comparingDouble((Integer p) -> columns.uses()[p]).reversed())
                 .limit(WIDEST)
                 .toList();
-    }
-
-    private int bought(List<Pattern> patterns) {
-        return (int) patterns.stream().filter(p -> kinds.isNew(p.length())).count();
     }
 }

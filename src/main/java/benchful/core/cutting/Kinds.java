@@ -1,27 +1,46 @@
 package benchful.core.cutting;
 
+import benchful.core.quantity.Quantity;
+import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.TreeMap;
 
 /**
- * A cutting problem in whole numbers: equal pieces taken together, a cut's loss added to each piece and to each length.
+ * A cutting problem in whole numbers: equal pieces and equal lengths taken together, a cut's loss added to each of both.
  *
  * @param sizes by kind, falling, loss included [um]
  * @param demand pieces of each kind
- * @param onHand each length on hand, loss included; 0 once it is used [um]
- * @param stock a new length, loss included [um]
+ * @param lengths those on hand by rising length, then those to be bought by rising length
  */
-record Kinds(long[] sizes, int[] demand, long[] onHand, long stock) {
-    static Kinds of(CuttingRequest request, long stock) {
+record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
+    private static final int COST_PLACES = 4;
+
+    static Kinds of(CuttingRequest request) {
         long loss = Micrometres.up(request.loss());
         TreeMap<Long, Integer> counts = new TreeMap<>(Comparator.reverseOrder());
         request.pieces().forEach(p -> counts.merge(Micrometres.up(p.length()) + loss, p.count(), Math::addExact));
         return new Kinds(
                 counts.keySet().stream().mapToLong(Long::longValue).toArray(),
                 counts.values().stream().mapToInt(Integer::intValue).toArray(),
-                request.onHand().stream().mapToLong(q -> Micrometres.down(q) + loss).sorted().toArray(),
-                stock + loss);
+                lengths(request, loss));
+    }
+
+    private static List<Lengths> lengths(CuttingRequest request, long loss) {
+        List<Lengths> lengths = new ArrayList<>();
+        TreeMap<Long, Integer> onHand = new TreeMap<>();
+        for (Quantity length : request.onHand()) {
+            onHand.merge(Micrometres.down(length) + loss, 1, Integer::sum);
+        }
+        onHand.forEach((capacity, number) -> lengths.add(new Lengths(capacity, 0, number, false)));
+        request.stocks().stream()
+                .map(s -> new Lengths(Micrometres.down(s.length()) + loss,
+                        s.cost().movePointRight(COST_PLACES).setScale(0, RoundingMode.HALF_UP).longValueExact(), Lengths.UNLIMITED, true))
+                .sorted(Comparator.comparingLong(Lengths::capacity).thenComparing(Lengths::cost))
+                .forEach(lengths::add);
+        return lengths;
     }
 
     int kinds() {
@@ -40,17 +59,8 @@ record Kinds(long[] sizes, int[] demand, long[] onHand, long stock) {
         return total;
     }
 
-    /** Lengths on hand are 0, 1, ...; the number after them stands for all new ones. */
-    int lengths() {
-        return onHand.length + 1;
-    }
-
-    boolean isNew(int length) {
-        return length == onHand.length;
-    }
-
-    long capacity(int length) {
-        return isNew(length) ? stock : onHand[length];
+    long cost(List<Pattern> patterns) {
+        return patterns.stream().mapToLong(p -> lengths.get(p.length()).cost()).sum();
     }
 
     /** What is left to do once a pattern has been cut so many times. */
@@ -59,16 +69,14 @@ record Kinds(long[] sizes, int[] demand, long[] onHand, long stock) {
         for (int i = 0; i < left.length; i++) {
             left[i] -= times * pattern.counts()[i];
         }
-        long[] lengths = onHand.clone();
-        if (!isNew(pattern.length())) {
-            lengths[pattern.length()] = 0;
-        }
-        return new Kinds(sizes, left, lengths, stock);
+        List<Lengths> rest = new ArrayList<>(lengths);
+        rest.set(pattern.length(), lengths.get(pattern.length()).without(times));
+        return new Kinds(sizes, left, rest);
     }
 
-    /** How often a pattern can be cut before it gives a piece too many or its length is used up. */
+    /** How often a pattern can be cut before it gives a piece too many or its lengths are used up. */
     int times(Pattern pattern) {
-        int times = isNew(pattern.length()) ? Integer.MAX_VALUE : onHand[pattern.length()] > 0 ? 1 : 0;
+        int times = lengths.get(pattern.length()).available();
         for (int i = 0; i < demand.length; i++) {
             if (pattern.counts()[i] > 0) {
                 times = Math.min(times, demand[i] / pattern.counts()[i]);

@@ -5,11 +5,19 @@ import java.util.Arrays;
 /**
  * What one length is cut into.
  *
- * @param length which length: its place among those on hand, or their number for a new one
+ * @param length which of the {@link Kinds#lengths()}
  * @param counts pieces of each kind
  */
 record Pattern(int length, int[] counts) {
     boolean isEmpty() {
         return Arrays.stream(counts).allMatch(n -> n == 0);
+    }
+
+    long used(Kinds kinds) {
+        long used = 0;
+        for (int i = 0; i < counts.length; i++) {
+            used += counts[i] * kinds.sizes()[i];
+        }
+        return used;
     }
 }

@@ -6,6 +6,7 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -48,6 +49,6 @@ class PublishedCuttingTest {
             throw new UncheckedIOException(e);
         }
         List<Piece> pieces = IntStream.range(2, numbers.size()).mapToObj(i -> new Piece("item", Quantity.of(numbers.get(i), Unit.MM), 1)).toList();
-        return new CuttingRequest(pieces, List.of(), Quantity.of(numbers.get(1), Unit.MM), Quantity.zero(Unit.MM), Quantity.zero(Unit.MM));
+        return new CuttingRequest(pieces, List.of(), List.of(new Stock(Quantity.of(numbers.get(1), Unit.MM), BigDecimal.ONE)), Quantity.zero(Unit.MM), Quantity.zero(Unit.MM));
     }
 }
