@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -15,6 +16,7 @@ import java.util.Set;
  * @param headcount     students, 1 to 1000
  * @param helpers       helpers beside the tutor, who always is there
  * @param groups        1 for the whole class together, more for groups that take their make steps in turn
+ * @param pacing        how students go from one make step to the next, in the simulated class
  * @param meetings      booked hours, at least one
  * @param breaks        breaks at fixed times
  * @param preparedAhead ids of make and wait steps that the tutor does before this class
@@ -23,7 +25,7 @@ import java.util.Set;
  * @param timeLimit     how long the search for the best order may take
  */
 public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> room, int headcount, int helpers, int groups,
-        List<Meeting> meetings, List<Break> breaks, Set<String> preparedAhead, long seed, int replications, Duration timeLimit) {
+        Pacing pacing, List<Meeting> meetings, List<Break> breaks, Set<String> preparedAhead, long seed, int replications, Duration timeLimit) {
 
     public LessonRequest {
         steps = List.copyOf(steps);
@@ -41,6 +43,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         Guard.atLeast(1, meetings.size(), "The number of meetings");
         Guard.atLeast(1, replications, "The number of simulated classes");
         Guard.notNegative(timeLimit, "time limit");
+        Objects.requireNonNull(pacing, "pacing");
     }
 
     private static void atMost(int greatest, int value, String what) {
@@ -70,11 +73,11 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         builder.room.addAll(room);
         builder.meetings.addAll(meetings);
         builder.breaks.addAll(breaks);
-        return builder.headcount(headcount).helpers(helpers).groups(groups).preparedAhead(preparedAhead)
-                .seed(seed).replications(replications).timeLimit(timeLimit);
+        return builder.headcount(headcount).helpers(helpers).groups(groups).pacing(pacing)
+                .preparedAhead(preparedAhead).seed(seed).replications(replications).timeLimit(timeLimit);
     }
 
-    /** Collects a request; unset values are one student, no helper, one group, seed 1, 10,000 simulated classes, 2 seconds. */
+    /** Collects a request; unset values are one student, no helper, one group, together, seed 1, 10,000 simulated classes, 2 seconds. */
     public static final class Builder {
         private final List<Step> steps = new ArrayList<>();
         private final List<Link> links = new ArrayList<>();
@@ -85,6 +88,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         private int headcount = 1;
         private int helpers;
         private int groups = 1;
+        private Pacing pacing = Pacing.TOGETHER;
         private long seed = 1;
         private int replications = 10_000;
         private Duration timeLimit = Duration.ofSeconds(2);
@@ -144,6 +148,11 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
             return this;
         }
 
+        public Builder pacing(Pacing kind) {
+            pacing = kind;
+            return this;
+        }
+
         public Builder meeting(LocalDateTime start, LocalDateTime end) {
             meetings.add(new Meeting(start, end));
             return this;
@@ -187,8 +196,8 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         }
 
         public LessonRequest build() {
-            return new LessonRequest(steps, links, room, headcount, helpers, groups, meetings, breaks, preparedAhead, seed,
-                    replications, timeLimit);
+            return new LessonRequest(steps, links, room, headcount, helpers, groups, pacing, meetings, breaks, preparedAhead,
+                    seed, replications, timeLimit);
         }
     }
 }

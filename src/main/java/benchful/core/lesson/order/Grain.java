@@ -1,5 +1,6 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.ClosedTime;
 import java.util.List;
 
 /**
@@ -26,7 +27,7 @@ record Grain(long seconds) {
             common = gap.hasLeast() ? divisor(common, gap.least()) : common;
             common = gap.hasGreatest() ? divisor(common, gap.greatest()) : common;
         }
-        for (Hours.Closed part : model.hours().closed()) {
+        for (ClosedTime part : model.hours().closed()) {
             common = divisor(divisor(common, part.from()), part.to());
         }
         return new Grain(Math.max(1, common));

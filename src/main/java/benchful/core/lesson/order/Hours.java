@@ -1,12 +1,10 @@
 package benchful.core.lesson.order;
 
-import benchful.core.lesson.Break;
+import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Meeting;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -15,15 +13,11 @@ import java.util.List;
  */
 final class Hours {
 
-    /** A closed time [from, to); {@code away} if it lies between two meetings, when the room is empty. */
-    record Closed(long from, long to, boolean away) {
-    }
-
     private final LocalDateTime origin;
     private final long grain;
-    private final List<Closed> closed;
+    private final List<ClosedTime> closed;
 
-    private Hours(LocalDateTime origin, long grain, List<Closed> closed) {
+    private Hours(LocalDateTime origin, long grain, List<ClosedTime> closed) {
         this.origin = origin;
         this.grain = grain;
         this.closed = List.copyOf(closed);
@@ -31,46 +25,17 @@ final class Hours {
 
     /** In seconds at first. */
     static Hours of(LessonRequest request) {
-        List<Closed> raw = new ArrayList<>();
-        LocalDateTime origin = request.start();
-        for (Break pause : request.breaks()) {
-            raw.add(new Closed(seconds(origin, pause.start()), seconds(origin, pause.end()), false));
-        }
-        List<Meeting> meetings = request.meetings();
-        for (int i = 1; i < meetings.size(); i++) {
-            raw.add(new Closed(seconds(origin, meetings.get(i - 1).end()), seconds(origin, meetings.get(i).start()), true));
-        }
-        raw.removeIf(part -> part.from() == part.to());
-        raw.sort(Comparator.comparingLong(Closed::from));
-        return new Hours(origin, 1, merged(raw));
+        return new Hours(request.start(), 1, ClosedTime.of(request));
     }
 
-    private static List<Closed> merged(List<Closed> raw) {
-        List<Closed> merged = new ArrayList<>();
-        for (Closed next : raw) {
-            Closed last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
-            if (last != null && next.from() <= last.to()) {
-                merged.set(merged.size() - 1,
-                        new Closed(last.from(), Math.max(last.to(), next.to()), last.away() || next.away()));
-            } else {
-                merged.add(next);
-            }
-        }
-        return merged;
-    }
-
-    private static long seconds(LocalDateTime origin, LocalDateTime time) {
-        return Duration.between(origin, time).toSeconds();
-    }
-
-    List<Closed> closed() {
+    List<ClosedTime> closed() {
         return closed;
     }
 
     /** The same hours counted in grains of so many seconds. */
     Hours in(long seconds) {
         return new Hours(origin, seconds, closed.stream()
-                .map(part -> new Closed(part.from() / seconds, part.to() / seconds, part.away())).toList());
+                .map(part -> new ClosedTime(part.from() / seconds, part.to() / seconds, part.away())).toList());
     }
 
     LocalDateTime toTime(long grains) {
@@ -84,7 +49,7 @@ final class Hours {
     /** The first time at or after {@code from} at which the activity may begin. */
     long earliestStart(Activity activity, long from) {
         long start = from;
-        for (Closed part : closed) {
+        for (ClosedTime part : closed) {
             if (clashes(activity, start, part)) {
                 start = part.to();
             }
@@ -92,7 +57,7 @@ final class Hours {
         return start;
     }
 
-    private static boolean clashes(Activity activity, long start, Closed part) {
+    private static boolean clashes(Activity activity, long start, ClosedTime part) {
         if (!activity.hands()) {
             return part.away() && part.from() < start && start < part.to();
         }
@@ -106,7 +71,7 @@ final class Hours {
     long end(Activity activity, long start) {
         long end = start + activity.work();
         if (activity.hands() && activity.pausable()) {
-            for (Closed part : closed) {
+            for (ClosedTime part : closed) {
                 if (start < part.from() && part.from() < end) {
                     end += part.to() - part.from();
                 }
@@ -140,7 +105,7 @@ final class Hours {
         long end = end(activity, start);
         List<long[]> segments = new ArrayList<>();
         long from = start;
-        for (Closed part : closed) {
+        for (ClosedTime part : closed) {
             if (activity.hands() && from < part.from() && part.from() < end) {
                 segments.add(new long[] {from, part.from()});
                 from = part.to();
@@ -153,7 +118,7 @@ final class Hours {
     /** Time the class is open between two instants. */
     long open(long from, long to) {
         long open = Math.max(0, to - from);
-        for (Closed part : closed) {
+        for (ClosedTime part : closed) {
             open -= Math.max(0, Math.min(to, part.to()) - Math.max(from, part.from()));
         }
         return Math.max(0, open);

@@ -1,5 +1,6 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Preparation;
@@ -155,7 +156,7 @@ final class ModelBuilder {
     }
 
     private long horizon(Hours hours) {
-        long sum = hours.closed().stream().mapToLong(Hours.Closed::to).max().orElse(0);
+        long sum = hours.closed().stream().mapToLong(ClosedTime::to).max().orElse(0);
         sum += activities.stream().mapToLong(Activity::work).sum();
         return sum + gaps.stream().mapToLong(gap -> Math.max(0, gap.least())).sum() + 1;
     }

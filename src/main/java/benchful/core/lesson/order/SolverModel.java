@@ -1,5 +1,6 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.ClosedTime;
 import com.google.ortools.sat.Constraint;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
@@ -82,7 +83,7 @@ final class SolverModel {
         IntVar end = solver.newIntVar(work, limit, "end" + i);
         IntVar length = solver.newIntVar(work, limit, "length" + i);
         LinearExprBuilder parts = LinearExpr.newBuilder().add(work);
-        for (Hours.Closed part : model.hours().closed()) {
+        for (ClosedTime part : model.hours().closed()) {
             Literal across = solver.newBoolVar("across");
             Literal after = solver.newBoolVar("after");
             Literal before = solver.newBoolVar("before");
@@ -102,7 +103,7 @@ final class SolverModel {
     private Domain startDomain(Activity activity) {
         List<long[]> open = new ArrayList<>();
         long from = 0;
-        for (Hours.Closed part : model.hours().closed()) {
+        for (ClosedTime part : model.hours().closed()) {
             long last = lastStartBefore(activity, part);
             if (last < Long.MAX_VALUE && from <= Math.min(last, limit)) {
                 open.add(new long[] {from, Math.min(last, limit)});
@@ -115,7 +116,7 @@ final class SolverModel {
         return Domain.fromIntervals(open.toArray(new long[0][]));
     }
 
-    private long lastStartBefore(Activity activity, Hours.Closed part) {
+    private long lastStartBefore(Activity activity, ClosedTime part) {
         if (!activity.hands()) {
             return part.away() ? part.from() : Long.MAX_VALUE;
         }

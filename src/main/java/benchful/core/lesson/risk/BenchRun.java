@@ -1,0 +1,276 @@
+package benchful.core.lesson.risk;
+
+import benchful.core.lesson.risk.Script.Bench;
+import benchful.core.lesson.risk.Script.Part;
+import java.util.Arrays;
+
+/**
+ * Students working through make steps side by side. Each student has one next event; the soonest of all is played, until as many as
+ * must have finished every step. Tools and help are given first come, first served. Cost O(log students) an event.
+ */
+final class BenchRun {
+
+    private static final byte ARRIVE = 0;
+    private static final byte CALL = 1;
+    private static final byte HELPED = 2;
+    private static final byte FINISH = 3;
+    private static final byte WAIT_FOR_GROUP = 4;
+
+    private final Script script;
+    private final Replication lesson;
+    private final Part[] parts;
+    private final int students;
+    private final Soonest soonest;
+    private final byte[] event;
+    private final int[] at;
+    private final int[][] list;
+    private final double[] left;
+    private final double[] since;
+    private final long[] state;
+    private final int[] freeTools;
+    private final Line forTools;
+    private final Line forHelp;
+    private int freePeople;
+    private final int[] finished;
+    private int open;
+    private double end;
+
+    BenchRun(Script script, Replication lesson) {
+        this.script = script;
+        this.lesson = lesson;
+        this.parts = script.parts().toArray(Part[]::new);
+        this.students = script.students().length;
+        soonest = new Soonest(students);
+        event = new byte[students];
+        at = new int[students];
+        list = new int[students][];
+        left = new double[students];
+        since = new double[students];
+        state = new long[students];
+        freeTools = new int[script.tools().length];
+        forTools = new Line(students);
+        forHelp = new Line(students);
+        finished = new int[parts.length];
+    }
+
+    /** Plays a bench from a clock time on; {@code own} holds the working time at which each student is free, and is moved on. */
+    double play(Bench bench, double[] own, double from) {
+        double begin = script.clock().toWorking(from);
+        prepare(bench, begin);
+        for (int s = 0; s < students; s++) {
+            lose(bench.cause(), s, begin - own[s]);
+            enter(s, begin, own);
+        }
+        while (open > 0) {
+            int s = soonest.student();
+            play(s, soonest.time(s), own);
+        }
+        close(bench, own);
+        return script.clock().toClock(end);
+    }
+
+    private void prepare(Bench bench, double begin) {
+        System.arraycopy(script.tools(), 0, freeTools, 0, freeTools.length);
+        forTools.clear();
+        forHelp.clear();
+        freePeople = script.helpers();
+        open = bench.parts().length;
+        end = begin;
+        for (int part : bench.parts()) {
+            finished[part] = 0;
+            lesson.start[part] = Double.MAX_VALUE;
+        }
+        for (int s = 0; s < students; s++) {
+            at[s] = 0;
+            list[s] = bench.lists()[script.students()[s] - 1];
+        }
+    }
+
+    private void lose(int cause, int student, double time) {
+        if (cause >= 0 && time > 0) {
+            lesson.lost[cause][student] += time;
+        }
+    }
+
+    /** Is free for the next step, if there is one and the group has moved on. */
+    private void enter(int s, double time, double[] own) {
+        own[s] = time;
+        if (at[s] == list[s].length || script.together() && at[s] > 0 && !hasMovedOn(list[s][at[s] - 1])) {
+            event[s] = WAIT_FOR_GROUP;
+            soonest.never(s);
+        } else {
+            goTo(s, time);
+        }
+    }
+
+    private boolean hasMovedOn(int part) {
+        return finished[part] >= parts[part].mustFinish();
+    }
+
+    private void goTo(int s, double time) {
+        Part part = parts[list[s][at[s]]];
+        double ready = script.clock().toWorking(lesson.ready(part, s));
+        if (part.length() > 0) {
+            ready = untilItFits(part, Math.max(time, ready));
+        }
+        if (ready > time) {
+            lose(lesson.cause(part, s), s, ready - time);
+        } else if (part.scarcest() < 0) {
+            begin(s, time);
+            return;
+        }
+        event[s] = ARRIVE;
+        soonest.set(s, Math.max(time, ready));
+    }
+
+    /** What may not pause is not begun shortly before a break; judged by its planned length. */
+    private double untilItFits(Part part, double time) {
+        return script.clock().toWorking(script.clock().wholeFrom(script.clock().toClockOnward(time), part.length()));
+    }
+
+    private void play(int s, double time, double[] own) {
+        switch (event[s]) {
+            case ARRIVE -> arrive(s, time);
+            case CALL -> call(s, time);
+            case HELPED -> helped(s, time);
+            default -> finish(s, time, own);
+        }
+    }
+
+    private void arrive(int s, double time) {
+        if (takesTools(s)) {
+            begin(s, time);
+        } else {
+            since[s] = time;
+            forTools.add(s);
+            soonest.never(s);
+        }
+    }
+
+    private boolean takesTools(int s) {
+        int[] units = parts[list[s][at[s]]].units();
+        for (int tool = 0; tool < units.length; tool++) {
+            if (units[tool] > freeTools[tool]) {
+                return false;
+            }
+        }
+        for (int tool = 0; tool < units.length; tool++) {
+            freeTools[tool] -= units[tool];
+        }
+        return true;
+    }
+
+    private void begin(int s, double time) {
+        Part part = parts[list[s][at[s]]];
+        state[s] = lesson.stepState(s, part);
+        left[s] = lesson.work(s, part, state[s]);
+        lesson.start[part.index()] = Math.min(lesson.start[part.index()], time);
+        goOn(s, time, part);
+    }
+
+    private double draw(int s) {
+        state[s] = Draws.mix(state[s], 1);
+        return Draws.exponential(state[s]);
+    }
+
+    /** Works on until the next call or to the end. */
+    private void goOn(int s, double time, Part part) {
+        double untilCall = part.callRate() > 0 ? draw(s) / part.callRate() : Double.POSITIVE_INFINITY;
+        boolean calls = untilCall < left[s];
+        event[s] = calls ? CALL : FINISH;
+        double work = calls ? untilCall : left[s];
+        left[s] -= work;
+        soonest.set(s, time + work);
+    }
+
+    private void call(int s, double time) {
+        if (freePeople > 0) {
+            help(s, time);
+        } else {
+            since[s] = time;
+            forHelp.add(s);
+            soonest.never(s);
+        }
+    }
+
+    /** The piece grows while the student is helped. */
+    private void help(int s, double time) {
+        freePeople--;
+        double length = draw(s) * parts[list[s][at[s]]].answer();
+        left[s] = Math.max(0, left[s] - length);
+        event[s] = HELPED;
+        soonest.set(s, time + length);
+    }
+
+    private void helped(int s, double time) {
+        freePeople++;
+        goOn(s, time, parts[list[s][at[s]]]);
+        if (!forHelp.isEmpty()) {
+            int next = forHelp.take(0);
+            lose(script.helpCause(), next, time - since[next]);
+            help(next, time);
+        }
+    }
+
+    private void finish(int s, double time, double[] own) {
+        Part part = parts[list[s][at[s]]];
+        lesson.done[part.index()][s] = script.clock().toClock(time);
+        at[s]++;
+        if (++finished[part.index()] == part.mustFinish()) {
+            lesson.end[part.index()] = lesson.done[part.index()][s];
+            open--;
+            end = time;
+            own[s] = time;
+            moveOn(part, time, own);
+        }
+        enter(s, time, own);
+        if (part.scarcest() >= 0) {
+            handOn(part, time);
+        }
+    }
+
+    /** Whoever waited for the group at this part goes on; the quick had time to spare. */
+    private void moveOn(Part part, double time, double[] own) {
+        int next = -1;
+        for (int m = 0; m < students && script.together(); m++) {
+            if (event[m] == WAIT_FOR_GROUP && at[m] > 0 && at[m] < list[m].length && list[m][at[m] - 1] == part.index()) {
+                next = list[m][at[m]];
+                lose(next, m, time - own[m]);
+                goTo(m, time);
+            }
+        }
+        if (next >= 0) {
+            lesson.spareBefore(next);
+        }
+    }
+
+    private void handOn(Part part, double time) {
+        for (int tool = 0; tool < part.units().length; tool++) {
+            freeTools[tool] += part.units()[tool];
+        }
+        for (int i = 0; i < forTools.size(); i++) {
+            int next = forTools.get(i);
+            if (takesTools(next)) {
+                forTools.take(i--);
+                lose(script.toolCause(parts[list[next][at[next]]].scarcest()), next, time - since[next]);
+                begin(next, time);
+            }
+        }
+    }
+
+    /** Whoever has not finished stops here, with the class. */
+    private void close(Bench bench, double[] own) {
+        double clock = script.clock().toClock(end);
+        for (int s = 0; s < students; s++) {
+            for (int i = at[s]; i < list[s].length; i++) {
+                lesson.done[list[s][i]][s] = clock;
+                own[s] = end;
+            }
+        }
+        for (int part : bench.parts()) {
+            lesson.unfinished[part] = 1 - (double) finished[part] / parts[part].members();
+            lesson.start[part] = script.clock().toClockOnward(lesson.start[part]);
+        }
+        Arrays.fill(at, 0);
+    }
+}

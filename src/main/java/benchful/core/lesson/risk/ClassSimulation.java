@@ -1,0 +1,33 @@
+package benchful.core.lesson.risk;
+
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+
+/**
+ * Teaches a plan many times over with drawn students. Between gatherings (show and together steps) each student goes through the
+ * make steps in the plan's order at their own pace, as soon as their piece is ready, the tools are free and the meeting has begun;
+ * a gathering begins when as many as must have finished, and cuts off the rest. Waits that hold equipment take all pieces at once.
+ * Steps may begin sooner than planned. Greatest gaps are not enforced, as nothing in the room would.
+ * Cost about 100 ns per student, step and class.
+ */
+public final class ClassSimulation {
+
+    private static final long MOST_STUDENT_STEPS = 30_000_000;
+
+    private ClassSimulation() {
+    }
+
+    /** Plays as many classes as the request asks for, fewer if students x steps x classes would pass 30 million. */
+    public static Risk of(LessonRequest request, LessonPlan plan) {
+        Script script = new ScriptWriter(request, plan).script();
+        long each = Math.max(1, (long) request.headcount() * plan.blocks().size());
+        int classes = (int) Math.max(1, Math.min(request.replications(), MOST_STUDENT_STEPS / each));
+        Replication replication = new Replication(script);
+        Tally tally = new Tally(script, classes);
+        for (int number = 0; number < classes; number++) {
+            replication.play(request.seed(), number);
+            tally.add(number, replication);
+        }
+        return tally.risk();
+    }
+}

@@ -1,0 +1,186 @@
+package benchful.core.lesson.risk;
+
+import benchful.core.lesson.risk.Script.Bench;
+import benchful.core.lesson.risk.Script.Need;
+import benchful.core.lesson.risk.Script.Part;
+import benchful.core.lesson.risk.Script.Stage;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One class after another, played on the same arrays: [part][student] for what is done, [cause][student] for time lost. Clock times
+ * unless "working" is said. A pace is half the student's own in all steps and half new in each step (correlation 0.5: common
+ * practice, no source).
+ */
+final class Replication {
+
+    private static final double OWN = Math.sqrt(0.5);
+
+    private final Script script;
+    private final int students;
+    final double[][] done;
+    final double[][] lost;
+    final double[] start;
+    final double[] end;
+    final double[] unfinished;
+    final double[] spare;
+    private final double[] own;
+    private final double[] idle;
+    private final long[] state;
+    private final double[] pace;
+    private final BenchRun bench;
+    private final List<Part> drying;
+    private double now;
+
+    Replication(Script script) {
+        this.script = script;
+        this.students = script.students().length;
+        int parts = script.parts().size();
+        done = new double[parts][students];
+        lost = new double[script.causes().size()][students];
+        start = new double[parts];
+        end = new double[parts];
+        unfinished = new double[parts];
+        spare = new double[parts];
+        own = new double[students];
+        idle = new double[students];
+        state = new long[students];
+        pace = new double[students];
+        bench = new BenchRun(script, this);
+        drying = script.parts().stream().filter(part -> script.causes().get(part.index()).cause() == Risk.Cause.DRYING
+                && !script.stages().contains(new Script.Batch(part.index()))).toList();
+    }
+
+    /** Plays one class; the arrays then hold what became of it. */
+    void play(long seed, int number) {
+        reset(Draws.mix(seed, number));
+        for (Stage stage : script.stages()) {
+            if (stage instanceof Bench makes) {
+                now = Math.max(now, bench.play(makes, own, now));
+            } else if (stage instanceof Script.Gather gather) {
+                gather(script.parts().get(gather.part()));
+            } else if (stage instanceof Script.Batch batch) {
+                batch(script.parts().get(batch.part()));
+            }
+        }
+        drying.forEach(this::each);
+    }
+
+    private void reset(long seed) {
+        now = 0;
+        Arrays.fill(own, 0);
+        Arrays.fill(end, 0);
+        Arrays.fill(unfinished, 0);
+        for (double[] row : lost) {
+            Arrays.fill(row, 0);
+        }
+        for (int s = 0; s < students; s++) {
+            state[s] = Draws.mix(seed, s);
+            pace[s] = OWN * Draws.normal(Draws.mix(state[s], -2));
+        }
+    }
+
+    /** The state from which all draws of a student in a step come. */
+    long stepState(int student, Part part) {
+        return Draws.mix(state[student], part.key());
+    }
+
+    /** How long a student works at a make step [s]. */
+    double work(int student, Part part, long stepState) {
+        return part.pace().at(pace[student] + OWN * Draws.normal(stepState));
+    }
+
+    /** When what a part needs is over for a student. */
+    double ready(Part part, int student) {
+        double ready = part.release();
+        for (Need need : part.needs()) {
+            ready = Math.max(ready, need.delay() + (need.part() < 0 ? 0 : done[need.part()][student]));
+        }
+        return ready;
+    }
+
+    /** What the student waits for last, -1 if for nothing. */
+    int cause(Part part, int student) {
+        double latest = part.release();
+        int cause = -1;
+        for (Need need : part.needs()) {
+            double over = need.delay() + (need.part() < 0 ? 0 : done[need.part()][student]);
+            if (over > latest) {
+                latest = over;
+                cause = need.cause();
+            }
+        }
+        return cause;
+    }
+
+    private double readyForAll(Part part) {
+        double ready = part.release();
+        for (int s = 0; s < students; s++) {
+            ready = Math.max(ready, ready(part, s));
+        }
+        return ready;
+    }
+
+    private void gather(Part part) {
+        int i = part.index();
+        double ready = Math.max(now, readyForAll(part));
+        start[i] = script.clock().wholeFrom(ready, part.length());
+        loseUntil(part, script.clock().toWorking(now), script.clock().toWorking(start[i]));
+        now = start[i] + part.length();
+        finish(part, now);
+        Arrays.fill(own, script.clock().toWorking(now));
+    }
+
+    /** What the quickest quarter had to spare while they waited for the others before a part. */
+    void spareBefore(int part) {
+        System.arraycopy(lost[part], 0, idle, 0, students);
+        spare[part] = ofTheQuickest();
+    }
+
+    /** Up to the gathering the quick wait for the class, and then all wait for what is not dry yet. */
+    private void loseUntil(Part part, double gathered, double begun) {
+        for (int s = 0; s < students; s++) {
+            lost[part.index()][s] += Math.max(0, gathered - own[s]);
+            int cause = cause(part, s);
+            if (cause >= 0) {
+                lost[cause][s] += begun - gathered;
+            }
+        }
+        spareBefore(part.index());
+    }
+
+    private double ofTheQuickest() {
+        Arrays.sort(idle);
+        int quarter = (students + 3) / 4;
+        double sum = 0;
+        for (int s = students - quarter; s < students; s++) {
+            sum += idle[s];
+        }
+        return sum / quarter;
+    }
+
+    private void batch(Part part) {
+        start[part.index()] = readyForAll(part);
+        finish(part, start[part.index()] + part.length());
+    }
+
+    private void finish(Part part, double time) {
+        Arrays.fill(done[part.index()], time);
+        end[part.index()] = time;
+    }
+
+    /** A wait that runs for each student's piece on its own: from the first begin to the last end. */
+    private void each(Part part) {
+        double first = Double.MAX_VALUE;
+        double last = 0;
+        for (int s = 0; s < students; s++) {
+            if (part.group() == 0 || script.students()[s] == part.group()) {
+                double ready = ready(part, s);
+                first = Math.min(first, ready);
+                last = Math.max(last, ready + part.length());
+            }
+        }
+        start[part.index()] = first;
+        end[part.index()] = last;
+    }
+}

@@ -1,0 +1,75 @@
+package benchful.core.lesson.risk;
+
+import benchful.core.lesson.LessonPlan;
+import java.util.List;
+
+/**
+ * What a simulated class goes through, worked out once: the blocks of the plan as parts, and the stages in which they are played.
+ * Times in seconds.
+ *
+ * @param clock    closed times
+ * @param parts    one for each block of the plan, in its order
+ * @param stages   in the order of the plan
+ * @param students each student's group, from 1
+ * @param tools    how many there are of each tool that not all could use at once
+ * @param helpers  people who help, the tutor included
+ * @param together whether groups move on together from make step to make step
+ * @param causes   all that can be waited for; a part's own cause is at its index, then the tools, then help
+ */
+record Script(LessonPlan plan, Clock clock, List<Part> parts, List<Stage> stages, int[] students, int[] tools, int helpers,
+        boolean together, List<CauseOf> causes) {
+
+    /** Something to wait for. */
+    record CauseOf(Risk.Cause cause, String what) {
+    }
+
+    /** What must be over, and for how long, before a part begins; {@code cause} is what a student then waits for, -1 for nothing. */
+    record Need(int part, double delay, int cause) {
+    }
+
+    /**
+     * One block as it is played.
+     *
+     * @param release    not before this time (its meeting begins)
+     * @param length     of a show, together or wait; of a make step that may not pause the planned length, else 0
+     * @param pace       of a make step, else null
+     * @param callRate   calls per second of work between calls, 0 for none
+     * @param answer     mean length of a call
+     * @param mustFinish students of the group that must finish before the class moves on
+     * @param members    students in the group
+     * @param units      of each tool that one student takes
+     * @param scarcest   the tool of which a student takes the greatest share, -1 if the step takes none
+     */
+    record Part(int index, String step, String title, int group, boolean counts, double release, double length, PaceTable pace,
+            double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, List<Need> needs, long key) {
+    }
+
+    /** What is played as a whole before the next. */
+    sealed interface Stage {
+    }
+
+    /**
+     * Students work through these make steps, each at their own pace.
+     *
+     * @param lists parts of each group, in order; the group from 1 is the index less 1
+     * @param cause what those wait for who come early to it, -1 if it follows a gathering
+     */
+    record Bench(int[][] lists, int[] parts, int cause) implements Stage {
+    }
+
+    /** All gather, and the tutor shows or all do it together. */
+    record Gather(int part) implements Stage {
+    }
+
+    /** The whole class's pieces go into the kiln or on the rack at once. */
+    record Batch(int part) implements Stage {
+    }
+
+    int toolCause(int tool) {
+        return parts.size() + tool;
+    }
+
+    int helpCause() {
+        return parts.size() + tools.length;
+    }
+}

@@ -1,0 +1,170 @@
+package benchful.core.lesson.risk;
+
+import benchful.core.lesson.Block;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Pacing;
+import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
+import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.risk.Script.Bench;
+import benchful.core.lesson.risk.Script.CauseOf;
+import benchful.core.lesson.risk.Script.Part;
+import benchful.core.lesson.risk.Script.Stage;
+import benchful.core.lesson.time.Pace;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Works a plan out as a {@link Script}. */
+final class ScriptWriter {
+
+    private final LessonRequest request;
+    private final LessonPlan plan;
+    private final Clock clock;
+    private final Map<String, Step> steps;
+    private final List<String> tools;
+    private final int[] counts;
+    private final Needs needs;
+
+    ScriptWriter(LessonRequest request, LessonPlan plan) {
+        this.request = request;
+        this.plan = plan;
+        this.clock = new Clock(request);
+        this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        Map<String, Integer> scarce = scarce();
+        this.tools = List.copyOf(scarce.keySet());
+        this.counts = scarce.values().stream().mapToInt(Integer::intValue).toArray();
+        this.needs = new Needs(request, plan, clock);
+    }
+
+    /** Tools that not all students could use at once, whatever step they are at. */
+    private Map<String, Integer> scarce() {
+        Map<String, Integer> room = request.room().stream()
+                .collect(Collectors.toMap(RoomTool::name, RoomTool::count, Integer::sum, TreeMap::new));
+        Map<String, Integer> most = request.steps().stream().filter(step -> step.kind() == StepKind.MAKE)
+                .flatMap(step -> step.uses().stream()).collect(Collectors.toMap(ToolUse::tool, ToolUse::units, Math::max));
+        room.entrySet().removeIf(tool -> most.getOrDefault(tool.getKey(), 0) * request.headcount() <= tool.getValue());
+        return room;
+    }
+
+    Script script() {
+        List<Part> parts = IntStream.range(0, plan.blocks().size()).mapToObj(this::part).toList();
+        List<CauseOf> causes = new ArrayList<>(parts.stream().map(this::cause).toList());
+        tools.forEach(tool -> causes.add(new CauseOf(Risk.Cause.TOOL, tool)));
+        causes.add(new CauseOf(Risk.Cause.HELP, ""));
+        int[] groups = IntStream.range(0, request.headcount()).map(this::groupOf).toArray();
+        return new Script(plan, clock, parts, new Stages(parts).stages(), groups, counts, 1 + request.helpers(),
+                request.pacing() == Pacing.TOGETHER, causes);
+    }
+
+    private CauseOf cause(Part part) {
+        boolean wait = steps.get(part.step()).kind() == StepKind.WAIT;
+        return new CauseOf(wait ? Risk.Cause.DRYING : Risk.Cause.CLASS, part.title());
+    }
+
+    /** The first groups have one student more where they cannot be equal. */
+    private int groupOf(int student) {
+        int group = 1;
+        int before = members(1);
+        while (student >= before) {
+            group++;
+            before += members(group);
+        }
+        return group;
+    }
+
+    private int members(int group) {
+        int all = request.headcount();
+        return group == 0 ? all : all / request.groups() + (group <= all % request.groups() ? 1 : 0);
+    }
+
+    private Part part(int index) {
+        Block block = plan.blocks().get(index);
+        Step step = steps.get(block.step());
+        double release = clock.meetingOf(clock.seconds(block.start()));
+        boolean counts = !(step instanceof Step.Wait wait && wait.endsAtHome());
+        int members = members(block.group());
+        if (step instanceof Step.Make make) {
+            double answer = make.help().minutesPerCall() * 60;
+            int[] units = units(make);
+            int mustFinish = (int) Math.max(1, Math.ceil(make.finishShare() * members - 1e-9));
+            double whole = make.mayPause() ? 0 : block.length().toSeconds();
+            return new Part(index, step.id(), step.title(), block.group(), true, release, whole, new PaceTable(Pace.of(make.time())),
+                    make.help().isNone() ? 0 : make.help().callsPerStudentHour() / 3600, answer, mustFinish, members, units,
+                    scarcest(units), needs.of(index), step.id().hashCode());
+        }
+        return new Part(index, step.id(), step.title(), block.group(), counts, release, length(step).toSeconds(), null, 0, 0, 0,
+                members, new int[0], -1, needs.of(index), step.id().hashCode());
+    }
+
+    private static Duration length(Step step) {
+        return step instanceof Step.Wait wait ? wait.least()
+                : step instanceof Step.Show show ? show.length() : ((Step.Together) step).length();
+    }
+
+    private int[] units(Step.Make make) {
+        int[] units = new int[tools.size()];
+        make.uses().stream().filter(use -> tools.contains(use.tool())).forEach(use -> units[tools.indexOf(use.tool())] += use.units());
+        return units;
+    }
+
+    private int scarcest(int[] units) {
+        return IntStream.range(0, units.length).filter(tool -> units[tool] > 0).boxed()
+                .max(Comparator.comparingDouble(tool -> (double) units[tool] / counts[tool])).orElse(-1);
+    }
+
+    /** Cuts the plan into stages: benches between gatherings, and batches for which the benches behind them wait. */
+    private final class Stages {
+        private final List<Part> parts;
+        private final List<Stage> stages = new ArrayList<>();
+        private final List<Part> bench = new ArrayList<>();
+        private final List<Part> batches = new ArrayList<>();
+        private int cause = -1;
+
+        Stages(List<Part> parts) {
+            this.parts = parts;
+        }
+
+        List<Stage> stages() {
+            parts.forEach(this::add);
+            close(-1);
+            return stages;
+        }
+
+        private void add(Part part) {
+            StepKind kind = steps.get(part.step()).kind();
+            if (kind == StepKind.MAKE) {
+                batches.stream().filter(batch -> part.needs().stream().anyMatch(need -> need.part() == batch.index())).findFirst()
+                        .ifPresent(batch -> close(batch.index()));
+                bench.add(part);
+            } else if (kind == StepKind.WAIT) {
+                if (needs.isBatch(part.index())) {
+                    batches.add(part);
+                }
+            } else {
+                close(-1);
+                stages.add(new Script.Gather(part.index()));
+            }
+        }
+
+        private void close(int next) {
+            if (!bench.isEmpty()) {
+                int[][] lists = IntStream.rangeClosed(1, request.groups()).mapToObj(group -> bench.stream()
+                        .filter(part -> part.group() == 0 || part.group() == group).mapToInt(Part::index).toArray()).toArray(int[][]::new);
+                stages.add(new Bench(lists, bench.stream().mapToInt(Part::index).toArray(), cause));
+            }
+            bench.clear();
+            batches.forEach(batch -> stages.add(new Script.Batch(batch.index())));
+            batches.clear();
+            cause = next;
+        }
+    }
+}
