@@ -27,7 +27,7 @@ final class Checklists {
         if (plan != null) {
             bookmarks.add(new SheetHead.Bookmark("Timed plan", "timed"));
         }
-        SheetHead head = SheetHead.of(source, "Tutor's checklist: " + source.title(), Stylesheet.of(options.paper(), options.version()),
+        SheetHead head = SheetHead.of(source, "Tutor's checklist: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), bookmarks);
         return new ChecklistSheet(head, summary(source), sections, plan);
     }

@@ -20,7 +20,7 @@ public record CuttingSheet(SheetHead head, List<Material> materials) {
     public record Row(String count, String length, String from, String cuts, String offcut) {}
 
     static CuttingSheet of(PrintSource source, PrintOptions options, PictureBag bag) {
-        SheetHead head = SheetHead.of(source, "Cutting sheet: " + source.title(), Stylesheet.of(options.paper(), options.version()),
+        SheetHead head = SheetHead.of(source, "Cutting sheet: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), List.of(new SheetHead.Bookmark("Cutting sheet", "top")));
         List<Material> materials = new ArrayList<>();
         for (MaterialsPlan.MaterialPlan material : source.materials().materials()) {

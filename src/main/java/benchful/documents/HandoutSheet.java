@@ -60,7 +60,10 @@ public record HandoutSheet(
     public record Caution(String name, List<String> sentences) {}
 
     /** A strand drawn 1:1, in as many rows as the page needs, and how its beads are drawn. */
-    public record FullSize(String title, List<Figure> rows, List<Legend> legend) {}
+    public record FullSize(String title, List<FullRow> rows, List<Legend> legend) {}
+
+    /** A row of the strand; width and height [mm] as style sheets write them. */
+    public record FullRow(String name, String width, String height, String alt) {}
 
     /** A bead as it is drawn, and its count and name. */
     public record Legend(String picture, String words) {}

@@ -123,9 +123,10 @@ final class Handouts {
     }
 
     private HandoutSheet.FullSize fullSize(String name, Strand strand, StrandPicture picture, List<StrandPicture.Row> rows, PictureBag bag) {
-        List<HandoutSheet.Figure> figures = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            figures.add(new HandoutSheet.Figure(bag.drawing("strand-%s-%d".formatted(name, i), rows.get(i).svg()), rows.get(i).words()));
+        List<HandoutSheet.FullRow> figures = new ArrayList<>();
+        for (StrandPicture.Row row : rows) {
+            String drawing = bag.drawing("strand-%s-%d".formatted(name, figures.size()), row.svg());
+            figures.add(new HandoutSheet.FullRow(drawing, Millimetres.words(picture.width()), Millimetres.words(row.height()), row.words()));
         }
         List<HandoutSheet.Legend> legend = new ArrayList<>();
         for (String kind : picture.kinds()) {

@@ -26,7 +26,7 @@ public record PackingSheet(SheetHead head, List<KitRow> kits, List<Material> mat
     public record Material(String name, String total, String kits, String spare, String note) {}
 
     static PackingSheet of(PrintSource source, PrintOptions options) {
-        SheetHead head = SheetHead.of(source, "Packing list: " + source.title(), Stylesheet.of(options.paper(), options.version()),
+        SheetHead head = SheetHead.of(source, "Packing list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), List.of(new SheetHead.Bookmark("By kit", "top"), new SheetHead.Bookmark("By material", "materials"),
                         new SheetHead.Bookmark("On the bench", "bench")));
         Amounts amounts = Amounts.briefly(options.paper());
@@ -34,7 +34,7 @@ public record PackingSheet(SheetHead head, List<KitRow> kits, List<Material> mat
         List<Material> materials = source.materials().materials().stream().map(material -> material(source, material, amounts)).toList();
         List<String> bench = source.materials().bench().stream()
                 .map(content -> Amounts.on(options.paper()).words(content) + " " + content.material()).toList();
-        return new PackingSheet(head, rows(cards, options.version() == Version.LARGE ? 1 : ABREAST), materials, bench);
+        return new PackingSheet(head, rows(cards, options.version() == Version.LARGE ? 2 : ABREAST), materials, bench);
     }
 
     private static KitCard card(Kit kit, Amounts amounts) {

@@ -13,7 +13,7 @@ public record ReviewSheet(SheetHead head, List<PlanTable.Row> steps, List<Brough
         Amounts amounts = Amounts.briefly(options.paper());
         List<Brought> brought = source.materials().materials().stream()
                 .map((MaterialsPlan.MaterialPlan material) -> new Brought(material.name(), amounts.words(material.need().total()))).toList();
-        SheetHead head = SheetHead.of(source, "Review sheet: " + source.title(), Stylesheet.of(options.paper(), options.version()),
+        SheetHead head = SheetHead.of(source, "Review sheet: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), List.of(new SheetHead.Bookmark("Times", "top"), new SheetHead.Bookmark("Materials", "materials"),
                         new SheetHead.Bookmark("Notes", "notes")));
         return new ReviewSheet(head, new PlanTables(source).rows().stream().filter(row -> !row.pause()).toList(), brought, List.of(

@@ -25,7 +25,7 @@ public record ShoppingSheet(SheetHead head, List<Order> orders, String total, St
     static ShoppingSheet of(PrintSource source, PrintOptions options) {
         Amounts amounts = Amounts.briefly(options.paper());
         MaterialsPlan plan = source.materials();
-        SheetHead head = SheetHead.of(source, "Shopping list: " + source.title(), Stylesheet.of(options.paper(), options.version()),
+        SheetHead head = SheetHead.of(source, "Shopping list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), bookmarks(plan));
         List<Order> orders = plan.orders().stream().map(order -> order(source, order, amounts)).toList();
         List<String> shelf = plan.materials().stream().filter(material -> material.bought().bought().signum() == 0 && material.bought().unmet().signum() == 0)

@@ -17,6 +17,11 @@ final class Stylesheet {
         return page(paper.width(), paper.height(), version == Version.LARGE ? "14mm 15mm 36mm 15mm" : "14mm 15mm 24mm 15mm");
     }
 
+    /** For tables: upright, and on its side in large print, which needs the width. */
+    static RawString tables(Paper paper, Version version) {
+        return version == Version.LARGE ? landscape(paper, version) : of(paper, version);
+    }
+
     /** On its side, for wide pictures and tables. */
     static RawString landscape(Paper paper, Version version) {
         return page(paper.height(), paper.width(), version == Version.LARGE ? "12mm 14mm 32mm 14mm" : "12mm 14mm 22mm 14mm");

@@ -26,8 +26,12 @@ public record StrandPicture(Strand strand, double width, boolean inches) {
         }
     }
 
-    /** One row of the picture: an SVG whose size is in millimetres, and what it shows in words. */
-    public record Row(String svg, String words) {}
+    /**
+     * One row of the picture, and what it shows in words. A page must show it at just this size to be true.
+     *
+     * @param height of the row [mm]; its width is that of the picture
+     */
+    public record Row(String svg, double height, String words) {}
 
     public List<Row> rows() {
         List<Row> rows = new ArrayList<>();
@@ -75,7 +79,9 @@ public record StrandPicture(Strand strand, double width, boolean inches) {
         double ruler = axis + tall / 2 + 1.2;
         ruler(svg, start, length, ruler);
         String words = "Row %d, beads %d to %d".formatted(number, from + 1, to);
-        return new Row(svg.document(width, ruler + 6.5, "mm", "strand" + number, words, words + " at their real size, above a ruler."), words);
+        double height = ruler + 6.5;
+        String svgText = svg.document(width, height, "mm", "strand" + number, words, words + " at their real size, above a ruler.");
+        return new Row(svgText, height, words);
     }
 
     private void bead(Svg svg, int i, double start, double axis) {

@@ -9,9 +9,15 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.Engine;
 import io.quarkus.qute.HtmlEscaper;
 import io.quarkus.qute.ReflectionValueResolver;
+import io.quarkus.qute.TemplateLocator;
+import io.quarkus.qute.Variant;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -35,18 +41,18 @@ final class PrintSamples {
                 .build());
     }
 
-    private static Optional<io.quarkus.qute.TemplateLocator.TemplateLocation> template(String id) {
+    private static Optional<TemplateLocator.TemplateLocation> template(String id) {
         String name = "templates/" + (id.endsWith(".html") ? id : id + ".html");
         InputStream in = PrintSamples.class.getClassLoader().getResourceAsStream(name);
-        return in == null ? Optional.empty() : Optional.of(new io.quarkus.qute.TemplateLocator.TemplateLocation() {
+        return in == null ? Optional.empty() : Optional.of(new TemplateLocator.TemplateLocation() {
             @Override
-            public java.io.Reader read() {
-                return new java.io.InputStreamReader(in, java.nio.charset.StandardCharsets.UTF_8);
+            public Reader read() {
+                return new InputStreamReader(in, StandardCharsets.UTF_8);
             }
 
             @Override
-            public Optional<io.quarkus.qute.Variant> getVariant() {
-                return Optional.of(io.quarkus.qute.Variant.forContentType("text/html"));
+            public Optional<Variant> getVariant() {
+                return Optional.of(Variant.forContentType("text/html"));
             }
         });
     }
@@ -89,5 +95,11 @@ final class PrintSamples {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    static PdfReading printed(PrintOut what, PrintSource source, PrintOptions options) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new DocumentService(templates()).write(what, source, options, out);
+        return PdfReading.of(out.toByteArray());
     }
 }

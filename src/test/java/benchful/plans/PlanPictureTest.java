@@ -1,6 +1,7 @@
 package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
 
 import java.io.StringReader;
 import java.util.List;
@@ -43,8 +44,8 @@ class PlanPictureTest {
                 .filter(rect -> rect.getAttribute("fill").equals("#e3edef")).map(rect -> Double.valueOf(rect.getAttribute("width"))).toList();
         double minute = wide.get(0) / 15;
         assertThat(wide.subList(0, 4)).hasSize(4);
-        assertThat(wide.get(1)).isCloseTo(45 * minute, org.assertj.core.data.Offset.offset(0.1));
-        assertThat(wide.get(2)).isCloseTo(65 * minute, org.assertj.core.data.Offset.offset(0.1));
+        assertThat(wide.get(1)).isCloseTo(45 * minute, offset(0.1));
+        assertThat(wide.get(2)).isCloseTo(65 * minute, offset(0.1));
     }
 
     @ParameterizedTest

@@ -1,0 +1,122 @@
+package benchful.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What all print-outs have in common, in both page sizes and all versions. */
+class PrintOutsTest {
+    private static PrintSource source;
+
+    @BeforeAll
+    static void strand() {
+        source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+    }
+
+    static Stream<Arguments> all() {
+        return Stream.of(PrintOut.values()).flatMap(what -> Stream.of(Paper.values())
+                .flatMap(paper -> Stream.of(Version.values()).map(version -> Arguments.of(what, paper, version))));
+    }
+
+    @ParameterizedTest(name = "{0} {1} {2}")
+    @MethodSource("all")
+    void isTaggedTitledAndHasItsFontsEmbedded(PrintOut what, Paper paper, Version version) throws IOException {
+        try (PdfReading pdf = printed(what, paper, version)) {
+            PDDocumentCatalog catalogue = pdf.document().getDocumentCatalog();
+            assertThat(catalogue.getStructureTreeRoot()).isNotNull();
+            assertThat(catalogue.getStructureTreeRoot().getKids()).isNotEmpty();
+            assertThat(catalogue.getMarkInfo().isMarked()).isTrue();
+            assertThat(catalogue.getLanguage()).isEqualTo("en");
+            assertThat(catalogue.getDocumentOutline().hasChildren()).isTrue();
+            assertThat(pdf.document().getDocumentInformation().getTitle()).contains(what == PrintOut.HANDOUT ? "Knotted strand of amazonite" : "Knotted strand, Saturday");
+            assertThat(pdf.fonts()).isNotEmpty().allSatisfy(font -> assertThat(font.isEmbedded()).as(font.getName()).isTrue());
+            assertThat(pdf.document().getPages()).allSatisfy(page -> assertThat(Math.min(page.getMediaBox().getWidth(), page.getMediaBox().getHeight()) * 25.4 / 72)
+                    .isCloseTo(paper.width(), offset(0.1)));
+        }
+    }
+
+    @ParameterizedTest(name = "{0} {1} {2}")
+    @MethodSource("all")
+    void carriesClassPageAndSafetyStatementAtTheFootOfEveryPage(PrintOut what, Paper paper, Version version) throws IOException {
+        if (what == PrintOut.LABELS) {
+            return;
+        }
+        PrintOptions one = options(paper, version);
+        try (PdfReading pdf = PrintSamples.printed(what, source, one)) {
+            for (int page = 1; page <= pdf.pages(); page++) {
+                assertThat(pdf.text(page)).contains("Knotted strand, Saturday afternoon")
+                        .contains("safety data sheet, venue rules, local codes and licensed practice come first.");
+            }
+            assertThat(pdf.text(1)).containsPattern("page( of)? 1");
+        }
+    }
+
+    @ParameterizedTest(name = "{0} {1} {2}")
+    @MethodSource("all")
+    void keepsEveryLetterOnThePaper(PrintOut what, Paper paper, Version version) throws IOException {
+        try (PdfReading pdf = printed(what, paper, version)) {
+            double margin = what == PrintOut.LABELS ? 0 : 8;
+            List<PdfReading.Glyph> outside = pdf.glyphs().stream().filter(glyph -> glyph.x() < margin || glyph.right() > wide(pdf, glyph) - margin).toList();
+            assertThat(outside).isEmpty();
+        }
+    }
+
+    private static double wide(PdfReading pdf, PdfReading.Glyph glyph) {
+        return pdf.document().getPage(glyph.page() - 1).getMediaBox().getWidth() * 25.4 / 72;
+    }
+
+    @ParameterizedTest
+    @MethodSource("largePrint")
+    void setsNoLetterSmallerThan18PointsInLargePrint(PrintOut what, Paper paper) throws IOException {
+        try (PdfReading pdf = printed(what, paper, Version.LARGE)) {
+            assertThat(pdf.glyphs().stream().filter(glyph -> glyph.size() < 17.9).toList()).isEmpty();
+        }
+    }
+
+    static Stream<Arguments> largePrint() {
+        return Stream.of(PrintOut.values()).filter(what -> what != PrintOut.LABELS).flatMap(what -> Stream.of(Paper.values()).map(paper -> Arguments.of(what, paper)));
+    }
+
+    @Test
+    void printsLettersThatNoFontHasAsBoxes() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        String page = "<html lang=\"en\"><head><title>t</title><style>body { font-family: 'DejaVu Sans Condensed', 'WenQuanYi Micro Hei' }</style></head><body><p>Zażółć Ωμέγα 春の小川 한국어 \uD83E\uDEA2 \u1200 \u0001 end</p></body></html>";
+        new PdfRenderer().write(new Manuscript(page, Map.of()), out);
+        try (PdfReading pdf = PdfReading.of(out.toByteArray())) {
+            assertThat(pdf.text()).contains("Zażółć Ωμέγα 春の小川 한국어").contains("□").contains("end");
+        }
+    }
+
+    @Test
+    void fetchesNothingFromOutside() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        String page = "<html lang=\"en\"><head><title>t</title><style>body { font-family: 'DejaVu Sans Condensed' }</style></head>"
+                + "<body><img alt=\"a\" src=\"file:///etc/hostname\"/><img alt=\"b\" src=\"http://127.0.0.1:1/x.png\"/><img alt=\"c\" src=\"picture:hostile.svg\"/><p>still printed</p></body></html>";
+        byte[] hostile = "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" width=\"10\" height=\"10\"><image width=\"10\" height=\"10\" xlink:href=\"file:///etc/hostname\"/><script>x</script></svg>".getBytes(StandardCharsets.UTF_8);
+        new PdfRenderer().write(new Manuscript(page, Map.of("hostile.svg", hostile)), out);
+        try (PdfReading pdf = PdfReading.of(out.toByteArray())) {
+            assertThat(pdf.text()).contains("still printed");
+        }
+    }
+
+    private static PdfReading printed(PrintOut what, Paper paper, Version version) throws IOException {
+        return PrintSamples.printed(what, source, options(paper, version));
+    }
+
+    private static PrintOptions options(Paper paper, Version version) {
+        LabelSheet sheet = LabelSheet.COMMON.stream().filter(labels -> labels.paper() == paper).findFirst().orElseThrow();
+        return new PrintOptions(paper, version, false, LabelSetting.of(sheet), "http://192.168.1.20:8080/classes/7/documents");
+    }
+}
