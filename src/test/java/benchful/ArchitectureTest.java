@@ -71,7 +71,7 @@ class ArchitectureTest {
             .layer("documents").definedBy("benchful.documents..")
             .layer("reviews").definedBy("benchful.reviews..")
             .layer("assessments").definedBy("benchful.assessments..")
-            .layer("orders").definedBy("benchful.orders..")
+            .layer("orders").definedBy("benchful.orders..", "benchful.packing..", "benchful.batches..")
             .layer("plans").definedBy("benchful.plans..")
             .layer("classes").definedBy("benchful.classes..")
             .layer("sheets").definedBy("benchful.projects..", "benchful.hazards..", "benchful.venues..", "benchful.stock..")

@@ -2,6 +2,8 @@ package benchful.core.buying;
 
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
@@ -16,9 +18,14 @@ import org.joda.money.Money;
  * @param arriveBy the last day on which it can arrive; null where there is no such day
  */
 public record Purchase(String material, int packs, Quantity holds, BigMoney price, Money net, Money vat, LocalDate arriveBy) {
+    /** @param vat percentage */
+    public static Purchase of(String material, int packs, Quantity holds, BigMoney price, BigDecimal vat, LocalDate arriveBy) {
+        Money net = price.multipliedBy(packs).toMoney(RoundingMode.HALF_UP);
+        return new Purchase(material, packs, holds, price, net, Vat.on(net, vat), arriveBy);
+    }
+
     static Purchase of(Want want, PackOffer offer, int packs) {
-        Money net = offer.cost(packs);
-        return new Purchase(want.material(), packs, offer.holds(), offer.priceFor(packs), net, Vat.on(net, offer.supplier().vat()), want.arriveBy());
+        return of(want.material(), packs, offer.holds(), offer.priceFor(packs), offer.supplier().vat(), want.arriveBy());
     }
 
     public Quantity bought() {

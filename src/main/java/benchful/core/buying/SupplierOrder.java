@@ -33,14 +33,12 @@ public record SupplierOrder(
     }
 
     static SupplierOrder of(Supplier supplier, List<Purchase> purchases, LocalDate today) {
-        Money none = Money.zero(supplier.currency());
-        Money goods = purchases.stream().map(Purchase::net).reduce(none, Money::plus);
-        Money delivery = supplier.deliveryFor(goods);
-        Money vat = purchases.stream().map(Purchase::vat).reduce(Vat.on(delivery, supplier.vat()), Money::plus);
+        Money goods = Totals.goods(purchases, supplier.currency());
+        Totals totals = Totals.of(purchases, supplier.deliveryFor(goods), supplier.vat());
         Money lacking = goods.isLessThan(supplier.minimumOrder()) ? supplier.minimumOrder().minus(goods) : null;
         LocalDate arriveBy = purchases.stream().map(Purchase::arriveBy).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);
         LocalDate orderBy = arriveBy == null ? null : arriveBy.minusDays(supplier.leadDays());
         boolean late = supplier.late(arriveBy, today);
-        return new SupplierOrder(supplier.name(), purchases, goods, delivery, vat, goods.plus(delivery).plus(vat), lacking, orderBy, late);
+        return new SupplierOrder(supplier.name(), purchases, goods, totals.delivery(), totals.vat(), totals.total(), lacking, orderBy, late);
     }
 }

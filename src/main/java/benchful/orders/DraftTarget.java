@@ -1,0 +1,46 @@
+package benchful.orders;
+
+import benchful.core.Fault;
+import benchful.web.Faults;
+import benchful.web.SheetPost;
+import java.time.Clock;
+import java.util.List;
+import org.joda.money.CurrencyUnit;
+
+/** A draft that takes changed packs and prices from its form. */
+record DraftTarget(PurchaseOrder order, Clock clock) implements SheetPost.Target<OrderSheet> {
+
+    @Override
+    public long version() {
+        return order.version();
+    }
+
+    @Override
+    public OrderSheet stored() {
+        return OrderSheet.of(order);
+    }
+
+    @Override
+    public List<Fault> faults(OrderSheet sheet) {
+        Faults faults = new Faults();
+        faults.require(order.status() == OrderStatus.DRAFT, "", "This order was sent, so it can't be changed any more.");
+        faults.require(order.lines.stream().anyMatch(l -> packs(sheet, l) > 0), "", "An order needs a line. Remove the draft instead.");
+        int places = CurrencyUnit.of(order.currency).getDecimalPlaces();
+        faults.require(sheet.delivery() == null || sheet.delivery().stripTrailingZeros().scale() <= places, "/delivery",
+                "Give the delivery in at most %d decimals.", places);
+        return faults.list();
+    }
+
+    private static int packs(OrderSheet sheet, OrderLine line) {
+        OrderSheet.Line changed = sheet.lines().get(String.valueOf(line.id()));
+        return changed == null ? line.packs : changed.packs();
+    }
+
+    @Override
+    public String save(OrderSheet sheet) {
+        sheet.into(order);
+        order.changed(clock.instant());
+        PurchaseOrder.flush();
+        return "/orders/" + order.id();
+    }
+}

@@ -1,0 +1,98 @@
+package benchful.orders;
+
+import benchful.catalogue.Material;
+import benchful.core.buying.Purchase;
+import benchful.core.quantity.Quantity;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+
+/** A line of an order: packs of one material at a price, and how many of them have come. */
+@Entity
+public class OrderLine extends PanacheEntityBase {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    Long id;
+
+    @ManyToOne(fetch = FetchType.LAZY, optional = false)
+    @JoinColumn(name = "order_id")
+    PurchaseOrder order;
+
+    int position;
+
+    /** Null where the material was removed from the catalogue since. */
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "material_id")
+    Material stocked;
+
+    @Column(name = "material")
+    String material;
+
+    int packs;
+    Quantity holds;
+    BigDecimal price;
+    BigDecimal vat;
+    LocalDate neededBy;
+    int received;
+
+    /** For the database only. */
+    protected OrderLine() {}
+
+    OrderLine(PurchaseOrder order, Material stocked, Purchase purchase, BigDecimal vat) {
+        this.order = order;
+        this.position = order.lines.size();
+        this.stocked = stocked;
+        this.material = purchase.material();
+        this.packs = purchase.packs();
+        this.holds = purchase.holds();
+        this.price = purchase.price().getAmount();
+        this.vat = vat;
+        this.neededBy = purchase.arriveBy();
+    }
+
+    /** The line with its exact value before VAT and its VAT. */
+    public Purchase purchase() {
+        return Purchase.of(material, packs, holds, BigMoney.of(CurrencyUnit.of(order.currency), price), vat, neededBy);
+    }
+
+    public long id() {
+        return id;
+    }
+
+    public String material() {
+        return material;
+    }
+
+    public int packs() {
+        return packs;
+    }
+
+    public Quantity holds() {
+        return holds;
+    }
+
+    /** Packs that have come. */
+    public int received() {
+        return received;
+    }
+
+    /** Packs that have not come. */
+    public int outstanding() {
+        return packs - received;
+    }
+
+    /** The last day on which it can arrive; null for no such day. */
+    public LocalDate neededBy() {
+        return neededBy;
+    }
+}

@@ -1,0 +1,185 @@
+package benchful.orders;
+
+import benchful.catalogue.SupplierOffer;
+import benchful.core.Fault;
+import benchful.web.FormTree;
+import benchful.web.Pages;
+import benchful.web.SheetForm;
+import benchful.web.SheetPost;
+import benchful.web.SheetReader;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** The page of an order: changing a draft, sending it, receiving what comes, and cancelling the rest. */
+@Path("/orders/{id: \\d+}")
+@Produces(MediaType.TEXT_HTML)
+@Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+class OrderPages {
+    private static final SheetReader<OrderSheet> DRAFT = new SheetReader<>(OrderSheet.class, "order-1", sheet -> List.of());
+    private static final int MOST_PACKS = 100_000;
+    private static final String OVERTAKEN = "Somebody changed this order meanwhile, so your button was not followed. Look at it as it is now, and press again if you still want to.";
+    private static final String NO_PACKS = "Choose a pack, and give how many from 1 to 100,000.";
+
+    private final OrderWriter writer;
+    private final Clock clock;
+
+    OrderPages(OrderWriter writer, Clock clock) {
+        this.writer = writer;
+        this.clock = clock;
+    }
+
+    @CheckedTemplate(basePath = "orders")
+    static class Templates {
+        static native TemplateInstance show(OrderPage page);
+
+        private Templates() {}
+    }
+
+    @GET
+    @Transactional
+    public TemplateInstance show(@PathParam("id") long id) {
+        return page(PurchaseOrder.byId(id).orElseThrow(NotFoundException::new), null);
+    }
+
+    /** Changes packs, prices, delivery and note of a draft. */
+    @POST
+    @Path("lines")
+    @Transactional
+    public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        PurchaseOrder order = existing(id);
+        return new SheetPost<>(DRAFT, f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, clock));
+    }
+
+    /** Puts one more of the supplier's packs on a draft. */
+    @POST
+    @Path("additions")
+    @Transactional
+    public Response add(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        PurchaseOrder order = existing(id);
+        if (overtaken(order, form) || order.status() != OrderStatus.DRAFT) {
+            return Pages.stale(page(order, OVERTAKEN));
+        }
+        Optional<SupplierOffer> offer = Pages.number(form.getFirst("offer")).flatMap(o -> SupplierOffer.<SupplierOffer>findByIdOptional(o))
+                .filter(o -> o.supplier().equals(order.seller()));
+        Optional<Long> packs = Pages.number(form.getFirst("packs")).filter(n -> n > 0 && n <= MOST_PACKS);
+        if (offer.isEmpty() || packs.isEmpty()) {
+            return Pages.faulty(page(order, NO_PACKS));
+        }
+        writer.add(order, offer.get(), packs.get().intValue());
+        return shown(id);
+    }
+
+    /** The order goes to the supplier. */
+    @POST
+    @Path("dispatch")
+    @Transactional
+    public Response send(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        PurchaseOrder order = existing(id);
+        if (overtaken(order, form) || order.status() != OrderStatus.DRAFT) {
+            return Pages.stale(page(order, OVERTAKEN));
+        }
+        order.send(LocalDate.now(clock));
+        order.changed(clock.instant());
+        return shown(id);
+    }
+
+    /** A parcel came: what is in it goes on the shelf, once. */
+    @POST
+    @Path("receipts")
+    @Transactional
+    public Response receive(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        PurchaseOrder order = existing(id);
+        SheetReader<ReceiptSheet> reader = new SheetReader<>(ReceiptSheet.class, "receipt-1", sheet -> sheet.faults(order));
+        if (overtaken(order, form)) {
+            return Pages.stale(page(order, OVERTAKEN));
+        }
+        SheetReader.Reading<ReceiptSheet> reading = reader.tree(new FormTree(reader.schema()).of(form));
+        if (reading instanceof SheetReader.Read<ReceiptSheet> read) {
+            writer.receive(order, read.sheet());
+            return shown(id);
+        }
+        List<Fault> faults = ((SheetReader.Faulty<ReceiptSheet>) reading).faults();
+        return Pages.faulty(page(order, draft(order), SheetForm.faulty(reading.tree(), faults, order.version()), null));
+    }
+
+    /** What has not come is not expected any more. */
+    @POST
+    @Path("cancellation")
+    @Transactional
+    public Response cancel(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        PurchaseOrder order = existing(id);
+        if (overtaken(order, form) || !order.status().awaited()) {
+            return Pages.stale(page(order, OVERTAKEN));
+        }
+        order.cancel();
+        order.changed(clock.instant());
+        return shown(id);
+    }
+
+    /** A draft that nobody wants; what was sent stays as a record. */
+    @POST
+    @Path("removal")
+    @Transactional
+    public Response delete(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        PurchaseOrder order = existing(id);
+        if (overtaken(order, form) || order.status() != OrderStatus.DRAFT) {
+            return Pages.stale(page(order, OVERTAKEN));
+        }
+        order.delete();
+        return Pages.seeOther("/orders");
+    }
+
+    @GET
+    @Path("order.csv")
+    @Produces("text/csv;charset=UTF-8")
+    @Transactional
+    public Response csv(@PathParam("id") long id) {
+        String text = OrderCsv.text(PurchaseOrder.byId(id).orElseThrow(NotFoundException::new));
+        return Response.ok(text).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"order-%d.csv\"".formatted(id)).build();
+    }
+
+    private static boolean overtaken(PurchaseOrder order, MultivaluedMap<String, String> form) {
+        return Pages.number(form.getFirst("version")).filter(v -> v == order.version()).isEmpty();
+    }
+
+    private static Response shown(long id) {
+        return Pages.seeOther("/orders/" + id);
+    }
+
+    private TemplateInstance page(PurchaseOrder order, String notice) {
+        return page(order, draft(order), receipt(order), notice);
+    }
+
+    private TemplateInstance page(PurchaseOrder order, SheetForm form, SheetForm receipt, String notice) {
+        return Templates.show(OrderPage.of(order, form, receipt, notice, LocalDate.now(clock)));
+    }
+
+    private static SheetForm draft(PurchaseOrder order) {
+        return SheetForm.of(DRAFT.written(OrderSheet.of(order)), order.version());
+    }
+
+    private static SheetForm receipt(PurchaseOrder order) {
+        SheetReader<ReceiptSheet> reader = new SheetReader<>(ReceiptSheet.class, "receipt-1", sheet -> List.of());
+        return SheetForm.of(reader.written(ReceiptSheet.rest(order)), order.version());
+    }
+
+    private static PurchaseOrder existing(long id) {
+        return PurchaseOrder.toChange(id).orElseThrow(NotFoundException::new);
+    }
+}
