@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.classes.ClassSetup;
 import benchful.classes.CraftClass;
 import benchful.classes.SetupRules;
+import benchful.stock.StockLedger;
 import benchful.web.FormTree;
 import benchful.web.Pages;
 import benchful.web.SheetForm;
@@ -22,6 +23,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Map;
 
 /** The page of a class: will it fit, what to buy and pack, what to print; and the few inputs that are tried out most. */
 @Path("/classes/{id: \\d+}")
@@ -29,10 +31,12 @@ import jakarta.ws.rs.core.Response;
 class PlanPages {
     private final PlanService plans;
     private final ClassFiles files;
+    private final StockLedger ledger;
 
-    PlanPages(PlanService plans, ClassFiles files) {
+    PlanPages(PlanService plans, ClassFiles files, StockLedger ledger) {
         this.plans = plans;
         this.files = files;
+        this.ledger = ledger;
     }
 
     @CheckedTemplate(basePath = "plans")
@@ -94,6 +98,7 @@ class PlanPages {
     @Transactional
     public Response delete(@PathParam("id") long id) {
         existing(id).delete();
+        ledger.reserve(id, Map.of(), "The class was removed");
         return Pages.seeOther("/classes");
     }
 

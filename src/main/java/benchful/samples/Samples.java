@@ -22,6 +22,7 @@ import java.util.List;
 public class Samples {
     /** What of the samples can go: own data that uses it keeps it. Materials are used by name, on the sheets of projects. */
     private static final List<String> REMOVALS = List.of(
+            "delete from stock_movement where kind = 'RESERVED' and class_id in (select id from craft_class where sample)",
             "delete from craft_class where sample",
             "delete from project p where sample and not exists (select 1 from craft_class c where c.project_id = p.id)",
             "delete from venue v where sample and not exists (select 1 from craft_class c where c.venue_id = v.id)",

@@ -94,13 +94,44 @@ public class StockLedger {
     /** By material, what is kept for classes: reserved for them, or packed for them and not put back; in the held unit. */
     @Transactional
     public Map<Long, BigDecimal> kept(Collection<Long> classIds) {
-        return database.createQuery(
+        return classIds.isEmpty() ? Map.of() : database.createQuery(
                         "select material.id, -sum(amount) from StockMovement where classId in :c and kind in (RESERVED, PACKED, RETURNED)"
                                 + " group by material.id having sum(amount) < 0",
                         Object[].class)
                 .setParameter("c", classIds)
                 .getResultStream()
                 .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
+    }
+
+    /**
+     * Writes down what is packed for a class; as much of it as was reserved for the class is no longer reserved.
+     *
+     * @return how much of the reservation it used up [held unit]
+     */
+    @Transactional
+    public BigDecimal pack(long materialId, long classId, Quantity amount, String note) {
+        Material material = locked(materialId);
+        BigDecimal held = held(material, amount);
+        BigDecimal released = reserved(classId).getOrDefault(materialId, BigDecimal.ZERO).min(held).max(BigDecimal.ZERO);
+        write(material, MovementKind.PACKED, held.negate(), Cause.ofClass(classId, note));
+        if (released.signum() > 0) {
+            write(material, MovementKind.RESERVED, released, Cause.ofClass(classId, note));
+        }
+        return released;
+    }
+
+    /**
+     * Writes down that what was packed for a class is put back, and reserves again what packing had used up.
+     *
+     * @param released as {@link #pack} answered [held unit]
+     */
+    @Transactional
+    public void unpack(long materialId, long classId, Quantity amount, BigDecimal released, String note) {
+        Material material = locked(materialId);
+        write(material, MovementKind.RETURNED, held(material, amount), Cause.ofClass(classId, note));
+        if (released.signum() > 0) {
+            write(material, MovementKind.RESERVED, released.negate(), Cause.ofClass(classId, note));
+        }
     }
 
     @Transactional

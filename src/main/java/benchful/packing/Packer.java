@@ -1,0 +1,84 @@
+package benchful.packing;
+
+import benchful.catalogue.Material;
+import benchful.classes.CraftClass;
+import benchful.core.quantity.Quantity;
+import benchful.plans.MaterialsPlanner;
+import benchful.plans.PlanService;
+import benchful.stock.StockLedger;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Ticks what is packed, and takes ticks back. Stock moves with each: a tick that stands already, or is gone already, moves
+ * nothing, so that a form sent twice does no harm, and two people may pack one class at once.
+ */
+@ApplicationScoped
+public class Packer {
+    private final PlanService plans;
+    private final StockLedger ledger;
+    private final Clock clock;
+
+    Packer(PlanService plans, StockLedger ledger, Clock clock) {
+        this.plans = plans;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** The packing list of a class as it stands. */
+    @Transactional
+    public PackingList list(CraftClass craftClass) {
+        return PackingList.of(MaterialsPlanner.plan(plans.file(craftClass)), PackedContent.of(craftClass.id()));
+    }
+
+    /**
+     * @param craftClass kept from other packers until the transaction ends
+     * @param tick materials of the box; what is not on it is passed over
+     * @param untick materials that are put back
+     */
+    @Transactional
+    void change(CraftClass craftClass, String kit, Collection<String> tick, Collection<String> untick) {
+        untick.stream().map(m -> PackedContent.of(craftClass.id(), kit, m)).flatMap(Optional::stream).sorted(byStock()).forEach(this::putBack);
+        List<Box.Item> items = tick.isEmpty() ? List.of() : list(craftClass).box(kit).map(Box::items).orElse(List.of());
+        items.stream().filter(i -> tick.contains(i.material()) && !i.ticked())
+                .map(i -> content(craftClass, kit, i)).sorted(byStock()).forEach(this::pack);
+    }
+
+    /** Materials are moved in the order of their identifiers, so that two packers never wait for each other. */
+    private static Comparator<PackedContent> byStock() {
+        return Comparator.comparing(p -> p.stocked == null ? 0 : p.stocked.id());
+    }
+
+    private PackedContent content(CraftClass craftClass, String kit, Box.Item item) {
+        PackedContent content = new PackedContent(craftClass.id(), kit, item.material(), item.amount(), clock.instant());
+        content.stocked = Material.byName(item.material()).filter(m -> fits(m, item.amount())).orElse(null);
+        return content;
+    }
+
+    private static boolean fits(Material material, Quantity amount) {
+        return material.unit().dimension().equals(amount.dimension());
+    }
+
+    private void pack(PackedContent content) {
+        if (content.stocked != null) {
+            content.released = ledger.pack(content.stocked.id(), content.classId, content.amount, note("Packed", content));
+        }
+        content.persist();
+    }
+
+    private void putBack(PackedContent content) {
+        if (content.stocked != null) {
+            ledger.unpack(content.stocked.id(), content.classId, content.amount, content.released, note("Put back", content));
+        }
+        content.delete();
+    }
+
+    private static String note(String what, PackedContent content) {
+        return "%s: %s".formatted(what, content.kit.replaceFirst("^kit/", ""));
+    }
+}

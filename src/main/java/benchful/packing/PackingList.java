@@ -1,0 +1,94 @@
+package benchful.packing;
+
+import benchful.core.quantity.Quantity;
+import benchful.plans.Kit;
+import benchful.plans.MaterialsPlan;
+import benchful.web.Formats;
+import io.quarkus.qute.TemplateData;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * All that is packed for a class, and what is packed already: its kits, what lies on the bench for all, and what is brought
+ * in case something spoils.
+ *
+ * @param boxes in the order of packing
+ * @param strays what is packed for kits or in materials that the plan no longer holds
+ */
+@TemplateData
+public record PackingList(List<Box> boxes, List<Stray> strays) {
+    private static final String BENCH = "bench";
+    private static final String RESERVE = "reserve";
+
+    public PackingList {
+        boxes = List.copyOf(boxes);
+        strays = List.copyOf(strays);
+    }
+
+    /** Something to be put back. */
+    @TemplateData
+    public record Stray(String kit, String material, Quantity amount) {}
+
+    static PackingList of(MaterialsPlan plan, List<PackedContent> packed) {
+        Map<List<String>, Quantity> ticks = packed.stream().collect(Collectors.toMap(p -> List.of(p.kit, p.material), p -> p.amount));
+        List<Box> boxes = new ArrayList<>();
+        Map<String, Integer> titles = new LinkedHashMap<>();
+        for (Kit kit : plan.kits()) {
+            int alike = titles.merge(kit.title(), 1, Integer::sum);
+            String key = "kit/" + kit.title() + (alike == 1 ? "" : "/" + alike);
+            boxes.add(new Box(key, kit.title(), kit.size(), items(key, kit.contents(), ticks)));
+        }
+        boxes.add(new Box(BENCH, "On the bench, for all", null, items(BENCH, plan.bench(), ticks)));
+        boxes.add(new Box(RESERVE, "In reserve, for what spoils", null, reserve(plan, ticks)));
+        boxes.removeIf(b -> b.items().isEmpty());
+        return new PackingList(boxes, strays(boxes, packed));
+    }
+
+    private static List<Box.Item> items(String key, List<Kit.Content> contents, Map<List<String>, Quantity> ticks) {
+        Map<String, List<Kit.Content>> materials = contents.stream().collect(Collectors.groupingBy(Kit.Content::material, LinkedHashMap::new, Collectors.toList()));
+        return materials.entrySet().stream().map(m -> new Box.Item(m.getKey(), m.getValue().stream().map(PackingList::words).collect(Collectors.joining(" and ")),
+                m.getValue().stream().map(Kit.Content::amount).reduce(Quantity::plus).orElseThrow(), ticks.get(List.of(key, m.getKey())))).toList();
+    }
+
+    private static String words(Kit.Content content) {
+        String amount = content.pieces() == null ? Formats.words(content.amount()) : "%d × %s".formatted(content.pieces(), Formats.words(content.each()));
+        return content.chosen() == null ? amount : amount + ", " + content.chosen();
+    }
+
+    private static List<Box.Item> reserve(MaterialsPlan plan, Map<List<String>, Quantity> ticks) {
+        return plan.materials().stream().filter(m -> m.need().waste().signum() > 0).map(m -> new Box.Item(m.name(), Formats.words(m.need().waste()),
+                m.need().waste(), ticks.get(List.of(RESERVE, m.name())))).toList();
+    }
+
+    private static List<Stray> strays(List<Box> boxes, List<PackedContent> packed) {
+        Set<List<String>> planned = boxes.stream().flatMap(b -> b.items().stream().map(i -> List.of(b.key(), i.material()))).collect(Collectors.toSet());
+        return packed.stream().filter(p -> !planned.contains(List.of(p.kit, p.material))).map(p -> new Stray(p.kit, p.material, p.amount)).toList();
+    }
+
+    Optional<Box> box(String key) {
+        return boxes.stream().filter(b -> b.key().equals(key)).findFirst();
+    }
+
+    public int items() {
+        return boxes.stream().mapToInt(b -> b.items().size()).sum();
+    }
+
+    public int ticked() {
+        return boxes.stream().mapToInt(Box::ticked).sum();
+    }
+
+    public int packed() {
+        return (int) boxes.stream().filter(Box::packed).count();
+    }
+
+    /** The items of a box by their material. */
+    static Map<String, Box.Item> byMaterial(Box box) {
+        return box.items().stream().collect(Collectors.toMap(Box.Item::material, Function.identity()));
+    }
+}

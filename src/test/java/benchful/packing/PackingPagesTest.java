@@ -1,0 +1,190 @@
+package benchful.packing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.SampleData;
+import benchful.catalogue.Material;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.stock.StockLedger;
+import benchful.web.Visitor;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URL;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Reserving what a class needs, and packing it. */
+@QuarkusTest
+class PackingPagesTest {
+    private static final String CLASP = "hook clasp with eye";
+    private static final String FIRST = "Zofia Błażejewska";
+
+    @TestHTTPResource
+    URL address;
+
+    @Inject
+    SampleData data;
+
+    @Inject
+    StockLedger ledger;
+
+    private Visitor tutor;
+    private String page;
+    private long strand;
+
+    @BeforeEach
+    void samples() {
+        data.onlySamples();
+        strand = data.classTitled("Knotted strand, Saturday");
+        page = "/classes/" + strand;
+        tutor = new Visitor(address);
+    }
+
+    @Test
+    void takesFromTheShelfWhatIsTickedAndPutsItBackWhenTheTickIsTaken() {
+        int before = onHand(CLASP);
+        tutor.open(page + "/packing").press(whole(FIRST));
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(heading(FIRST)).endsWith(": packed");
+        assertThat(onHand(CLASP)).isEqualTo(before - 1);
+        assertThat(tutor.page().select(".lead").text()).contains("1 of 13 boxes complete");
+
+        tutor.type("ticked", null).press(keep(FIRST));
+        assertThat(heading(FIRST)).doesNotContain("packed");
+        assertThat(onHand(CLASP)).isEqualTo(before);
+    }
+
+    @Test
+    void movesStockOnceHoweverOftenAFormIsSent() throws Exception {
+        int before = onHand(CLASP);
+        List<Callable<Integer>> people = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            Visitor person = new Visitor(address).open(page + "/packing");
+            people.add(() -> person.press(whole(person, FIRST)).status());
+        }
+        ExecutorService bench = Executors.newFixedThreadPool(people.size());
+        for (Future<Integer> f : bench.invokeAll(people)) {
+            assertThat(f.get()).isEqualTo(200);
+        }
+        bench.shutdown();
+        assertThat(onHand(CLASP)).isEqualTo(before - 1);
+    }
+
+    @Test
+    void keepsWhatSomebodyElseTickedMeanwhile() {
+        Visitor other = new Visitor(address).open(page + "/packing");
+        tutor.open(page + "/packing").type("ticked", CLASP).press(keep(FIRST));
+        other.type("ticked", "bead silk 0.6 mm").press(keep(other, FIRST));
+        assertThat(other.page().select("section:has(h2:contains(%s)) input[checked]".formatted(FIRST)).eachAttr("value"))
+                .containsExactlyInAnyOrder(CLASP, "bead silk 0.6 mm");
+    }
+
+    @Test
+    void reservesTheNeedsPacksFromThemAndReleasesTheRest() {
+        tutor.open(page + "/reservation").press("Reserve what it needs");
+        assertThat(tutor.page().select(".lead").text()).startsWith("What this class needs is reserved");
+        List<String> clasp = row(CLASP);
+        assertThat(clasp.get(0)).isEqualTo(clasp.get(2));
+        int free = free(CLASP);
+
+        tutor.open(page + "/packing").press(whole(FIRST));
+        assertThat(free(CLASP)).as("what is packed comes out of the reservation").isEqualTo(free);
+        tutor.open(page + "/reservation");
+        assertThat(row(CLASP).get(3)).isEqualTo("1");
+        assertThat(Integer.parseInt(row(CLASP).get(2))).isEqualTo(Integer.parseInt(clasp.get(2)) - 1);
+
+        tutor.press("Reserve what it needs now");
+        assertThat(free(CLASP)).as("reserving again changes nothing").isEqualTo(free);
+        tutor.open(page + "/packing").type("ticked", null).press(keep(FIRST));
+        tutor.open(page + "/reservation");
+        assertThat(row(CLASP)).isEqualTo(clasp);
+        tutor.press("Release it");
+        assertThat(ledger.reserved(strand)).isEmpty();
+        assertThat(tutor.page().select("button:contains(Release)")).isEmpty();
+    }
+
+    @Test
+    void countsWhatIsKeptForTheClassAsOnHandForItAndForNoOther() {
+        String other = new Visitor(address).open(page).press("Plan the same again").path().replace("/setup", "");
+        tutor.open(page + "/reservation").press("Reserve what it needs");
+        String needed = row(CLASP).get(0);
+        tutor.open(page);
+        assertThat(tutor.rows("div[aria-label=Materials in total] table")).anyMatch(r -> r.startsWith(CLASP) && r.contains("| 3 |"));
+        tutor.open(other + "/reservation");
+        assertThat(row(CLASP).get(4)).isEqualTo(needed);
+        assertThat(row(CLASP).get(5)).startsWith("−").contains("promised twice");
+    }
+
+    @Test
+    void offersToPutBackWhatIsNoLongerInThePlan() {
+        int before = onHand(CLASP);
+        tutor.open(page + "/packing").press(whole("Spare 1"));
+        tutor.open(page).type("/spares", "0").press("Plan again");
+        tutor.open(page + "/packing");
+        Element stray = tutor.page().selectFirst("section:has(#strays) form:contains(%s) button".formatted(CLASP));
+        tutor.press(stray);
+        assertThat(onHand(CLASP)).isEqualTo(before);
+        assertThat(tutor.page().select("section:has(#strays) form:contains(%s)".formatted(CLASP))).isEmpty();
+    }
+
+    @Test
+    void releasesWhatARemovedClassHadReserved() {
+        int free = free(CLASP);
+        tutor.open(page + "/reservation").press("Reserve what it needs");
+        tutor.open(page).press("Remove this class");
+        assertThat(free(CLASP)).isEqualTo(free);
+    }
+
+    @Test
+    void answersNotFoundForWhatIsNotThere() {
+        assertThat(tutor.open("/classes/987654/packing").status()).isEqualTo(404);
+        assertThat(tutor.open("/classes/987654/reservation").status()).isEqualTo(404);
+    }
+
+    private Element whole(String kit) {
+        return whole(tutor, kit);
+    }
+
+    private static Element whole(Visitor person, String kit) {
+        return person.page().selectFirst("section:has(h2:contains(%s)) button[name=whole]".formatted(kit));
+    }
+
+    private Element keep(String kit) {
+        return keep(tutor, kit);
+    }
+
+    private static Element keep(Visitor person, String kit) {
+        return person.page().selectFirst("section:has(h2:contains(%s)) button:contains(Keep)".formatted(kit));
+    }
+
+    private String heading(String kit) {
+        return tutor.page().select("h2:contains(%s)".formatted(kit)).text();
+    }
+
+    /** Needed, on the shelf, reserved, packed, for others, free, on its way, missing. */
+    private List<String> row(String material) {
+        return tutor.page().select("tr:has(th:contains(%s)) td".formatted(material)).eachText();
+    }
+
+    private static int onHand(String material) {
+        return QuarkusTransaction.requiringNew().call(() -> pieces(Material.byName(material).orElseThrow().onHand()));
+    }
+
+    private static int free(String material) {
+        return QuarkusTransaction.requiringNew().call(() -> pieces(Material.byName(material).orElseThrow().free()));
+    }
+
+    private static int pieces(Quantity amount) {
+        return amount.in(Unit.PIECE).amount().intValueExact();
+    }
+}
