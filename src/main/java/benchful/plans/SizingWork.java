@@ -16,6 +16,7 @@ import benchful.core.sizing.SheetSizer;
 import benchful.core.sizing.Strand;
 import benchful.core.sizing.StrandRequest;
 import benchful.core.sizing.StrandSizer;
+import benchful.projects.Sizing;
 import benchful.projects.SizingKind;
 
 /** Asks the engine of each kind of working and names its answers as {@link SizingKind} promises them. */
@@ -48,7 +49,7 @@ final class SizingWork {
 
     private static SizingAnswers beads(SizingAnswers answers, SizingInputs in, Strand strand, Quantity difference) {
         in.beads().forEach(run -> answers.with(
-                run.bead().replaceAll("[^\\p{L}\\p{N}]", "_"), strand.counts().getOrDefault(run.bead(), 0)));
+                Sizing.word(run.bead()), strand.counts().getOrDefault(run.bead(), 0)));
         return answers.with("beads", strand.beads().size())
                 .with("knots", strand.knots())
                 .with("length", strand.length())

@@ -7,11 +7,11 @@ import benchful.core.quantity.Quantity;
 import benchful.web.Faults;
 import benchful.web.Formats;
 import benchful.web.Pointers;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Whether every formula of a project can be read and asks only for what is known where it stands: measures, and answers of
@@ -21,7 +21,7 @@ final class FormulaRules {
     private final ProjectSheet project;
     private final Faults faults;
     private final Set<String> measures;
-    private final List<String> workings = new ArrayList<>();
+    private final Set<String> answers = new TreeSet<>();
 
     private FormulaRules(ProjectSheet project, Faults faults) {
         this.project = project;
@@ -41,7 +41,7 @@ final class FormulaRules {
             Sizing sizing = project.sizing().get(i);
             values("/sizing/" + i + "/values", sizing);
             beads("/sizing/" + i + "/beads", sizing);
-            workings.add(sizing.name());
+            answers.addAll(sizing.answers());
         }
     }
 
@@ -59,7 +59,7 @@ final class FormulaRules {
     }
 
     private void beads(String at, Sizing sizing) {
-        boolean strung = sizing.kind() == SizingKind.STRAND || sizing.kind() == SizingKind.BRACELET;
+        boolean strung = sizing.kind().strings();
         faults.require(strung || sizing.beads().isEmpty(), at, "Only a strand or a bracelet has beads. Take them out.");
         faults.require(!strung || !sizing.beads().isEmpty(), at, "Give the pattern at least one bead with its size.");
         for (int i = 0; i < sizing.beads().size(); i++) {
@@ -90,7 +90,7 @@ final class FormulaRules {
     private void formula(String at, String written, Dimension wanted) {
         try {
             Formula formula = Formula.of(written);
-            List<String> unknown = formula.names().stream().filter(n -> !measures.contains(n) && !answer(n)).toList();
+            List<String> unknown = formula.names().stream().filter(n -> !measures.contains(n) && !answers.contains(n)).toList();
             if (faults.require(unknown.isEmpty(), at, "“%s” is not known here. %s", String.join("”, “", unknown), known())
                     && measures.containsAll(formula.names())) {
                 project.sizes().forEach(size -> worked(at, formula, wanted, size));
@@ -107,12 +107,8 @@ final class FormulaRules {
         }
     }
 
-    private boolean answer(String name) {
-        return workings.stream().anyMatch(w -> name.startsWith(w + "_"));
-    }
-
     private String known() {
-        String answers = workings.isEmpty() ? "" : " and the answers of " + String.join(", ", workings);
-        return measures.isEmpty() ? "This project has no measures" + answers + "." : "Known are %s%s.".formatted(String.join(", ", measures), answers);
+        List<String> known = Stream.concat(measures.stream(), answers.stream()).toList();
+        return known.isEmpty() ? "This project has no measures." : "Known are " + String.join(", ", known) + ".";
     }
 }

@@ -64,8 +64,12 @@ public class Project extends PanacheEntityBase {
         return project;
     }
 
-    /** Takes a new sheet in place of the old one. A picture without content keeps the content stored under its name. */
+    /**
+     * Takes a new sheet in place of the old one. A picture without content keeps the content stored under its name. A changed
+     * sample is the tutor's own and stays when the samples leave.
+     */
     public void replace(ProjectSheet sheet, Instant now) {
+        sample = false;
         hold(sheet, now);
         ProjectPicture.store(id, sheet.pictures());
     }
@@ -99,6 +103,11 @@ public class Project extends PanacheEntityBase {
 
     static List<Project> all() {
         return list("order by lower(name)");
+    }
+
+    /** The crafts of all projects, each once. */
+    static List<String> crafts() {
+        return getEntityManager().createQuery("select distinct craft from Project order by craft", String.class).getResultList();
     }
 
     /** The sheet with its pictures named but empty: enough for every page and plan. */

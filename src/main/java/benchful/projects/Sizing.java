@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A working of the piece, such as its strand: the answers are names that material lines, steps and later workings may use,
@@ -19,6 +20,11 @@ public record Sizing(String name, SizingKind kind, Map<String, String> values, L
         beads = ProjectSheet.copy(beads);
     }
 
+    /** The names under which formulas find what this working answers. */
+    public List<String> answers() {
+        return Stream.concat(beads.stream().map(b -> word(b.bead())), kind.answers().stream()).map(a -> name + "_" + a).distinct().toList();
+    }
+
     /**
      * One run of a pattern.
      *
@@ -27,4 +33,9 @@ public record Sizing(String name, SizingKind kind, Map<String, String> values, L
      * @param count how many in a row; 1 where null
      */
     public record Bead(String bead, String size, Integer count) {}
+
+    /** A bead's name as formulas write it. */
+    public static String word(String bead) {
+        return bead.replaceAll("[^\\p{L}\\p{N}]", "_");
+    }
 }

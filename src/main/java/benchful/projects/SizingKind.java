@@ -22,7 +22,8 @@ public enum SizingKind {
      */
     STRAND(
             List.of("target"),
-            List.of("closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum")),
+            List.of("closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum"),
+            List.of("beads", "knots", "length", "difference", "thread")),
     /**
      * A closed row of beads about a wrist or a finger. Values: {@code wrist} measured close; {@code ease} added for comfort
      * (0 mm); the others as for a strand. Answers: those of a strand, its {@code length} along the beads' centres, and
@@ -30,14 +31,18 @@ public enum SizingKind {
      */
     BRACELET(
             List.of("wrist"),
-            List.of("ease", "closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum")),
+            List.of("ease", "closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum"),
+            List.of("beads", "knots", "length", "difference", "thread", "inside")),
     /**
      * Round wire wound on a round mandrel, a jump ring being one turn. Values: {@code mandrel} and {@code wire}, diameters;
      * {@code turns} (1); {@code straight} wire added at the ends in all (0 mm); {@code density}.
      * Answers: {@code turn} the wire of one turn, {@code length} of wire, {@code height} wound close, {@code outside}
      * diameter, [{@code mass}].
      */
-    COIL(List.of("mandrel", "wire"), List.of("turns", "straight", "density")),
+    COIL(
+            List.of("mandrel", "wire"),
+            List.of("turns", "straight", "density"),
+            List.of("turn", "length", "height", "outside", "mass")),
     /**
      * Something cast or poured, of one or two parts. Values: {@code volume} of the piece; {@code density} of the mix;
      * the parts either by weight, {@code weight_a} and {@code weight_b}, or by volume, {@code volume_a} and {@code volume_b};
@@ -46,7 +51,8 @@ public enum SizingKind {
      */
     POUR(
             List.of("volume"),
-            List.of("density", "weight_a", "weight_b", "volume_a", "volume_b", "density_a", "density_b")),
+            List.of("density", "weight_a", "weight_b", "volume_a", "volume_b", "density_a", "density_b"),
+            List.of("volume", "mass", "a_mass", "b_mass", "a_volume", "b_volume")),
     /**
      * Equal rectangles cut from sheet. Values: {@code width} and {@code height} of a piece; {@code pieces} (1);
      * {@code kerf} lost at each cut (0 mm); {@code sheet_width}, {@code sheet_height}; {@code thickness}, {@code density}.
@@ -55,7 +61,8 @@ public enum SizingKind {
      */
     SHEET(
             List.of("width", "height"),
-            List.of("pieces", "kerf", "sheet_width", "sheet_height", "thickness", "density"));
+            List.of("pieces", "kerf", "sheet_width", "sheet_height", "thickness", "density"),
+            List.of("pieces", "area", "mass", "per_sheet", "sheets"));
 
     private static final Set<String> COUNTS = Set.of("knots", "ends", "symmetric", "graduated", "maximum", "turns", "pieces",
             "weight_a", "weight_b", "volume_a", "volume_b");
@@ -63,10 +70,12 @@ public enum SizingKind {
 
     private final List<String> required;
     private final List<String> optional;
+    private final List<String> answers;
 
-    SizingKind(List<String> required, List<String> optional) {
+    SizingKind(List<String> required, List<String> optional, List<String> answers) {
         this.required = required;
         this.optional = optional;
+        this.answers = answers;
     }
 
     public List<String> required() {
@@ -75,6 +84,16 @@ public enum SizingKind {
 
     public List<String> optional() {
         return optional;
+    }
+
+    /** What it can answer, beside the count of each bead. */
+    public List<String> answers() {
+        return answers;
+    }
+
+    /** True where it strings beads in a pattern. */
+    public boolean strings() {
+        return this == STRAND || this == BRACELET;
     }
 
     /** What kind of amount a value is. */

@@ -11,6 +11,11 @@ import java.util.Set;
 @TemplateData
 public record Difference(String pointer, String theirs, String mine) {
 
+    /** In words. */
+    public String place() {
+        return Pointers.words(pointer);
+    }
+
     /** In the order of the sheet; whole lists are compared place by place. */
     public static List<Difference> between(JsonNode theirs, JsonNode mine) {
         List<Difference> found = new ArrayList<>();

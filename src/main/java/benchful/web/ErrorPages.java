@@ -3,12 +3,15 @@ package benchful.web;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.lang.annotation.Annotation;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 
 /** The one place where a failure becomes an answer: a page for people, problem details for programs, never a stack trace. */
 public final class ErrorPages {
@@ -43,6 +46,15 @@ public final class ErrorPages {
         LOG.errorf(e, "Fault %s at %s", reference, uri.getPath());
         return answer(uri, 500, "Something went wrong here",
                 "This is a fault of the program, not yours. What was saved before is safe. Reference: " + reference, reference);
+    }
+
+    /** A filter that turned a request away has said nothing yet. */
+    @ServerResponseFilter
+    void worded(ContainerResponseContext response, UriInfo uri) {
+        if (response.getStatus() >= 400 && !response.hasEntity()) {
+            Response answer = refused(new WebApplicationException(response.getStatus()), uri);
+            response.setEntity(answer.getEntity(), new Annotation[0], answer.getMediaType());
+        }
     }
 
     private static Response answer(UriInfo uri, int status, String title, String detail, String reference) {

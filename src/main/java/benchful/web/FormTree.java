@@ -16,8 +16,7 @@ import java.util.function.BiConsumer;
 
 /**
  * What a form sends, as the tree of its sheet. Fields are named by JSON Pointers ({@code /steps/3/title}); blank fields and
- * rows left wholly blank are dropped (but kept, so that rows keep their numbers, while a list button is pressed), and line
- * ends are single. The buttons {@code add}, {@code remove} and {@code up} name a list or a row by its
+ * rows left wholly blank are dropped, but not while a list button is pressed; line ends are single. The buttons {@code add}, {@code remove} and {@code up} name a list or a row by its
  * pointer and change the tree without saving, so that lists can be edited without JavaScript.
  */
 public final class FormTree {
@@ -34,7 +33,7 @@ public final class FormTree {
     }
 
     public ObjectNode of(MultivaluedMap<String, String> form) {
-        Branch root = new Branch(pressed(form));
+        Branch root = new Branch(rearrangedList(form));
         fields(form, root::put);
         return (ObjectNode) root.node("");
     }
@@ -76,7 +75,14 @@ public final class FormTree {
     }
 
     private static boolean pressed(MultivaluedMap<String, String> form) {
-        return form.containsKey("add") || form.containsKey("remove") || form.containsKey("up");
+        return rearrangedList(form) != null;
+    }
+
+    /** The list a pressed button is about, its rows' numbers as 0; null where none was pressed. */
+    private static String rearrangedList(MultivaluedMap<String, String> form) {
+        String row = form.containsKey("remove") ? form.getFirst("remove") : form.getFirst("up");
+        String list = form.containsKey("add") ? form.getFirst("add") : row == null ? null : row.replaceFirst("/[^/]*$", "");
+        return list == null ? null : list.replaceAll("/\\d+", "/0");
     }
 
     /** True where a list button was pressed and nothing is to be saved; the tree is changed as the button asks. */
@@ -95,7 +101,7 @@ public final class FormTree {
     }
 
     private static void add(ObjectNode tree, String list) {
-        JsonNode parent = at(tree, list.substring(0, Math.max(0, list.lastIndexOf('/'))));
+        JsonNode parent = list.startsWith("/") ? at(tree, list.substring(0, list.lastIndexOf('/'))) : NODES.missingNode();
         String name = list.substring(list.lastIndexOf('/') + 1);
         if (parent instanceof ObjectNode o && (!o.has(name) || o.get(name).isArray())) {
             o.withArrayProperty(name).addObject();
@@ -134,11 +140,12 @@ public final class FormTree {
     /** A place that has others below it, or a text. */
     private final class Branch {
         private final Map<String, Branch> below = new TreeMap<>(Comparator.comparingInt(FormTree::rank).thenComparing(s -> s));
-        private final boolean keepsBlankRows;
+        private final String rearranged;
         private String text = "";
 
-        Branch(boolean keepsBlankRows) {
-            this.keepsBlankRows = keepsBlankRows;
+        /** @param rearranged the list a pressed button is about; null where none was pressed */
+        Branch(String rearranged) {
+            this.rearranged = rearranged;
         }
 
         void put(List<String> path, String value) {
@@ -146,7 +153,7 @@ public final class FormTree {
                 text = value;
                 return;
             }
-            below.computeIfAbsent(path.get(0), k -> new Branch(keepsBlankRows)).put(path.subList(1, path.size()), value);
+            below.computeIfAbsent(path.get(0), k -> new Branch(rearranged)).put(path.subList(1, path.size()), value);
         }
 
         /** Null where everything is blank. */
@@ -160,7 +167,7 @@ public final class FormTree {
 
         private JsonNode list(String pointer) {
             ArrayNode list = NODES.arrayNode();
-            JsonNode blank = keepsBlankRows && isObject(pointer + "/0") ? NODES.objectNode() : null;
+            JsonNode blank = keepsBlankRows(pointer) ? NODES.objectNode() : null;
             below.values().stream()
                     .map(row -> Optional.ofNullable(row.node(pointer + "/0")).orElse(blank))
                     .filter(Objects::nonNull)
@@ -168,8 +175,11 @@ public final class FormTree {
             return !list.isEmpty() || text.equals(EMPTY_LIST) ? list : null;
         }
 
-        private boolean isObject(String pointer) {
-            return schema.at(pointer).path("type").asText().equals("object");
+        /** While a button is pressed its rows keep their numbers, and the lists of the sheet itself keep what was just added. */
+        private boolean keepsBlankRows(String list) {
+            return rearranged != null
+                    && (list.lastIndexOf('/') == 0 || list.equals(rearranged))
+                    && schema.at(list + "/0").path("type").asText().equals("object");
         }
 
         private JsonNode object(String pointer) {

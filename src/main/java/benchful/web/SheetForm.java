@@ -2,6 +2,7 @@ package benchful.web;
 
 import benchful.core.Fault;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.TemplateData;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,10 +53,13 @@ public record SheetForm(JsonNode tree, List<Fault> faults, long version, JsonNod
         return IntStream.range(0, tree.at(pointer).size()).mapToObj(i -> pointer + "/" + i).toList();
     }
 
-    /** The rows and one blank one after them, for a list that can be filled without a button. */
+    /** The rows with a blank one at the end, for a list that can be filled without a button. */
     public List<String> rowsAndBlank(String pointer) {
         List<String> rows = new ArrayList<>(rows(pointer));
-        rows.add(pointer + "/" + rows.size());
+        boolean blankAlready = !rows.isEmpty() && tree.at(rows.get(rows.size() - 1)) instanceof ObjectNode last && last.isEmpty();
+        if (!blankAlready) {
+            rows.add(pointer + "/" + rows.size());
+        }
         return rows;
     }
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class ProjectFileTest {
-    private static final SheetReader<ProjectSheet> READER = new SheetReader<>(ProjectSheet.class, "project-1", ProjectRules::faults);
+    private static final SheetReader<ProjectSheet> READER = ProjectFiles.READER;
 
     @ParameterizedTest
     @MethodSource("seeds")

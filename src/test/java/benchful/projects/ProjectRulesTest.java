@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ProjectRulesTest {
-    private static final SheetReader<ProjectSheet> READER = new SheetReader<>(ProjectSheet.class, "project-1", ProjectRules::faults);
+    private static final SheetReader<ProjectSheet> READER = ProjectFiles.READER;
     private static final String SHEET = """
             name: Necklace
             craft: bead stringing
@@ -59,7 +59,7 @@ class ProjectRulesTest {
             {target: length}           | {target: lenght}         | /sizing/0/values/target  | “lenght” is not known here. Known are length.
             {target: length}           | {target: 3 g}            | /sizing/0/values/target  | In “3 g”: it gives a mass, but a length is needed here.
             [{bead: pearl, size: 8 mm}] | []                      | /sizing/0/beads          | Give the pattern at least one bead with its size.
-            amount: strand_pearl       | amount: pearls           | /materials/0/amount      | “pearls” is not known here. Known are length and the answers of strand.
+            amount: strand_pearl       | amount: pearls           | /materials/0/amount      | “pearls” is not known here. Known are length, strand_beads, strand_difference, strand_knots, strand_length, strand_pearl, strand_thread.
             2 * length + 40 cm         | 2 * (length              | /materials/1/amount      | In “2 * (length”: it can't be read (Closing brace not found). Use numbers, units, measures, + - * / and brackets, and ceil, floor, round, sqrt, min, max, awg, swg or us_ring.
             2 * length + 40 cm         | length - 45 cm           | /materials/1/amount      | This comes to -30 mm for the size “Short”; it can't be less than 0.
             pieces: 1                  | pieces: length           | /materials/1/pieces      | In “length”: it gives a length, but a count is needed here.

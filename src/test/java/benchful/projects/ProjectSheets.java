@@ -84,7 +84,7 @@ public final class ProjectSheets {
                 .map(m -> "2 * " + m.name() + " + 40 cm").orElse("12.5 cm");
         String answer = sizing.isEmpty() ? "3" : sizing.get(0).name() + "_beads";
         return new MaterialLine("material " + oneLine(), cut ? amount : answer, cut ? "2" : null, random.nextBoolean(),
-                maybe(random.nextBoolean()), maybe(decimal().min(BigDecimal.valueOf(95))), maybe(oneLine()), maybe(oneLine()));
+                maybe(false), maybe(decimal().min(BigDecimal.valueOf(95))), maybe(oneLine()), maybe(oneLine()));
     }
 
     private List<Step> steps(List<Tool> tools, List<Picture> pictures) {

@@ -79,6 +79,24 @@ class FormTreeTest {
     }
 
     @Test
+    void keepsBlankRowsOfTheSheetWhileAListButtonIsPressedButNotThoseWithinRows() {
+        assertTree(TREE.of(form("/tools/0/name", "", "/steps/0/id", "", "/steps/0/after/0/step", "", "/hazards/0", "", "add", "/tools")),
+                """
+                {"tools": [{}], "steps": [{}]}""");
+        assertTree(TREE.of(form("/steps/0/after/0/step", "", "/steps/0/after/1/step", "a", "remove", "/steps/0/after/1")),
+                """
+                {"steps": [{"after": [{}, {"step": "a"}]}]}""");
+    }
+
+    @Test
+    void addsNothingWhereAButtonNamesNoList() {
+        MultivaluedMap<String, String> form = form("/name", "Ring", "add", "");
+        ObjectNode tree = TREE.of(form);
+        FormTree.rearranged(form, tree);
+        assertTree(tree, "{\"name\": \"Ring\"}");
+    }
+
+    @Test
     void savesWhereNoListButtonIsPressed() {
         MultivaluedMap<String, String> form = form("/name", "Ring");
         assertThat(FormTree.rearranged(form, TREE.of(form))).isFalse();

@@ -27,6 +27,14 @@ class SheetFormTest {
     }
 
     @Test
+    void addsABlankRowWhereThereIsNone() {
+        SheetForm form = SheetForm.of(tree("{\"sizes\": [{\"name\": \"S\"}], \"tools\": [{\"name\": \"awl\"}, {}], \"hazards\": [\"x\"]}"), 0);
+        assertThat(form.rowsAndBlank("/sizes")).containsExactly("/sizes/0", "/sizes/1");
+        assertThat(form.rowsAndBlank("/tools")).containsExactly("/tools/0", "/tools/1");
+        assertThat(form.rowsAndBlank("/hazards")).containsExactly("/hazards/0", "/hazards/1");
+    }
+
+    @Test
     void showsAFaultAtItsField() {
         SheetForm form = SheetForm.faulty(RING, List.of(new Fault("/sizes/1/name", "Mend it.")), 3);
         assertThat(form.fault("/sizes/1/name")).isEqualTo("Mend it.");

@@ -70,6 +70,9 @@ public final class Visitor {
         String action = button.hasAttr("formaction") ? button.absUrl("formaction") : form.absUrl("action");
         Connection request = session.newRequest(action.isEmpty() ? page.location() : action).method(Connection.Method.valueOf(
                 form.attr("method").isEmpty() ? "GET" : form.attr("method").toUpperCase(java.util.Locale.ROOT)));
+        if (form.attr("enctype").equals("multipart/form-data")) {
+            request.header("Content-Type", "multipart/form-data");
+        }
         fill(request, form);
         if (button.hasAttr("name")) {
             request.data(button.attr("name"), button.attr("value"));

@@ -1,0 +1,18 @@
+package benchful.projects;
+
+import benchful.web.SheetReader;
+import java.util.Locale;
+
+/** Projects as YAML files. */
+public final class ProjectFiles {
+    /** Reads projects from files and forms, with the rules that hold within a sheet. */
+    public static final SheetReader<ProjectSheet> READER = new SheetReader<>(ProjectSheet.class, "project-1", ProjectRules::faults);
+
+    private ProjectFiles() {}
+
+    /** A name for the file of a project: {@code knotted-strand.yaml}. */
+    static String fileName(String project) {
+        String name = project.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        return (name.isEmpty() ? "project" : name) + ".yaml";
+    }
+}

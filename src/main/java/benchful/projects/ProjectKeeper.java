@@ -1,0 +1,84 @@
+package benchful.projects;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.OptimisticLockException;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.hibernate.exception.ConstraintViolationException;
+import org.jboss.logging.Logger;
+
+/** Stores projects so that two hands at once lose nothing: of two equal names or two changes, the second is told. */
+@ApplicationScoped
+class ProjectKeeper {
+    private static final Logger LOG = Logger.getLogger(ProjectKeeper.class);
+
+    private final Clock clock;
+
+    ProjectKeeper(Clock clock) {
+        this.clock = clock;
+    }
+
+    /** How storing ended. */
+    sealed interface Outcome {}
+
+    record Kept(long id) implements Outcome {}
+
+    /** Another project bears the name. */
+    record NameTaken(String name) implements Outcome {}
+
+    /** Somebody stored another version meanwhile. */
+    record Changed(ProjectSheet theirs, long version) implements Outcome {}
+
+    /** The project was removed meanwhile. */
+    record Gone() implements Outcome {}
+
+    Outcome create(ProjectSheet sheet) {
+        return guarded(sheet, 0, () -> Project.byName(sheet.name()).isPresent()
+                ? new NameTaken(sheet.name())
+                : new Kept(Project.stored(sheet, false, clock.instant()).id()));
+    }
+
+    /** @param version of the stored sheet that the change started from */
+    Outcome replace(long id, long version, ProjectSheet sheet) {
+        return guarded(sheet, id, () -> Project.byId(id).map(p -> replace(p, version, sheet)).orElseGet(Gone::new));
+    }
+
+    private Outcome replace(Project project, long version, ProjectSheet sheet) {
+        if (project.version() != version) {
+            return new Changed(project.toSheet(), project.version());
+        }
+        Optional<Project> named = Project.byName(sheet.name());
+        if (named.isPresent() && named.get().id() != project.id()) {
+            return new NameTaken(sheet.name());
+        }
+        project.replace(sheet, clock.instant());
+        Project.flush();
+        return new Kept(project.id());
+    }
+
+    /** A project that a class began to use this moment stays. */
+    void remove(long id) {
+        try {
+            QuarkusTransaction.requiringNew().run(() -> {
+                Project.byId(id).ifPresent(Project::delete);
+                Project.flush();
+            });
+        } catch (ConstraintViolationException e) {
+            LOG.infof("Project %d stays: a class uses it", id);
+        }
+    }
+
+    private static Outcome guarded(ProjectSheet sheet, long id, Callable<Outcome> storing) {
+        try {
+            return QuarkusTransaction.requiringNew().call(storing);
+        } catch (ConstraintViolationException e) {
+            return new NameTaken(sheet.name());
+        } catch (OptimisticLockException e) {
+            return QuarkusTransaction.requiringNew().call(() -> Project.byId(id)
+                    .<Outcome>map(p -> new Changed(p.toSheet(), p.version()))
+                    .orElseGet(Gone::new));
+        }
+    }
+}

@@ -1,0 +1,141 @@
+package benchful.projects;
+
+import benchful.core.Fault;
+import benchful.web.Formats;
+import io.quarkus.qute.TemplateData;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * A project as its page and its card show it, with every size worked out.
+ *
+ * @param pieces by the size's name
+ */
+@TemplateData
+public record ProjectView(Project project, ProjectSheet sheet, Map<String, PieceWorking.Piece> pieces) {
+
+    static ProjectView of(Project project, PieceWorking working) {
+        ProjectSheet sheet = project.toSheet();
+        Map<String, PieceWorking.Piece> pieces = new LinkedHashMap<>();
+        sheet.sizes().forEach(size -> pieces.put(size.name(), working.work(sheet, size)));
+        return new ProjectView(project, sheet, pieces);
+    }
+
+    /** What can't be worked out, each said once though several sizes have it. */
+    public List<String> faults() {
+        return pieces.values().stream().flatMap(p -> p.faults().stream()).map(Fault::detail).distinct().toList();
+    }
+
+    /** What one piece of a size takes on a material line: "2 × 12 cm"; a dash where it can't be worked out. */
+    public String amount(Size size, int line) {
+        PieceWorking.Amount amount = pieces.get(size.name()).amounts().get(line);
+        if (amount == null) {
+            return "–";
+        }
+        String each = Formats.words(amount.each());
+        return amount.pieces() == null ? each : amount.pieces() + " × " + each;
+    }
+
+    /** How long one improver works at the bench on a piece of this size, at their usual pace. */
+    public Duration bench(Size size) {
+        Map<String, BigDecimal> repeats = pieces.get(size.name()).repeats();
+        return sheet.steps().stream().filter(s -> s.kind() == StepKind.MAKE)
+                .map(s -> times(s.student().usual(), repeats.getOrDefault(s.id(), BigDecimal.ONE)))
+                .reduce(Duration.ZERO, Duration::plus);
+    }
+
+    /** The shortest and the longest size's bench time, as one text. */
+    public String benchTime() {
+        List<Duration> times = sheet.sizes().stream().map(this::bench).sorted().toList();
+        String least = Formats.words(times.get(0));
+        String most = Formats.words(times.get(times.size() - 1));
+        return least.equals(most) ? least : least + " to " + most;
+    }
+
+    /** Time in which the whole class watches or does something together. */
+    public Duration together() {
+        return sum(s -> s.kind() == StepKind.SHOW || s.kind() == StepKind.TOGETHER);
+    }
+
+    /** Time in which something dries, cures or hangs. */
+    public Duration waiting() {
+        return sum(s -> s.kind() == StepKind.WAIT);
+    }
+
+    private Duration sum(Predicate<Step> which) {
+        return sheet.steps().stream().filter(which).map(Step::lasts).reduce(Duration.ZERO, Duration::plus);
+    }
+
+    public String sizeNames() {
+        return sheet.sizes().stream().map(Size::name).collect(Collectors.joining(", "));
+    }
+
+    /** The titles of what a step follows, with gaps; null where it follows the step before it as usual. */
+    public String follows(Step step) {
+        if (step.after() == null) {
+            return null;
+        }
+        return step.after().isEmpty() ? "Can start at any time"
+                : "After " + step.after().stream().map(this::link).collect(Collectors.joining("; "));
+    }
+
+    private String link(Step.After after) {
+        String title = "“" + sheet.step(after.step()).map(Step::title).orElse(after.step()) + "”";
+        String least = after.least() == null || after.least().isZero() ? "" : ", at least " + Formats.words(after.least()) + " later";
+        String most = after.most() == null ? "" : ", at most " + Formats.words(after.most()) + " later";
+        return title + least + most;
+    }
+
+    /** "3 min (2 to 5 min)", "20 min". */
+    public String time(Step step) {
+        if (step.student() == null) {
+            return Formats.words(step.lasts()) + (step.atMost() == null ? "" : ", at most " + Formats.words(step.atMost()));
+        }
+        return "%s (%s to %s)%s".formatted(Formats.words(step.student().usual()), Formats.words(step.student().quick()),
+                Formats.words(step.student().slow()), step.repeats() == null ? "" : " each time");
+    }
+
+    public String uses(Step step) {
+        return step.tools().stream().map(t -> t.each() == 1 ? t.tool() : t.each() + " × " + t.tool()).collect(Collectors.joining(", "));
+    }
+
+    /** How often a step is done in one piece: "66 times in Medium". */
+    public String repeats(Step step) {
+        return sheet.sizes().stream()
+                .map(s -> Optional.ofNullable(pieces.get(s.name()).repeats().get(step.id())).map(n -> n.setScale(0, RoundingMode.HALF_UP) + " in " + s.name()))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
+    }
+
+    /** The picture of the piece itself: the one called cover, else the first; null where there is none. */
+    public Picture cover() {
+        return sheet.pictures().stream().filter(p -> p.name().equals("cover")).findFirst()
+                .orElse(sheet.pictures().isEmpty() ? null : sheet.pictures().get(0));
+    }
+
+    public Picture picture(String name) {
+        return sheet.pictures().stream().filter(p -> p.name().equals(name)).findFirst().orElse(null);
+    }
+
+    /** Pictures that no step shows. */
+    public List<Picture> otherPictures() {
+        return sheet.pictures().stream()
+                .filter(p -> !p.equals(cover()) && sheet.steps().stream().noneMatch(s -> p.name().equals(s.picture())))
+                .toList();
+    }
+
+    public String src(Picture picture) {
+        return "/projects/%d/pictures/%s".formatted(project.id(), picture.name());
+    }
+
+    private static Duration times(Duration time, BigDecimal repeats) {
+        return Duration.ofSeconds(BigDecimal.valueOf(time.toSeconds()).multiply(repeats).setScale(0, RoundingMode.HALF_UP).longValue());
+    }
+}

@@ -1,0 +1,111 @@
+package benchful.projects;
+
+import benchful.core.SkillLevel;
+import benchful.web.Pages;
+import benchful.web.Removals;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** The list of projects, each project's page, and what can be done with a whole one: copy, archive, remove, take as a file. */
+@Path("/projects")
+@Produces(MediaType.TEXT_HTML)
+class ProjectsPages {
+    private final PieceWorking working;
+    private final ProjectKeeper keeper;
+    private final ProjectCopies copies;
+    private final Removals removals;
+
+    ProjectsPages(PieceWorking working, ProjectKeeper keeper, ProjectCopies copies, Removals removals) {
+        this.working = working;
+        this.keeper = keeper;
+        this.copies = copies;
+        this.removals = removals;
+    }
+
+    @CheckedTemplate(basePath = "projects")
+    static class Templates {
+        static native TemplateInstance index(List<ProjectView> projects, List<ProjectView> archived, ProjectFilter filter,
+                List<String> crafts, List<String> levels);
+
+        static native TemplateInstance show(ProjectView view);
+
+        private Templates() {}
+    }
+
+    @GET
+    @Transactional
+    public TemplateInstance index(@RestQuery String words, @RestQuery String craft, @RestQuery String level) {
+        ProjectFilter filter = new ProjectFilter(words, craft, level);
+        List<Project> all = Project.all();
+        List<ProjectView> shown = all.stream().filter(p -> filter.takes(p.toSheet())).map(p -> ProjectView.of(p, working)).toList();
+        return Templates.index(
+                shown.stream().filter(v -> !v.project().archived()).toList(),
+                shown.stream().filter(v -> v.project().archived()).toList(),
+                filter,
+                all.stream().map(p -> p.toSheet().craft()).distinct().sorted().toList(),
+                SkillLevel.names());
+    }
+
+    @GET
+    @Path("{id: \\d+}")
+    @Transactional
+    public TemplateInstance show(@RestPath long id) {
+        return Templates.show(ProjectView.of(found(id), working));
+    }
+
+    @POST
+    @Path("{id: \\d+}/copies")
+    public Response copy(@RestPath long id) {
+        return Pages.seeOther("/projects/" + copies.of(found(id)) + "/edit");
+    }
+
+    @POST
+    @Path("{id: \\d+}/archive")
+    @Transactional
+    public Response archive(@RestPath long id) {
+        found(id).archive(true);
+        return Pages.seeOther("/projects/" + id);
+    }
+
+    @POST
+    @Path("{id: \\d+}/archive/removal")
+    @Transactional
+    public Response bringBack(@RestPath long id) {
+        found(id).archive(false);
+        return Pages.seeOther("/projects/" + id);
+    }
+
+    @POST
+    @Path("{id: \\d+}/removal")
+    public Response delete(@RestPath long id) {
+        Project project = found(id);
+        return removals.remove(Project.class, id, project.name(), "/projects/" + id, "/projects", () -> keeper.remove(id));
+    }
+
+    @GET
+    @Path("{id: \\d+}/file")
+    @Produces("application/yaml")
+    @Transactional
+    public Response file(@RestPath long id) {
+        Project project = found(id);
+        return Response.ok(ProjectFiles.READER.yaml(project.toFullSheet()), "application/yaml;charset=UTF-8")
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(ProjectFiles.fileName(project.name())))
+                .build();
+    }
+
+    static Project found(long id) {
+        return Project.byId(id).orElseThrow(NotFoundException::new);
+    }
+}

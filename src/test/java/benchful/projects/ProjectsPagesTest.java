@@ -1,0 +1,329 @@
+package benchful.projects;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.web.Visitor;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.List;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@QuarkusTest
+class ProjectsPagesTest {
+    private static final byte[] DRAWING = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><circle r=\"3\"/></svg>".getBytes(StandardCharsets.UTF_8);
+
+    @TestHTTPResource
+    URL start;
+
+    private Visitor tutor;
+
+    @BeforeEach
+    void meet() {
+        tutor = new Visitor(start);
+    }
+
+    @AfterEach
+    void clear() {
+        QuarkusTransaction.requiringNew().run(() -> Project.delete("name like 'Test %'"));
+    }
+
+    @Test
+    void writesAProjectFromABlankForm() {
+        tutor.open("/projects/new");
+        tutor.type("/name", "Test ring").type("/craft", "silver").type("/level", "improver").type("/summary", "A *plain* ring.")
+                .type("/measures/0/name", "inner").type("/measures/0/label", "Inside").type("/measures/0/unit", "mm")
+                .press("Add a size");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.field("/name")).isEqualTo("Test ring");
+        tutor.type("/sizes/0/name", "M").type("/sizes/0/measures/inner", "17.2 mm")
+                .type("/sizes/1/name", "L").type("/sizes/1/measures/inner", "18.2 mm")
+                .type("/materials/0/material", "wire 2 mm").type("/materials/0/amount", "pi * (inner + 2 mm)").type("/materials/0/pieces", "1")
+                .type("/steps/0/title", "Bend").type("/steps/0/id", "bend").type("/steps/0/kind", "make")
+                .type("/steps/0/student/quick", "5 min").type("/steps/0/student/usual", "8 min").type("/steps/0/student/slow", "15 min")
+                .press("Add a picture");
+        tutor.type("/pictures/0/alt", "A ring").pick("file:/pictures/0", "My Cover.SVG", "image/svg+xml", DRAWING).press("Save the project");
+
+        assertThat(tutor.status()).as(tutor.toString()).isEqualTo(200);
+        assertThat(tutor.path()).matches("/projects/\\d+");
+        assertThat(tutor.page().select("h1").text()).isEqualTo("Test ring");
+        assertThat(tutor.page().select(".prose em").text()).isEqualTo("plain");
+        assertThat(tutor.rows("table")).contains("Size | Inside | At the bench", "M | 17.2 mm | 8 min", "L | 18.2 mm | 8 min");
+        assertThat(tutor.rows("table")).anySatisfy(row -> assertThat(row).startsWith("wire 2 mm | 1 × 60.32 mm | 1 × 63.46 mm | in the kit"));
+        Element cover = tutor.page().selectFirst("header.piece img");
+        assertThat(cover.attr("alt")).isEqualTo("A ring");
+        assertThat(new Visitor(start).open(cover.attr("src")).bytes()).isEqualTo(DRAWING);
+    }
+
+    @Test
+    void keepsTypedValuesAndPickedPicturesWhenInvalid() {
+        tutor.open("/projects/new").type("/craft", "silver <b>").press("Add a picture");
+        tutor.type("/steps/0/title", "Bend & hammer").pick("file:/pictures/0", "cover.svg", "image/svg+xml", DRAWING).press("Save the project");
+
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.field("/craft")).isEqualTo("silver <b>");
+        assertThat(tutor.field("/steps/0/title")).isEqualTo("Bend & hammer");
+        assertThat(tutor.field("/pictures/0/name")).isEqualTo("cover");
+        assertThat(tutor.page().select("fieldset.picture img").attr("src")).startsWith("data:image/svg+xml;base64,");
+        assertThat(tutor.faults()).contains("Give the project a name of up to 120 characters.", "Choose show, make, wait, together or ahead.");
+        assertEveryFaultLeadsSomewhere();
+
+        tutor.type("/name", "Test ring").type("/level", "beginner").press("Add a size");
+        tutor.type("/sizes/0/name", "M").type("/steps/0/id", "bend").type("/steps/0/kind", "show").type("/steps/0/lasts", "5 min").press("Save the project");
+        assertThat(tutor.path()).as(tutor.toString()).matches("/projects/\\d+");
+        assertThat(tutor.page().select("header.piece img")).hasSize(1);
+    }
+
+    @Test
+    void saysWhatIsWrongWithEachKindOfPlace() {
+        long id = stored("Test ring");
+        tutor.open("/projects/" + id + "/edit")
+                .type("/sizes/0/measures/finger", "5 g").type("/materials/0/amount", "finger +").type("/steps/1/student/quick", "1 d")
+                .type("/steps/2/after/0/step", "thread").type("/steps/1/after/0/step", "tidy").type("/minimum_age", "200")
+                .press("Save the project");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults()).anySatisfy(f -> assertThat(f).contains("Give the youngest age"));
+        assertEveryFaultLeadsSomewhere();
+
+        tutor.type("/minimum_age", "9").press(button("remove", "/tools/0")).press("Save the project");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults()).anySatisfy(f -> assertThat(f).contains("“5 g” is a mass, but a length is needed"))
+                .anySatisfy(f -> assertThat(f).contains("can't be read"))
+                .anySatisfy(f -> assertThat(f).contains("in a circle: thread → tidy → thread"))
+                .anySatisfy(f -> assertThat(f).contains("“needle” is not among the tools"));
+        assertEveryFaultLeadsSomewhere();
+        assertThat(tutor.page().select("details.step[open]")).as("steps with faults are open").hasSize(1);
+    }
+
+    @Test
+    void changesAProjectAndCarriesANewNameOn() {
+        long id = stored("Test ring");
+        tutor.open("/projects/" + id + "/edit").type("/name", "Test band").type("/tools/0/name", "bead needle")
+                .type("/measures/0/name", "girth").type("/steps/1/id", "string").press("Save the project");
+        assertThat(tutor.path()).as(tutor.toString()).isEqualTo("/projects/" + id);
+        ProjectSheet sheet = sheet(id);
+        assertThat(sheet.name()).isEqualTo("Test band");
+        assertThat(sheet.sizes().get(0).measures()).containsOnlyKeys("girth");
+        assertThat(sheet.materials().get(1).amount()).isEqualTo("girth + 10 cm");
+        assertThat(sheet.steps().get(1).tools().get(0).tool()).isEqualTo("bead needle");
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void savesAnyProjectUnchangedFromItsForm(long seed) {
+        ProjectSheet generated = ProjectSheets.generated(seed).withName("Test " + seed);
+        ProjectSheet sheet = generated.withPictures(generated.pictures().stream().map(p -> new Picture(p.name(), "image/svg+xml", p.alt(), DRAWING)).toList());
+        long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(sheet, false, Instant.EPOCH).id());
+        tutor.open("/projects/" + id + "/edit").press("Save the project");
+        assertThat(tutor.path()).as(tutor.toString()).isEqualTo("/projects/" + id);
+        assertThat(full(id)).isEqualTo(sheet);
+    }
+
+    static List<Long> seeds() {
+        return List.of(1L, 2L, 3L, 5L, 8L, 13L, 21L, 34L);
+    }
+
+    @Test
+    void showsASecondEditorBothVersions() {
+        long id = stored("Test ring");
+        Visitor other = new Visitor(start).open("/projects/" + id + "/edit");
+        tutor.open("/projects/" + id + "/edit").type("/summary", "Mine").press("Save the project");
+        other.type("/summary", "Theirs").press("Save the project");
+
+        assertThat(other.status()).isEqualTo(409);
+        assertThat(other.rows(".summary.stale")).containsExactly("Place | Saved by somebody else | Yours", "summary | Mine | Theirs");
+        assertThat(other.field("/summary")).isEqualTo("Theirs");
+        assertThat(sheet(id).summary()).isEqualTo("Mine");
+
+        other.press("Save the project");
+        assertThat(sheet(id).summary()).isEqualTo("Theirs");
+    }
+
+    @Test
+    void refusesTheNameOfAnotherProject() {
+        stored("Test ring");
+        long id = stored("Test band");
+        tutor.open("/projects/" + id + "/edit").type("/name", "TEST RING").press("Save the project");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults().get(0)).startsWith("There is another project of this name.");
+    }
+
+    @Test
+    void keepsAStoredPictureUnderANewNameAndReplacesItByAnotherFile() {
+        ProjectSheet ring = ProjectSheets.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
+        long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(ring, false, Instant.EPOCH).id());
+        tutor.open("/projects/" + id + "/edit").type("/pictures/0/name", "two").type("/name", "").press("Save the project");
+        assertThat(tutor.page().select("fieldset.picture img").attr("src")).isEqualTo("/projects/" + id + "/pictures/one");
+        tutor.type("/name", "Test ring").press("Save the project");
+        assertThat(full(id).pictures()).containsExactly(new Picture("two", "image/svg+xml", "x", DRAWING));
+
+        tutor.open("/projects/" + id + "/edit").pick("file:/pictures/0", "x.svg", "image/svg+xml", "<script/>".getBytes(StandardCharsets.UTF_8)).press("Save the project");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults().get(0)).startsWith("This file is no SVG drawing");
+        assertEveryFaultLeadsSomewhere();
+    }
+
+    @Test
+    void servesPicturesSoThatNothingInThemActs() {
+        ProjectSheet ring = ProjectSheets.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
+        long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(ring, false, Instant.EPOCH).id());
+        tutor.open("/projects/" + id + "/pictures/one");
+        assertThat(tutor.answer().contentType()).isEqualTo("image/svg+xml");
+        assertThat(tutor.answer().header("Content-Security-Policy")).startsWith("default-src 'none'");
+        assertThat(tutor.answer().header("X-Content-Type-Options")).isEqualTo("nosniff");
+        assertThat(tutor.answer().header("ETag")).isNotBlank();
+        assertThat(tutor.open("/projects/" + id + "/pictures/none").status()).isEqualTo(404);
+    }
+
+    @Test
+    void movesAndRemovesRowsWithoutSaving() {
+        long id = stored("Test ring");
+        tutor.open("/projects/" + id + "/edit").press(button("up", "/sizes/1"));
+        assertThat(tutor.field("/sizes/0/name")).isEqualTo("Large");
+        tutor.press(button("remove", "/sizes/0"));
+        assertThat(tutor.page().select("[name^=/sizes/][name$=/name]").eachAttr("value")).containsExactly("Small");
+        tutor.press("Add a working");
+        assertThat(tutor.field("/sizing/0/kind")).isEqualTo("strand");
+        assertThat(tutor.page().select("[name=/sizing/0/values/target]")).hasSize(1);
+        assertThat(sheet(id).sizes()).extracting(Size::name).containsExactly("Small", "Large");
+    }
+
+    @Test
+    void findsProjectsByWordCraftAndLevel() {
+        stored("Test ring");
+        assertThat(tutor.open("/projects?words=test+RING&craft=bead+stringing&level=beginner").page().select(".card h2").eachText()).contains("Test ring");
+        assertThat(tutor.open("/projects?words=test&level=experienced").page().select(".card h2").eachText()).isEmpty();
+        assertThat(tutor.page().text()).contains("No project fits.");
+    }
+
+    @Test
+    void copiesArchivesAndRemoves() {
+        long id = stored("Test ring");
+        tutor.open("/projects/" + id).press("Copy");
+        assertThat(tutor.path()).matches("/projects/\\d+/edit").isNotEqualTo("/projects/" + id + "/edit");
+        assertThat(tutor.field("/name")).isEqualTo("Test ring (copy)");
+        tutor.open("/projects/" + id).press("Copy");
+        assertThat(tutor.field("/name")).isEqualTo("Test ring (copy 2)");
+
+        tutor.open("/projects/" + id).press("Archive");
+        assertThat(tutor.page().select(".tag").eachText()).contains("archived");
+        assertThat(tutor.open("/projects").page().select(".archive .card h2").eachText()).contains("Test ring");
+        tutor.open("/projects/" + id).press("Bring back");
+        assertThat(tutor.page().select(".button").eachText()).contains("Plan a class");
+
+        tutor.press("Remove");
+        assertThat(tutor.path()).isEqualTo("/projects");
+        assertThat(tutor.open("/projects/" + id).status()).isEqualTo(404);
+    }
+
+    @Test
+    void keepsAProjectThatAClassUses() {
+        long id = stored("Test ring");
+        QuarkusTransaction.requiringNew().run(() -> Project.getEntityManager().createNativeQuery("""
+                insert into craft_class (project_id, starts_at, ends_at, setup)
+                values (?1, '2027-03-06 10:00', '2027-03-06 12:00', '{"title": "Test class"}')""").setParameter(1, id).executeUpdate());
+        try {
+            tutor.open("/projects/" + id).press("Remove");
+            assertThat(tutor.status()).isEqualTo(409);
+            assertThat(tutor.page().text()).contains("Test class on Sat 6 Mar 2027");
+            assertThat(sheet(id).name()).isEqualTo("Test ring");
+        } finally {
+            QuarkusTransaction.requiringNew().run(() -> Project.getEntityManager()
+                    .createNativeQuery("delete from craft_class where project_id = ?1").setParameter(1, id).executeUpdate());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/projects/999999", "/projects/999999/edit", "/projects/999999/file", "/projects/99999999999999999999", "/projects/x"})
+    void saysNotFoundInWords(String path) {
+        tutor.open(path);
+        assertThat(tutor.status()).isEqualTo(404);
+        assertThat(tutor.page().select("h1").text()).isEqualTo("Not found");
+    }
+
+    @Test
+    void savesAProjectAsAFileThatComesBackWhole() {
+        ProjectSheet ring = ProjectSheets.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
+        long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(ring, false, Instant.EPOCH).id());
+        byte[] file = tutor.open("/projects/" + id + "/file").bytes();
+        assertThat(tutor.answer().header("Content-Disposition")).isEqualTo("attachment; filename=\"test-ring.yaml\"");
+        assertThat(new String(file, StandardCharsets.UTF_8)).startsWith("benchful: project/1\nname: Test ring\n");
+
+        tutor.open("/projects/imports").pick("file", "ring.yaml", "application/yaml", file).press("Import");
+        assertThat(tutor.status()).isEqualTo(409);
+        assertThat(tutor.page().select(".summary").text()).contains("There is a project of this name already", "both say the same");
+        tutor.press("Import as a copy");
+        assertThat(tutor.page().select("h1").text()).isEqualTo("Test ring (copy)");
+
+        new Visitor(start).open("/projects/" + id + "/edit").type("/summary", "Changed").press("Save the project");
+        tutor.open("/projects/imports").pick("file", "ring.yaml", "application/yaml", file).press("Import");
+        assertThat(tutor.rows(".summary")).contains("summary | Changed | A ring of beads.");
+        tutor.press("Replace what is here");
+        assertThat(tutor.path()).isEqualTo("/projects/" + id);
+        assertThat(full(id)).isEqualTo(ring);
+    }
+
+    @Test
+    void listsTheFaultsOfAFileWithTheirLines() {
+        String file = "benchful: project/1\nname: Test ring\ncraft: silver\nlevel: wizard\nsizes:\n  - name: M\nsteps:\n  - {id: a, title: A, kind: show, lasts: never}\n";
+        tutor.open("/projects/imports").pick("file", "ring.yaml", "application/yaml", file.getBytes(StandardCharsets.UTF_8)).press("Import");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select(".summary li").eachText()).containsExactlyInAnyOrder(
+                "Choose beginner, improver or experienced. line 4, /level",
+                "Give a time, such as 20 min, 1 h 30 min or 24 h. line 8, /steps/0/lasts");
+        assertThat(tutor.page().select("a[href=/schema/project-1.json]")).hasSize(1);
+
+        tutor.pick("file", "ring.yaml", "application/yaml", new byte[] {(byte) 0xE9, 1, 2}).press("Import");
+        assertThat(tutor.page().select(".summary li").text()).contains("not in UTF-8");
+        tutor.open("/projects/imports").press("Import");
+        assertThat(tutor.page().select(".summary li").text()).isEqualTo("Choose a file first.");
+    }
+
+    @Test
+    void takesNoFormFromAnotherPage() {
+        long id = stored("Test ring");
+        tutor.open("/projects/" + id);
+        tutor.page().select("input[name=csrf-token]").forEach(token -> token.val("forged"));
+        tutor.press("Archive");
+        assertThat(tutor.status()).isEqualTo(400);
+        assertThat(tutor.page().select("h1").text()).isEqualTo("Not possible");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().archived())).isFalse();
+    }
+
+    @Test
+    void publishesTheSchema() {
+        assertThat(tutor.open("/schema/project-1.json").status()).isEqualTo(200);
+        assertThat(tutor.answer().body()).contains("https://json-schema.org/draft/2020-12/schema");
+    }
+
+    private Element button(String name, String value) {
+        return tutor.page().selectFirst("button[name=%s][value=%s]".formatted(name, value));
+    }
+
+    private void assertEveryFaultLeadsSomewhere() {
+        for (Element link : tutor.page().select(".summary.faulty a[href^=#]")) {
+            assertThat(tutor.page().getElementById(link.attr("href").substring(1))).as("the place of: %s", link.text()).isNotNull();
+        }
+    }
+
+    private static long stored(String name) {
+        return QuarkusTransaction.requiringNew().call(() -> Project.stored(ProjectSheets.beadRing(name), false, Instant.EPOCH).id());
+    }
+
+    private static ProjectSheet sheet(long id) {
+        return QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().toSheet());
+    }
+
+    private static ProjectSheet full(long id) {
+        return QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().toFullSheet());
+    }
+}
