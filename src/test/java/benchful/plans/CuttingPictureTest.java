@@ -7,6 +7,7 @@ import benchful.core.cutting.CutLength;
 import benchful.core.cutting.CuttingPlan;
 import benchful.core.quantity.Quantity;
 import java.util.ArrayList;
+import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +15,7 @@ class CuttingPictureTest {
     private static final CutLength TWO = length("2 m", "1 m", "60 cm");
     private static final CutLength ONE = length("1 m", "1 m");
     private static final CuttingPicture PICTURE =
-            new CuttingPicture(new CuttingPlan(List.of(TWO, TWO, ONE), 3, List.of()), 640, 12, Quantity::toString);
+            new CuttingPicture(new CuttingPlan(List.of(TWO, TWO, ONE), BigDecimal.ONE, BigDecimal.ONE, "proven", List.of()), 640, 12, Quantity::toString);
 
     @Test
     void drawsEqualLengthsOnceWithTheirNumber() {
