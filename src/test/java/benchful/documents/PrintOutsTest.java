@@ -18,10 +18,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What all print-outs have in common, in both page sizes and all versions. */
 class PrintOutsTest {
+    private static final double MM = 25.4 / 72;
+
+    private static DocumentService service;
     private static PrintSource source;
 
     @BeforeAll
     static void strand() {
+        service = new DocumentService(PrintSamples.templates());
         source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
     }
 
@@ -32,61 +36,57 @@ class PrintOutsTest {
 
     @ParameterizedTest(name = "{0} {1} {2}")
     @MethodSource("all")
-    void isTaggedTitledAndHasItsFontsEmbedded(PrintOut what, Paper paper, Version version) throws IOException {
+    void isFitToBeHandedOut(PrintOut what, Paper paper, Version version) throws IOException {
         try (PdfReading pdf = printed(what, paper, version)) {
-            PDDocumentCatalog catalogue = pdf.document().getDocumentCatalog();
-            assertThat(catalogue.getStructureTreeRoot()).isNotNull();
-            assertThat(catalogue.getStructureTreeRoot().getKids()).isNotEmpty();
-            assertThat(catalogue.getMarkInfo().isMarked()).isTrue();
-            assertThat(catalogue.getLanguage()).isEqualTo("en");
-            assertThat(catalogue.getDocumentOutline().hasChildren()).isTrue();
-            assertThat(pdf.document().getDocumentInformation().getTitle()).contains(what == PrintOut.HANDOUT ? "Knotted strand of amazonite" : "Knotted strand, Saturday");
-            assertThat(pdf.fonts()).isNotEmpty().allSatisfy(font -> assertThat(font.isEmbedded()).as(font.getName()).isTrue());
-            assertThat(pdf.document().getPages()).allSatisfy(page -> assertThat(Math.min(page.getMediaBox().getWidth(), page.getMediaBox().getHeight()) * 25.4 / 72)
-                    .isCloseTo(paper.width(), offset(0.1)));
-        }
-    }
-
-    @ParameterizedTest(name = "{0} {1} {2}")
-    @MethodSource("all")
-    void carriesClassPageAndSafetyStatementAtTheFootOfEveryPage(PrintOut what, Paper paper, Version version) throws IOException {
-        if (what == PrintOut.LABELS) {
-            return;
-        }
-        PrintOptions one = options(paper, version);
-        try (PdfReading pdf = PrintSamples.printed(what, source, one)) {
-            for (int page = 1; page <= pdf.pages(); page++) {
-                assertThat(pdf.text(page)).contains("Knotted strand, Saturday afternoon")
-                        .contains("safety data sheet, venue rules, local codes and licensed practice come first.");
+            isTaggedAndTitled(pdf);
+            hasItsFontsEmbedded(pdf);
+            isOnThisPaper(pdf, paper);
+            keepsEveryLetterInsideTheMargins(pdf, what);
+            if (what != PrintOut.LABELS) {
+                carriesClassAndSafetyStatementAtTheFootOfEveryPage(pdf);
             }
-            assertThat(pdf.text(1)).containsPattern("page( of)? 1");
+            if (what != PrintOut.LABELS && version == Version.LARGE) {
+                setsNoLetterSmallerThan18Points(pdf);
+            }
         }
     }
 
-    @ParameterizedTest(name = "{0} {1} {2}")
-    @MethodSource("all")
-    void keepsEveryLetterOnThePaper(PrintOut what, Paper paper, Version version) throws IOException {
-        try (PdfReading pdf = printed(what, paper, version)) {
-            double margin = what == PrintOut.LABELS ? 0 : 8;
-            List<PdfReading.Glyph> outside = pdf.glyphs().stream().filter(glyph -> glyph.x() < margin || glyph.right() > wide(pdf, glyph) - margin).toList();
-            assertThat(outside).isEmpty();
-        }
+    private static void isTaggedAndTitled(PdfReading pdf) {
+        PDDocumentCatalog catalogue = pdf.document().getDocumentCatalog();
+        assertThat(catalogue.getStructureTreeRoot().getKids()).isNotEmpty();
+        assertThat(catalogue.getMarkInfo().isMarked()).isTrue();
+        assertThat(catalogue.getLanguage()).isEqualTo("en");
+        assertThat(catalogue.getDocumentOutline().hasChildren()).isTrue();
+        assertThat(pdf.document().getDocumentInformation().getTitle()).contains("Knotted strand");
+    }
+
+    private static void hasItsFontsEmbedded(PdfReading pdf) throws IOException {
+        assertThat(pdf.fonts()).isNotEmpty().allSatisfy(font -> assertThat(font.isEmbedded()).as(font.getName()).isTrue());
+    }
+
+    private static void isOnThisPaper(PdfReading pdf, Paper paper) {
+        assertThat(pdf.document().getPages()).allSatisfy(page -> assertThat(Math.min(page.getMediaBox().getWidth(), page.getMediaBox().getHeight()) * MM)
+                .isCloseTo(paper.width(), offset(0.1)));
+    }
+
+    private static void keepsEveryLetterInsideTheMargins(PdfReading pdf, PrintOut what) throws IOException {
+        double margin = what == PrintOut.LABELS ? 0 : 8;
+        assertThat(pdf.glyphs().stream().filter(glyph -> glyph.x() < margin || glyph.right() > wide(pdf, glyph) - margin).toList()).isEmpty();
     }
 
     private static double wide(PdfReading pdf, PdfReading.Glyph glyph) {
-        return pdf.document().getPage(glyph.page() - 1).getMediaBox().getWidth() * 25.4 / 72;
+        return pdf.document().getPage(glyph.page() - 1).getMediaBox().getWidth() * MM;
     }
 
-    @ParameterizedTest
-    @MethodSource("largePrint")
-    void setsNoLetterSmallerThan18PointsInLargePrint(PrintOut what, Paper paper) throws IOException {
-        try (PdfReading pdf = printed(what, paper, Version.LARGE)) {
-            assertThat(pdf.glyphs().stream().filter(glyph -> glyph.size() < 17.9).toList()).isEmpty();
+    private static void carriesClassAndSafetyStatementAtTheFootOfEveryPage(PdfReading pdf) throws IOException {
+        for (int page = 1; page <= pdf.pages(); page++) {
+            assertThat(pdf.text(page)).contains("Knotted strand, Saturday afternoon").containsPattern("page( of)? " + page)
+                    .contains("safety data sheet, venue rules, local codes and licensed practice come first.");
         }
     }
 
-    static Stream<Arguments> largePrint() {
-        return Stream.of(PrintOut.values()).filter(what -> what != PrintOut.LABELS).flatMap(what -> Stream.of(Paper.values()).map(paper -> Arguments.of(what, paper)));
+    private static void setsNoLetterSmallerThan18Points(PdfReading pdf) throws IOException {
+        assertThat(pdf.glyphs().stream().filter(glyph -> glyph.size() < 17.9).toList()).isEmpty();
     }
 
     @Test
@@ -112,11 +112,14 @@ class PrintOutsTest {
     }
 
     private static PdfReading printed(PrintOut what, Paper paper, Version version) throws IOException {
-        return PrintSamples.printed(what, source, options(paper, version));
-    }
-
-    private static PrintOptions options(Paper paper, Version version) {
         LabelSheet sheet = LabelSheet.COMMON.stream().filter(labels -> labels.paper() == paper).findFirst().orElseThrow();
-        return new PrintOptions(paper, version, false, LabelSetting.of(sheet), "http://192.168.1.20:8080/classes/7/documents");
+        PrintOptions options = new PrintOptions(paper, version, false, LabelSetting.of(sheet), "http://192.168.1.20:8080/classes/7/documents");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        if (what == PrintOut.HANDOUT) {
+            service.writeHandout(source, options, 1, out);
+        } else {
+            service.write(what, source, options, out);
+        }
+        return PdfReading.of(out.toByteArray());
     }
 }
