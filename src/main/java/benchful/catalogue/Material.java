@@ -79,13 +79,21 @@ public class Material extends PanacheEntityBase {
     public static Material stored(MaterialSheet sheet, Function<String, Supplier> suppliers, boolean sample, LocalDate today) {
         Material material = new Material();
         material.sample = sample;
-        material.replace(sheet, suppliers, today);
+        material.hold(sheet, suppliers, today);
         material.persist();
         return material;
     }
 
-    /** Takes a new sheet in place of the old one; an offer of the same pack stays the same offer. */
+    /**
+     * Takes a new sheet in place of the old one; an offer of the same pack stays the same offer. Another editor's form is
+     * outdated by it even where only offers differ.
+     */
     void replace(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
+        getEntityManager().lock(this, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+        hold(sheet, suppliers, today);
+    }
+
+    private void hold(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
         name = sheet.name().strip();
         unit = sheet.unit();
         wasteBeginner = sheet.waste().get(SkillLevel.BEGINNER);
@@ -113,6 +121,11 @@ public class Material extends PanacheEntityBase {
         }
         offers.retainAll(kept);
         kept.stream().filter(o -> !offers.contains(o)).forEach(offers::add);
+    }
+
+    /** Sets the least that should lie on the shelf, of the kind the material is counted in. */
+    public void keepAtLeast(Quantity least) {
+        minimum = least;
     }
 
     /** The sheet, with what is free to use (on the shelf and not reserved) as what is on hand. */

@@ -4,7 +4,6 @@ import benchful.core.Fault;
 import benchful.web.Renamed;
 import benchful.web.SheetPost;
 import jakarta.enterprise.event.Event;
-import jakarta.persistence.LockModeType;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -32,7 +31,6 @@ record MaterialTarget(Material material, CatalogueRules rules, Event<Renamed> re
         if (saved == null) {
             saved = Material.stored(sheet, MaterialTarget::supplier, false, today);
         } else {
-            Material.getEntityManager().lock(saved, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
             String before = saved.name();
             saved.replace(sheet, MaterialTarget::supplier, today);
             tell(before, saved.name());

@@ -28,9 +28,14 @@ public record OfferRow(long supplierId, String supplier, String pack, String pri
                 o.pricedOn(), lead == 0 ? "same day" : Formats.counted(lead, "day"));
     }
 
+    /** With its unit even where it counts pieces. */
+    static String amount(Quantity amount) {
+        return Formats.words(amount) + (amount.unit() == Unit.PIECE ? " pcs" : "");
+    }
+
     private static String pack(SupplierOffer o) {
         if (o.lengths == null || o.lengths == 1) {
-            return Formats.words(o.holds);
+            return amount(o.holds);
         }
         Quantity each = new Quantity(o.holds.amount().divide(BigDecimal.valueOf(o.lengths), Quantity.PRECISION), o.holds.unit());
         return "%d lengths of %s".formatted(o.lengths, Formats.words(each));

@@ -7,6 +7,7 @@ import io.quarkus.qute.TemplateData;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -30,6 +31,7 @@ final class ToolRows {
         List<Row> rows = new ArrayList<>();
         JsonNode tools = form.tree().path("tools");
         tools.fieldNames().forEachRemaining(name -> rows.add(new Row(name, tools.path(name).asText(), form.below("/tools", name))));
+        rows.sort(Comparator.comparing(Row::name, String.CASE_INSENSITIVE_ORDER));
         for (int i = 1; i <= BLANK; i++) {
             rows.add(new Row("", "", "/blank-tool/" + i));
         }

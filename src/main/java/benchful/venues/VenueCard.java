@@ -3,6 +3,8 @@ package benchful.venues;
 import benchful.web.Uses;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** What the list and the page of a venue show. */
 @TemplateData
@@ -10,6 +12,13 @@ public record VenueCard(long id, boolean sample, VenueSheet sheet, List<Uses.Use
 
     static VenueCard of(Venue venue, List<Uses.Use> uses) {
         return new VenueCard(venue.id(), venue.sample(), venue.toSheet(), uses);
+    }
+
+    /** By name. */
+    public Map<String, Integer> tools() {
+        Map<String, Integer> sorted = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        sorted.putAll(sheet.tools());
+        return sorted;
     }
 
     public String ventilation() {
