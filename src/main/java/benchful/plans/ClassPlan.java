@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.Conflict;
 import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.risk.Risk;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -10,19 +11,25 @@ import java.util.stream.Stream;
  * Everything that is computed for a class: what its page shows, what is printed, and what the API answers.
  *
  * @param lesson the steps on the clock; null where {@code conflicts} keep the class from being planned
+ * @param risk what many simulated classes after this plan came to; null where it was not asked for or there is no plan
  * @param breaks the breaks of the class on their dates, in which nobody works
  * @param conflicts what no plan can meet, each naming the steps at fault and the mend
  * @param materials sizes, kits, totals, cutting and buying
  * @param advice what to decide or bring before printing
  */
-public record ClassPlan(LessonPlan lesson, List<Break> breaks, List<Conflict> conflicts, MaterialsPlan materials, List<Advice> advice) {
+public record ClassPlan(
+        LessonPlan lesson, Risk risk, List<Break> breaks, List<Conflict> conflicts, MaterialsPlan materials, List<Advice> advice) {
     public ClassPlan {
         breaks = List.copyOf(breaks);
         conflicts = List.copyOf(conflicts);
         advice = List.copyOf(advice);
     }
 
+    ClassPlan withRisk(Risk newRisk) {
+        return new ClassPlan(lesson, newRisk, breaks, conflicts, materials, advice);
+    }
+
     ClassPlan withAdvice(List<Advice> more) {
-        return new ClassPlan(lesson, breaks, conflicts, materials, Stream.concat(advice.stream(), more.stream()).toList());
+        return new ClassPlan(lesson, risk, breaks, conflicts, materials, Stream.concat(advice.stream(), more.stream()).toList());
     }
 }

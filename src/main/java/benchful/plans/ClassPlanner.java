@@ -6,6 +6,7 @@ import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
+import benchful.core.lesson.risk.ClassSimulation;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
 import benchful.projects.Step;
@@ -21,6 +22,8 @@ import java.util.function.ToIntFunction;
 /** Computes the whole plan of a class from its file. Nothing is stored; the same file gives the same plan. */
 @ApplicationScoped
 public class ClassPlanner {
+    private static final BigDecimal MOST_REPEATS = BigDecimal.valueOf(10_000);
+
     private final LessonPlanner lessons;
 
     ClassPlanner(LessonPlanner lessons) {
@@ -38,8 +41,13 @@ public class ClassPlanner {
         MaterialsPlan materials = MaterialsPlanner.plan(file, today);
         List<Advice> advice = AdviceFinder.of(file);
         return lesson instanceof Planned planned
-                ? new ClassPlan(planned.plan(), request.breaks(), List.of(), materials, advice)
-                : new ClassPlan(null, request.breaks(), ((Contradiction) lesson).conflicts(), materials, advice);
+                ? new ClassPlan(planned.plan(), null, request.breaks(), List.of(), materials, advice)
+                : new ClassPlan(null, null, request.breaks(), ((Contradiction) lesson).conflicts(), materials, advice);
+    }
+
+    /** The same plan with the chance of ending on time, from simulated classes; as it is where there is no plan. */
+    public ClassPlan withRisk(ClassFile file, ClassPlan plan) {
+        return plan.lesson() == null ? plan : plan.withRisk(ClassSimulation.of(LessonRequests.of(file, repeats(file)), plan.lesson()));
     }
 
     /** A step is repeated as often as in the size of the class that takes the most. */
@@ -47,7 +55,7 @@ public class ClassPlanner {
         List<SizedPiece> pieces = sizes(file).stream().map(s -> PieceSizer.size(file.project(), s)).toList();
         return step -> pieces.stream()
                 .map(p -> p.repeats().getOrDefault(step.id(), BigDecimal.ONE))
-                .mapToInt(n -> n.setScale(0, RoundingMode.CEILING).intValueExact())
+                .mapToInt(n -> n.min(MOST_REPEATS).setScale(0, RoundingMode.CEILING).intValueExact())
                 .max()
                 .orElse(1);
     }

@@ -46,7 +46,11 @@ public class PlanApi {
     public Response plan(byte[] file) {
         SheetReader.Reading<ClassFile> reading = files.read(file);
         return reading instanceof SheetReader.Read<ClassFile> good
-                ? Response.ok(planner.plan(good.sheet()), MediaType.APPLICATION_JSON_TYPE).build()
+                ? Response.ok(planned(good.sheet()), MediaType.APPLICATION_JSON_TYPE).build()
                 : Problem.faulty(((SheetReader.Faulty<ClassFile>) reading).faults());
+    }
+
+    private ClassPlan planned(ClassFile file) {
+        return planner.withRisk(file, planner.plan(file));
     }
 }

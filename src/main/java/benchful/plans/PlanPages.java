@@ -104,7 +104,7 @@ class PlanPages {
 
     private TemplateInstance page(CraftClass craftClass, SheetForm form) {
         ClassFile file = plans.file(craftClass);
-        return Templates.show(new PlanPage(craftClass, file, plans.plan(file), form));
+        return Templates.show(new PlanPage(craftClass, file, plans.withRisk(file, plans.plan(file)), form));
     }
 
     private static SheetReader<ClassSetup> reader(CraftClass craftClass) {

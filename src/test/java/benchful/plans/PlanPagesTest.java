@@ -40,6 +40,12 @@ class PlanPagesTest {
     }
 
     @Test
+    void tellsTheChanceOfEndingOnTime() {
+        tutor.open(page);
+        assertThat(tutor.page().select("#fit-answer").text()).containsPattern("\\d+ % chance of ending by the booked end").contains("simulated classes");
+    }
+
+    @Test
     void recomputesWhenAnInputChanges() {
         tutor.open(page);
         String before = need("hook clasp with eye");
