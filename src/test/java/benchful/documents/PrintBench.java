@@ -1,0 +1,99 @@
+package benchful.documents;
+
+import benchful.core.needs.Take;
+import benchful.plans.ClassPlan;
+import benchful.plans.Kit;
+import benchful.plans.MaterialsPlan;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** What the benchmark of print-outs measures: a handout, labels, and the same page printed by a browser. */
+public final class PrintBench {
+    private static final String ADDRESS = "http://192.168.1.20:8080/classes/7/documents";
+
+    private final PrintSource source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+    private final DocumentService service = new DocumentService(PrintSamples.templates());
+
+    /** @param millis from the sheet to the finished PDF */
+    public record Printed(int pages, double millis) {
+        public double pagesPerSecond() {
+            return pages / millis * 1000;
+        }
+    }
+
+    public Printed handout() throws IOException {
+        return timed(out -> service.writeHandout(source, options(), 1, out));
+    }
+
+    public Printed labels(int kits) throws IOException {
+        PrintSource many = with(kits);
+        return timed(out -> service.write(PrintOut.LABELS, many, options(), out));
+    }
+
+    /** The same page as {@link #handout()}, pictures inlined, from the start of the browser to its end. */
+    public Printed browser(String chromium) throws IOException, InterruptedException {
+        Manuscript manuscript = service.manuscript(PrintOut.HANDOUT, source, options());
+        Path folder = Files.createTempDirectory("benchful-bench");
+        Path page = Files.writeString(folder.resolve("handout.html"), inlined(manuscript));
+        Path pdf = folder.resolve("handout.pdf");
+        long start = System.nanoTime();
+        Process process = new ProcessBuilder(chromium, "--headless", "--no-sandbox", "--disable-gpu", "--print-to-pdf=" + pdf, page.toUri().toString())
+                .redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        if (!process.waitFor(2, TimeUnit.MINUTES)) {
+            process.destroy();
+        }
+        double millis = (System.nanoTime() - start) / 1e6;
+        return new Printed(pages(Files.readAllBytes(pdf)), millis);
+    }
+
+    private static String inlined(Manuscript manuscript) {
+        String xhtml = manuscript.xhtml();
+        for (Map.Entry<String, byte[]> picture : manuscript.pictures().entrySet()) {
+            String type = picture.getKey().endsWith(".svg") ? "image/svg+xml" : picture.getKey().endsWith(".png") ? "image/png" : "image/jpeg";
+            xhtml = xhtml.replace("picture:" + picture.getKey(), "data:%s;base64,%s".formatted(type, Base64.getEncoder().encodeToString(picture.getValue())));
+        }
+        return xhtml;
+    }
+
+    private PrintSource with(int count) {
+        MaterialsPlan m = source.materials();
+        List<Kit> kits = IntStream.rangeClosed(1, count).mapToObj(i -> {
+            Kit kit = m.kits().get((i - 1) % m.kits().size());
+            return new Kit(i, Take.Taker.STUDENT, kit.title() + " " + i, kit.name(), String.valueOf(i), kit.size(), kit.contents(), kit.mass());
+        }).toList();
+        MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
+        ClassPlan p = source.plan();
+        return new PrintSource(source.file(), new ClassPlan(p.lesson(), p.breaks(), p.conflicts(), plan, p.advice()), source.pictures(), source.hazards());
+    }
+
+    private static PrintOptions options() {
+        return new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelSheet.COMMON.get(0)), ADDRESS);
+    }
+
+    private interface Job {
+        void print(ByteArrayOutputStream out) throws IOException;
+    }
+
+    private static Printed timed(Job job) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        long start = System.nanoTime();
+        job.print(out);
+        double millis = (System.nanoTime() - start) / 1e6;
+        return new Printed(pages(out.toByteArray()), millis);
+    }
+
+    private static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
+    }
+}
