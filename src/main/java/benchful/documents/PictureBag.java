@@ -15,7 +15,7 @@ final class PictureBag {
     }
 
     String code(String name, String address) {
-        return put(name + ".svg", Codes.svg(address));
+        return put(name + ".png", Codes.png(address));
     }
 
     /** A picture of the project, right-sized for paper. */
