@@ -1,0 +1,165 @@
+package benchful.core.lesson.advice;
+
+import benchful.core.lesson.Break;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Meeting;
+import benchful.core.lesson.Pacing;
+import benchful.core.lesson.Words;
+import java.time.Duration;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+
+/** One thing a tutor could do otherwise. */
+public sealed interface Change {
+
+    /** The request as it would be. */
+    LessonRequest apply(LessonRequest request);
+
+    /** What to do, as a call: "Bring one more pliers". */
+    String title();
+
+    /** Do a make step, and all that must come before it, before the class. */
+    record PrepareAhead(List<String> steps, String names) implements Change {
+        public PrepareAhead {
+            steps = List.copyOf(steps);
+        }
+
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            Set<String> all = new HashSet<>(request.preparedAhead());
+            all.addAll(steps);
+            return request.toBuilder().preparedAhead(all).build();
+        }
+
+        @Override
+        public String title() {
+            return "Prepare " + names + " before the class";
+        }
+    }
+
+    /** Bring more of one tool. */
+    record MoreTools(String tool, int more) implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            return request.toBuilder().tool(tool, more).build();
+        }
+
+        @Override
+        public String title() {
+            return "Bring " + (more == 1 ? "one" : more) + " more " + tool;
+        }
+    }
+
+    /** Have one more person to help. */
+    record Helper() implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            return request.toBuilder().helpers(request.helpers() + 1).build();
+        }
+
+        @Override
+        public String title() {
+            return "Have a helper";
+        }
+    }
+
+    /** Take fewer students. */
+    record FewerStudents(int fewer) implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            return request.toBuilder().headcount(request.headcount() - fewer).build();
+        }
+
+        @Override
+        public String title() {
+            return "Take " + (fewer == 1 ? "one student" : fewer + " students") + " fewer";
+        }
+    }
+
+    /** Begin the first meeting earlier. */
+    record EarlierStart(Duration by) implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            List<Meeting> meetings = new ArrayList<>(request.meetings());
+            meetings.set(0, new Meeting(meetings.get(0).start().minus(by), meetings.get(0).end()));
+            return request.toBuilder().meetings(meetings).build();
+        }
+
+        @Override
+        public String title() {
+            return "Begin " + Words.minutes(by) + " earlier";
+        }
+    }
+
+    /** Book the last meeting longer. */
+    record LongerBooking(Duration by) implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            List<Meeting> meetings = new ArrayList<>(request.meetings());
+            Meeting last = meetings.remove(meetings.size() - 1);
+            meetings.add(new Meeting(last.start(), last.end().plus(by)));
+            return request.toBuilder().meetings(meetings).build();
+        }
+
+        @Override
+        public String title() {
+            return "Book " + Words.minutes(by) + " more";
+        }
+    }
+
+    /** Meet once more, with the hours and breaks of the last meeting. */
+    record OneMoreMeeting(Period later) implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            Meeting last = request.meetings().get(request.meetings().size() - 1);
+            List<Break> breaks = request.breaks().stream().filter(pause -> !pause.start().isBefore(last.start()))
+                    .map(pause -> new Break(pause.title(), pause.start().plus(later), pause.end().plus(later))).toList();
+            LessonRequest.Builder more = request.toBuilder().meeting(last.start().plus(later), last.end().plus(later));
+            breaks.forEach(pause -> more.pause(pause.title(), pause.start(), pause.end()));
+            return more.build();
+        }
+
+        @Override
+        public String title() {
+            return "Meet once more";
+        }
+    }
+
+    /** Let students go on alone between demonstrations. */
+    record OwnPace() implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            return request.toBuilder().pacing(Pacing.OWN_PACE).build();
+        }
+
+        @Override
+        public String title() {
+            return "Let students go on at their own pace between demonstrations";
+        }
+    }
+
+    /** Work in one more group, so that groups take turns at what is scarce. */
+    record OneMoreGroup() implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            return request.toBuilder().groups(request.groups() + 1).build();
+        }
+
+        @Override
+        public String title() {
+            return "Work in groups that take the steps in turn";
+        }
+    }
+
+    /** A change that only the caller knows how to make, such as a smaller size. */
+    record Other(String title, UnaryOperator<LessonRequest> how) implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            return how.apply(request);
+        }
+    }
+}

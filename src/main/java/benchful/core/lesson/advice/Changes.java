@@ -1,0 +1,89 @@
+package benchful.core.lesson.advice;
+
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Pacing;
+import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
+import benchful.core.lesson.ToolUse;
+import java.time.Duration;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** All single changes worth trying for a request. */
+final class Changes {
+
+    private static final Duration A_LITTLE = Duration.ofMinutes(15);
+    private static final Duration MORE = Duration.ofMinutes(30);
+
+    private final LessonRequest request;
+    private final Map<String, Step> steps;
+
+    Changes(LessonRequest request) {
+        this.request = request;
+        this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, step -> step));
+    }
+
+    List<Change> all() {
+        List<Change> changes = new ArrayList<>();
+        request.steps().stream().filter(step -> step.kind() == StepKind.MAKE && !isAhead(step.id()))
+                .forEach(step -> prepare(step.id()).ifPresent(changes::add));
+        changes.addAll(tools());
+        if (request.steps().stream().anyMatch(step -> step instanceof Step.Make make && !make.help().isNone())) {
+            changes.add(new Change.Helper());
+        }
+        if (request.headcount() > request.groups()) {
+            changes.add(new Change.FewerStudents(1));
+            changes.add(new Change.OneMoreGroup());
+        }
+        if (request.pacing() == Pacing.TOGETHER) {
+            changes.add(new Change.OwnPace());
+        }
+        changes.addAll(List.of(new Change.EarlierStart(A_LITTLE), new Change.EarlierStart(MORE), new Change.LongerBooking(A_LITTLE),
+                new Change.LongerBooking(MORE), new Change.OneMoreMeeting(Period.ofWeeks(1))));
+        return changes;
+    }
+
+    private boolean isAhead(String step) {
+        return steps.get(step).kind() == StepKind.AHEAD || request.preparedAhead().contains(step);
+    }
+
+    /** With the make steps and waits that it follows; demonstrations before it stay in the class. */
+    private Optional<Change> prepare(String step) {
+        Set<String> all = new LinkedHashSet<>();
+        addWithPredecessors(step, all);
+        List<String> titles = request.steps().stream().filter(one -> all.contains(one.id()) && one.kind() == StepKind.MAKE)
+                .map(one -> "\"" + one.title() + "\"").toList();
+        return titles.size() > 2 ? Optional.empty()
+                : Optional.of(new Change.PrepareAhead(List.copyOf(all), String.join(" and ", titles)));
+    }
+
+    private void addWithPredecessors(String step, Set<String> all) {
+        Step one = steps.get(step);
+        if (!isAhead(step) && (one.kind() == StepKind.MAKE || one.kind() == StepKind.WAIT) && all.add(step)) {
+            request.links().stream().filter(link -> link.to().equals(step)).map(Link::from)
+                    .forEach(before -> addWithPredecessors(before, all));
+        }
+    }
+
+    /** One more of each tool that not all students, or not two loads, can use at once. */
+    private List<Change> tools() {
+        Map<String, Integer> wanted = new TreeMap<>();
+        for (Step step : request.steps()) {
+            int users = step.kind() == StepKind.MAKE ? request.headcount() : 2;
+            step.uses().forEach((ToolUse use) -> wanted.merge(use.tool(), use.units() * users, Math::max));
+        }
+        Map<String, Integer> room = request.room().stream()
+                .collect(Collectors.toMap(RoomTool::name, RoomTool::count, Integer::sum, TreeMap::new));
+        return wanted.keySet().stream().filter(tool -> room.getOrDefault(tool, 0) < wanted.get(tool))
+                .<Change>map(tool -> new Change.MoreTools(tool, 1)).toList();
+    }
+}

@@ -1,0 +1,43 @@
+package benchful.core.lesson.advice;
+
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Words;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * One change, or two together, with what they gain.
+ *
+ * @param changes     one or two
+ * @param request     the request with the changes made
+ * @param plan        its plan
+ * @param gained      how much more time is left before the booked end; negative if less
+ * @param chance      its chance of ending on time [0 to 1]
+ * @param chanceGained the difference from the chance without the changes, on the same simulated students [-1 to 1]
+ * @param preparation what it adds to the tutor's work before the class
+ * @param cost        money it costs, if known
+ */
+public record Suggestion(List<Change> changes, LessonRequest request, LessonPlan plan, Duration gained, double chance,
+        double chanceGained, Duration preparation, Optional<Money> cost) {
+
+    public Suggestion {
+        changes = List.copyOf(changes);
+    }
+
+    public String title() {
+        return String.join("; ", changes.stream().map(Change::title).toList());
+    }
+
+    /** "Have a helper: gains 12 min, on time in 91 of 100 classes (+23), 40 min more to prepare." */
+    public String sentence() {
+        String time = gained.isNegative() ? "loses " + Words.minutes(gained.negated()) : "gains " + Words.minutes(gained);
+        String text = String.format(Locale.ROOT, "%s: %s, on time in %d of 100 classes (%+d)", title(), time,
+                Math.round(chance * 100), Math.round(chanceGained * 100));
+        return text + (preparation.isZero() ? "" : ", " + Words.minutes(preparation) + " more to prepare")
+                + cost.map(money -> ", costs " + money).orElse("") + ".";
+    }
+}

@@ -1,0 +1,123 @@
+package benchful.core.lesson.advice;
+
+import static benchful.core.lesson.order.Lessons.TEN;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.core.lesson.Help;
+import benchful.core.lesson.LessonPlanner;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StudentTime;
+import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.order.LessonChecker;
+import benchful.core.lesson.order.Lessons;
+import benchful.core.lesson.order.ListPlanner;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+
+class AdvisorTest {
+
+    private final LessonPlanner planner = new ListPlanner();
+    private final Advisor advisor = new Advisor(planner, change -> change instanceof Change.MoreTools
+            ? Optional.of(Money.of(CurrencyUnit.EUR, 18)) : Optional.empty());
+
+    /** Two hours of steps in a class of one hour and a half. Invented times. */
+    private static LessonRequest tooLong() {
+        return LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusMinutes(90)).tool("saw", 4).replications(800)
+                .step(new Step.Show("show", "Show sawing", Duration.ofMinutes(10)))
+                .step(new Step.Make("blank", "Cut the blank", StudentTime.ofMinutes(5, 8, 15)))
+                .step(new Step.Make("saw", "Saw the outline", StudentTime.ofMinutes(10, 15, 25), List.of(new ToolUse("saw", 1)),
+                        new Help(4, 2), 1, true))
+                .step(new Step.Make("file", "File the edge", StudentTime.ofMinutes(10, 15, 25)))
+                .link("show", "saw").link("blank", "saw").link("saw", "file").build();
+    }
+
+    private Advice advice(LessonRequest request) {
+        return advisor.advise(request, List.of(), Progress.NONE).orElseThrow();
+    }
+
+    private static Suggestion of(Advice advice, Change change) {
+        return advice.suggestions().stream().filter(one -> one.changes().equals(List.of(change))).findFirst().orElseThrow();
+    }
+
+    @Test
+    void listsWhatEachChangeGainsAndCosts() {
+        Advice advice = advice(tooLong());
+        Suggestion blank = of(advice, new Change.PrepareAhead(List.of("blank"), "\"Cut the blank\""));
+        assertThat(blank.gained()).isBetween(Duration.ofMinutes(10), Duration.ofMinutes(15));
+        assertThat(blank.preparation()).isEqualTo(Duration.ofSeconds(8 * 160));
+        assertThat(blank.cost()).isEmpty();
+        Suggestion saw = of(advice, new Change.MoreTools("saw", 1));
+        assertThat(saw.cost()).contains(Money.of(CurrencyUnit.EUR, 18));
+        assertThat(saw.sentence()).startsWith("Bring one more saw: gains ").endsWith(", costs EUR 18.00.");
+        assertThat(of(advice, new Change.LongerBooking(Duration.ofMinutes(30))).gained()).isEqualTo(Duration.ofMinutes(30));
+        assertThat(of(advice, new Change.OwnPace()).chanceGained()).isPositive();
+        assertThat(of(advice, new Change.FewerStudents(1)).gained()).isPositive();
+    }
+
+    @Test
+    void ranksWhatGainsTheMostChanceFirst() {
+        assertThat(advice(tooLong()).suggestions()).extracting(one -> -Math.round(one.chanceGained() * 100)).isSorted();
+    }
+
+    @Test
+    void carriesARequestThatIsReadyToBeTaken() {
+        LessonRequest request = tooLong();
+        assertThat(advice(request).suggestions()).isNotEmpty().allSatisfy(suggestion -> {
+            assertThat(suggestion.request().replications()).isEqualTo(request.replications());
+            assertThat(Lessons.plan(planner.plan(suggestion.request()))).isEqualTo(suggestion.plan());
+            assertThat(LessonChecker.faults(suggestion.request(), suggestion.plan())).isEmpty();
+        });
+    }
+
+    @Test
+    void showsPairsThatAreBetterThanEitherHalf() {
+        Advice advice = advice(tooLong());
+        List<Suggestion> pairs = advice.suggestions().stream().filter(one -> one.changes().size() == 2).toList();
+        assertThat(pairs).isNotEmpty().allSatisfy(pair -> pair.changes().forEach(half -> advice.suggestions().stream()
+                .filter(one -> one.changes().equals(List.of(half)))
+                .forEach(one -> assertThat(pair.gained().compareTo(one.gained()) > 0 || pair.chance() > one.chance()).isTrue())));
+    }
+
+    @Test
+    void triesChangesThatOnlyTheCallerKnows() {
+        Change smaller = new Change.Other("Make the small size", request -> request.toBuilder().steps(request.steps().stream()
+                .filter(step -> !step.id().equals("file")).toList()).links(request.links().subList(0, 2)).build());
+        Advice advice = advisor.advise(tooLong(), List.of(smaller), Progress.NONE).orElseThrow();
+        assertThat(of(advice, smaller).gained()).isGreaterThan(Duration.ofMinutes(15));
+    }
+
+    @Test
+    void stopsWhenCancelledAndTellsHowFarItIs() {
+        List<String> told = new ArrayList<>();
+        Advice advice = advisor.advise(tooLong(), List.of(), new Progress() {
+            @Override
+            public boolean isCancelled() {
+                return told.size() == 3;
+            }
+
+            @Override
+            public void tried(int done, int all) {
+                told.add(done + " of " + (all > done));
+            }
+        }).orElseThrow();
+        assertThat(told).containsExactly("1 of true", "2 of true", "3 of true");
+        assertThat(advice.complete()).isFalse();
+    }
+
+    @Test
+    void isSilentWhereTheRequestContradictsItself() {
+        assertThat(advisor.advise(tooLong().toBuilder().link("file", "saw").build(), List.of(), Progress.NONE)).isEmpty();
+    }
+
+    @Test
+    void givesTheSameAdviceForTheSameRequest() {
+        assertThat(advice(tooLong()).suggestions()).extracting(Suggestion::sentence)
+                .isEqualTo(advice(tooLong()).suggestions().stream().map(Suggestion::sentence).toList());
+    }
+}
