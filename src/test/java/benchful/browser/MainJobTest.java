@@ -115,7 +115,7 @@ class MainJobTest {
         assertThat(beads).isBetween(30, 45);
         assertThat(rowOf(page, "amazonite round 6 mm")).startsWith("amazonite round 6 mm " + 11 * beads + " ");
         assertThat(spaced(printed.get("labels")).split(beads + " amazonite round 6 mm|" + beads + " × amazonite round 6 mm", -1)).hasSizeGreaterThan(9);
-        assertThat(spaced(printed.get("packing"))).contains("amazonite round 6 mm").contains(String.valueOf(11 * beads));
+        assertThat(spaced(printed.get("packing"))).contains("amazonite round 6 mm " + toBring(page, "amazonite round 6 mm") + " 11 kits with " + beads);
         assertThat(spaced(printed.get("handout"))).contains("42 cm").contains("Knot the strand").contains("safety data sheet");
         assertThat(spaced(printed.get("checklist"))).contains("safety data sheet").contains("Nine beginners");
         Matcher total = Pattern.compile("£[0-9.,]+").matcher(page.locator("#buy + .lead").innerText());
@@ -136,6 +136,11 @@ class MainJobTest {
 
     private static String rowOf(Page page, String material) {
         return spaced(page.locator("#materials ~ .scroll tr").filter(new Locator.FilterOptions().setHasText(material)).first().innerText());
+    }
+
+    private static String toBring(Page page, String material) {
+        return page.locator("#materials ~ .scroll tr").filter(new Locator.FilterOptions().setHasText(material)).first()
+                .locator("td details summary").first().innerText();
     }
 
     private static String spaced(String text) {
