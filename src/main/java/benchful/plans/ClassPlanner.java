@@ -6,6 +6,9 @@ import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
+import benchful.core.lesson.advice.Advisor;
+import benchful.core.lesson.advice.Costs;
+import benchful.core.lesson.advice.Progress;
 import benchful.core.lesson.risk.ClassSimulation;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
@@ -16,6 +19,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 
@@ -48,6 +52,11 @@ public class ClassPlanner {
     /** The same plan with the chance of ending on time, from simulated classes; as it is where there is no plan. */
     public ClassPlan withRisk(ClassFile file, ClassPlan plan) {
         return plan.lesson() == null ? plan : plan.withRisk(ClassSimulation.of(LessonRequests.of(file, repeats(file)), plan.lesson()));
+    }
+
+    /** What would help it to end on time; none where it can't be planned. */
+    public Optional<benchful.core.lesson.advice.Advice> advice(ClassFile file) {
+        return new Advisor(lessons, Costs.UNKNOWN).advise(LessonRequests.of(file, repeats(file)), List.of(), Progress.NONE);
     }
 
     /** A step is repeated as often as in the size of the class that takes the most. */

@@ -46,6 +46,16 @@ class PlanPagesTest {
     }
 
     @Test
+    void suggestsWhatWouldHelpAndAppliesItWithOneButton() {
+        tutor.open(page).type("/meetings/0/ends", "17:00").press("Plan again");
+        tutor.open(page + "/suggestions");
+        assertThat(tutor.rows("table")).anyMatch(r -> r.startsWith("Have a helper |"));
+        tutor.press(tutor.page().selectFirst("button[aria-label^=Apply: Book]"));
+        assertThat(tutor.path()).isEqualTo(page);
+        assertThat(tutor.field("/meetings/0/ends")).isGreaterThan("17:00");
+    }
+
+    @Test
     void recomputesWhenAnInputChanges() {
         tutor.open(page);
         String before = need("hook clasp with eye");
