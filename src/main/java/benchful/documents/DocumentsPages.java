@@ -2,6 +2,7 @@ package benchful.documents;
 
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
+import benchful.hazards.HazardLibrary;
 import benchful.plans.ClassFile;
 import benchful.plans.PlanService;
 import benchful.projects.Picture;
@@ -30,11 +31,14 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 class DocumentsPages {
     private final DocumentService documents;
     private final PlanService plans;
+    private final HazardLibrary hazards;
     private final Optional<String> publicAddress;
 
-    DocumentsPages(DocumentService documents, PlanService plans, @ConfigProperty(name = "benchful.public-address") Optional<String> publicAddress) {
+    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards,
+            @ConfigProperty(name = "benchful.public-address") Optional<String> publicAddress) {
         this.documents = documents;
         this.plans = plans;
+        this.hazards = hazards;
         this.publicAddress = publicAddress;
     }
 
@@ -124,7 +128,7 @@ class DocumentsPages {
         ClassFile file = plans.file(craftClass);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
         return new PrintSource(file, plans.plan(file), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
-                HazardNotes.carried());
+                HazardNotes.of(hazards.all()));
     }
 
     private String address(UriInfo uri) {

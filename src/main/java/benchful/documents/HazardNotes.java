@@ -1,46 +1,28 @@
 package benchful.documents;
 
-import benchful.web.SheetFormat;
-import com.fasterxml.jackson.databind.JsonNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.Collections;
+import benchful.hazards.HazardSheet;
+import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.stream.StreamSupport;
 
-/** What print-outs say of each hazard, by its id, from the library that the program carries. */
+/** What print-outs say of each hazard, by its id, in the tutor's own words where she changed the library's. */
 final class HazardNotes {
-    private static final String LIBRARY = "hazards/library.yaml";
-    private static final Map<String, HazardNote> CARRIED = read();
-
     private HazardNotes() {}
 
-    static Map<String, HazardNote> carried() {
-        return CARRIED;
-    }
-
-    private static Map<String, HazardNote> read() {
+    static Map<String, HazardNote> of(Collection<HazardSheet> hazards) {
         Map<String, HazardNote> notes = new LinkedHashMap<>();
-        try (InputStream in = HazardNotes.class.getClassLoader().getResourceAsStream(LIBRARY)) {
-            SheetFormat.yaml().readTree(in).path("hazards").forEach(hazard -> notes.put(hazard.path("id").asText(), note(hazard)));
-            return Collections.unmodifiableMap(notes);
-        } catch (IOException e) {
-            throw new UncheckedIOException("The library of hazards can't be read.", e);
-        }
+        hazards.forEach(h -> notes.put(h.id(), note(h)));
+        return notes;
     }
 
-    private static HazardNote note(JsonNode hazard) {
-        List<String> signs = StreamSupport.stream(hazard.path("signs").spliterator(), false)
-                .map(sign -> sign.path("code").asText() + " " + sign.path("name").asText()).toList();
-        return new HazardNote(hazard.path("id").asText(), hazard.path("name").asText(), hazard.path("harm").asText(), texts(hazard.path("cautions")),
-                texts(hazard.path("first_response")), texts(hazard.path("protective_gear")), hazard.path("ventilation").asText(), signs,
-                hazard.path("disposal").asText());
+    private static HazardNote note(HazardSheet h) {
+        return new HazardNote(h.id(), h.name(), text(h.harm()), h.cautions(), h.firstResponse(), h.protectiveGear(),
+                h.ventilation() == null ? "" : h.ventilation().name().toLowerCase(Locale.ROOT),
+                h.signs().stream().map(s -> s.code() + " " + s.name()).toList(), text(h.disposal()));
     }
 
-    private static List<String> texts(JsonNode list) {
-        return StreamSupport.stream(list.spliterator(), false).map(JsonNode::asText).toList();
+    private static String text(String text) {
+        return text == null ? "" : text;
     }
 }

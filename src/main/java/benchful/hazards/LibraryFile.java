@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The hazards that come with the program, read once. */
-final class LibraryFile {
+public final class LibraryFile {
     private static final String PLACE = "/hazards/library.yaml";
     private static final Map<String, HazardSheet> ENTRIES = entries();
 
@@ -19,7 +19,7 @@ final class LibraryFile {
     private record Library(List<HazardSheet> hazards) {}
 
     /** By short name, in the order of the file. */
-    static Map<String, HazardSheet> byId() {
+    public static Map<String, HazardSheet> byId() {
         return ENTRIES;
     }
 

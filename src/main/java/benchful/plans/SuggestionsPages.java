@@ -6,6 +6,7 @@ import benchful.classes.SetupRules;
 import benchful.core.Fault;
 import benchful.core.lesson.advice.Advice;
 import benchful.core.lesson.advice.Suggestion;
+import benchful.web.Formats;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
@@ -22,6 +23,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,6 +57,12 @@ class SuggestionsPages {
      */
     @TemplateData
     record Line(Suggestion suggestion, List<String> words) {
+        /** A change that moves the end to another day gains no minutes that mean anything. */
+        public String gained() {
+            boolean anotherDay = suggestion.gained().compareTo(Duration.ofHours(12)) > 0;
+            return anotherDay ? "ends another day" : Formats.words(suggestion.gained());
+        }
+
         static Line of(Suggestion suggestion) {
             List<String> words = suggestion.changes().stream().map(SetupChange::word).flatMap(Optional::stream).toList();
             return new Line(suggestion, words.size() == suggestion.changes().size() ? words : List.of());

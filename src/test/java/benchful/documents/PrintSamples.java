@@ -1,5 +1,6 @@
 package benchful.documents;
 
+import benchful.hazards.LibraryFile;
 import benchful.plans.ClassFile;
 import benchful.plans.ComputedPlans;
 import benchful.projects.Picture;
@@ -81,7 +82,7 @@ final class PrintSamples {
     }
 
     static PrintSource source(ClassFile file, String pictures) {
-        return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.carried());
+        return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.of(LibraryFile.byId().values()));
     }
 
     private static Map<String, Picture> pictures(ClassFile file, String folder) {
