@@ -36,7 +36,7 @@ public final class CuttingPlanner {
 
     private CuttingOutcome plan() {
         return CuttingSearch.search(kinds).<CuttingOutcome>map(this::plan).orElseGet(() ->
-                new NotCuttable(Sentence.of("The lengths on hand do not reach for all pieces, and no new length is offered.")));
+                new NotCuttable(Sentence.of("No way was found to cut all pieces from the lengths on hand, and no new length is offered.")));
     }
 
     private CuttingPlan plan(CuttingSearch.Found found) {

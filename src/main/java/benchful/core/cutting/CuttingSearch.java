@@ -11,11 +11,11 @@ import java.util.stream.IntStream;
 /**
  * Finds the patterns whose new lengths cost least.
  *
- * <p>First fit and a plain bound settle most classes. Where they differ, the bound of {@link ColumnGeneration} is aimed at:
- * the patterns that its linear programme uses most are cut first, the rest is solved anew, and where the rest can no longer
- * reach the aim, the next pattern is tried. Where that fails within a fixed number of tries, anything cheaper than the best
- * is aimed at, and last {@link CuttingProof} is asked. So the search always ends the same way, with the least proven or the
- * gap known.
+ * <p>First fit and a plain bound settle most classes. Where they differ and all patterns can be listed, {@link CuttingProof}
+ * settles it. Else the bound of {@link ColumnGeneration} is aimed at: the patterns that its linear programme uses most are cut
+ * first, the rest is solved anew, and where the rest can no longer reach the aim, the next pattern is tried. Where that fails
+ * within a fixed number of tries, anything cheaper than the best is aimed at. So the search always ends the same way, with
+ * the least proven or the gap known.
  */
 final class CuttingSearch {
     private static final int MOST_TRIES = 400;
@@ -35,32 +35,43 @@ final class CuttingSearch {
     /** @param bound no plan costs less */
     record Found(List<Pattern> patterns, long bound) {}
 
-    /** Empty where the lengths do not reach for all pieces. */
+    /** Empty where no plan was found: then nothing can be bought, and what is on hand does not reach or only by luck. */
     static Optional<Found> search(Kinds kinds) {
         Optional<List<Pattern>> first = FirstFit.fill(kinds);
         long plain = CuttingBound.of(kinds);
         if (first.isPresent() && kinds.cost(first.get()) == plain) {
             return Optional.of(new Found(first.get(), plain));
         }
+        Optional<List<Pattern>> all = AllPatterns.of(kinds);
         if (first.isEmpty()) {
-            return CuttingProof.ask(kinds, Long.MAX_VALUE).plan().map(plan -> new Found(plan, 0));
+            List<Pattern> patterns = all.orElseGet(() -> new ColumnGeneration(kinds, List.of()).patterns());
+            return CuttingProof.ask(kinds, patterns).plan().map(plan -> new Found(plan, 0));
         }
-        return Optional.of(new CuttingSearch(kinds, first.get()).improve(plain));
+        CuttingSearch search = new CuttingSearch(kinds, first.get());
+        return Optional.of(all.map(patterns -> search.settle(patterns, plain)).orElseGet(() -> search.improve(plain)));
+    }
+
+    private Found settle(List<Pattern> all, long plain) {
+        CuttingProof.Answer answer = CuttingProof.ask(kinds, all);
+        answer.plan().ifPresent(this::keep);
+        return new Found(best, Math.min(kinds.cost(best), Math.max(plain, whole(answer.bound()))));
     }
 
     private Found improve(long plain) {
         ColumnGeneration columns = new ColumnGeneration(kinds, List.of());
         long bound = Math.max(plain, whole(columns.bound()));
         if (!reaches(bound, MOST_TRIES, columns)) {
+            CuttingProof.ask(kinds, columns.patterns()).plan().ifPresent(this::keep);
             boolean better = true;
             while (better) {
                 better = reaches(kinds.cost(best) - step(), FEWER_TRIES, columns);
             }
-            CuttingProof.Answer answer = CuttingProof.ask(kinds, kinds.cost(best));
-            best = answer.plan().orElse(best);
-            bound = Math.max(bound, Math.min(whole(answer.bound()), kinds.cost(best)));
         }
         return new Found(best, bound);
+    }
+
+    private void keep(List<Pattern> plan) {
+        best = kinds.cost(plan) < kinds.cost(best) ? plan : best;
     }
 
     /** Every plan's cost is a multiple of what divides all costs. */
@@ -70,7 +81,7 @@ final class CuttingSearch {
     }
 
     private long whole(long cost) {
-        return cost == Long.MAX_VALUE ? cost : -Math.floorDiv(-cost, step()) * step();
+        return -Math.floorDiv(-cost, step()) * step();
     }
 
     private boolean reaches(long cost, int most, ColumnGeneration columns) {
