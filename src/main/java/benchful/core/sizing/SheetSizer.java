@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * Works out equal rectangles from sheet, laid in rows the one way or the other, whichever gives more; k pieces in a row of
- * length L need k x width + (k - 1) x kerf. Mixed rectangles are laid out by the cutting plan.
+ * length L need k x width + (k - 1) x kerf. Turning single pieces within a row is not tried.
  */
 public final class SheetSizer {
     private SheetSizer() {}
