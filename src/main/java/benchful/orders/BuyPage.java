@@ -1,5 +1,6 @@
 package benchful.orders;
 
+import benchful.batches.KitBatch;
 import benchful.classes.CraftClass;
 import benchful.core.buying.SupplierOrder;
 import benchful.plans.TermPlan;
@@ -7,17 +8,23 @@ import io.quarkus.qute.TemplateData;
 import java.util.List;
 
 /**
- * What coming classes miss, bought for together.
+ * What coming classes and kits for sale miss, bought for together.
  *
- * @param coming all that can be chosen
- * @param chosen those that are bought for
+ * @param coming classes that can be chosen
+ * @param kits for sale that can be chosen
+ * @param chosen classes that are bought for
+ * @param chosenKits kits for sale that are bought for
  * @param plan null where none is chosen
  */
 @TemplateData
-public record BuyPage(List<CraftClass> coming, List<CraftClass> chosen, TermPlan plan) {
+public record BuyPage(List<CraftClass> coming, List<KitBatch> kits, List<CraftClass> chosen, List<KitBatch> chosenKits, TermPlan plan) {
 
     public boolean has(CraftClass c) {
         return chosen.contains(c);
+    }
+
+    public boolean makes(KitBatch b) {
+        return chosenKits.contains(b);
     }
 
     /** Null where nothing is to be ordered. */

@@ -1,5 +1,7 @@
 package benchful.orders;
 
+import benchful.batches.BatchService;
+import benchful.batches.KitBatch;
 import benchful.catalogue.Material;
 import benchful.catalogue.Offer;
 import benchful.catalogue.Supplier;
@@ -31,22 +33,24 @@ class OrderWriter {
     private static final String ONE_AT_A_TIME = "select 1 from pg_advisory_xact_lock(hashtext('purchase_order'))";
 
     private final TermService terms;
+    private final BatchService batches;
     private final StockLedger ledger;
     private final EntityManager database;
     private final Clock clock;
 
-    OrderWriter(TermService terms, StockLedger ledger, EntityManager database, Clock clock) {
+    OrderWriter(TermService terms, BatchService batches, StockLedger ledger, EntityManager database, Clock clock) {
         this.terms = terms;
+        this.batches = batches;
         this.ledger = ledger;
         this.database = database;
         this.clock = clock;
     }
 
-    /** A draft to each supplier of what the classes miss; none where nothing is missing any more. */
+    /** A draft to each supplier of what the classes and kits for sale miss; none where nothing is missing any more. */
     @Transactional
-    List<PurchaseOrder> write(List<CraftClass> classes) {
+    List<PurchaseOrder> write(List<CraftClass> classes, List<KitBatch> kits) {
         database.createNativeQuery(ONE_AT_A_TIME, Integer.class).getResultList();
-        TermPlan plan = terms.plan(classes, List.of());
+        TermPlan plan = terms.plan(classes, kits.stream().map(batches::part).toList());
         List<Long> ids = classes.stream().map(CraftClass::id).toList();
         return plan.orders().stream().map(o -> draft(o, ids)).filter(Objects::nonNull).toList();
     }

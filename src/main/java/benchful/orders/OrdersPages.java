@@ -1,5 +1,7 @@
 package benchful.orders;
 
+import benchful.batches.BatchService;
+import benchful.batches.KitBatch;
 import benchful.classes.CraftClass;
 import benchful.plans.TermPlan;
 import benchful.plans.TermService;
@@ -20,9 +22,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The list of orders, and writing new ones for any coming classes. */
 @Path("/orders")
@@ -30,11 +29,13 @@ import java.util.stream.Collectors;
 class OrdersPages {
     private final OrderWriter writer;
     private final TermService terms;
+    private final BatchService batches;
     private final Clock clock;
 
-    OrdersPages(OrderWriter writer, TermService terms, Clock clock) {
+    OrdersPages(OrderWriter writer, TermService terms, BatchService batches, Clock clock) {
         this.writer = writer;
         this.terms = terms;
+        this.batches = batches;
         this.clock = clock;
     }
 
@@ -54,23 +55,26 @@ class OrdersPages {
         return Templates.index(OrderRow.of(PurchaseOrder.open(), today), OrderRow.of(PurchaseOrder.closed(), today));
     }
 
-    /** Proposes orders for the classes that are ticked; for all coming ones where none is. */
+    /** Proposes orders for the classes and kits that are ticked; for all coming classes where nothing is. */
     @GET
     @Path("new")
     @Transactional
-    public TemplateInstance fresh(@QueryParam("class") List<String> ticked) {
+    public TemplateInstance fresh(@QueryParam("class") List<String> classes, @QueryParam("batch") List<String> kits) {
         List<CraftClass> coming = coming();
-        List<CraftClass> chosen = ticked.isEmpty() ? coming : among(coming, ticked);
-        TermPlan plan = chosen.isEmpty() ? null : terms.plan(chosen, List.of());
-        return Templates.buy(new BuyPage(coming, chosen, plan));
+        List<KitBatch> made = KitBatch.all();
+        List<KitBatch> chosenKits = made.stream().filter(b -> among(kits, b.id())).toList();
+        List<CraftClass> chosen = coming.stream().filter(c -> classes.isEmpty() && kits.isEmpty() || among(classes, c.id())).toList();
+        TermPlan plan = chosen.isEmpty() && chosenKits.isEmpty() ? null : terms.plan(chosen, chosenKits.stream().map(batches::part).toList());
+        return Templates.buy(new BuyPage(coming, made, chosen, chosenKits, plan));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response create(MultivaluedMap<String, String> form) {
-        List<CraftClass> chosen = among(coming(), form.getOrDefault("class", List.of()));
-        List<PurchaseOrder> written = chosen.isEmpty() ? List.of() : writer.write(chosen);
+        List<CraftClass> chosen = coming().stream().filter(c -> among(form.get("class"), c.id())).toList();
+        List<KitBatch> kits = KitBatch.all().stream().filter(b -> among(form.get("batch"), b.id())).toList();
+        List<PurchaseOrder> written = chosen.isEmpty() && kits.isEmpty() ? List.of() : writer.write(chosen, kits);
         return Pages.seeOther(written.size() == 1 ? "/orders/" + written.get(0).id() : "/orders");
     }
 
@@ -78,8 +82,7 @@ class OrdersPages {
         return CraftClass.from(LocalDateTime.now(clock));
     }
 
-    private static List<CraftClass> among(List<CraftClass> coming, List<String> ticked) {
-        Set<Long> ids = ticked.stream().map(Pages::number).flatMap(Optional::stream).collect(Collectors.toSet());
-        return coming.stream().filter(c -> ids.contains(c.id())).toList();
+    private static boolean among(List<String> ticked, long id) {
+        return ticked != null && ticked.contains(String.valueOf(id));
     }
 }

@@ -3,6 +3,7 @@ package benchful.packing;
 import benchful.catalogue.Material;
 import benchful.classes.CraftClass;
 import benchful.core.quantity.Quantity;
+import benchful.plans.MaterialsPlan;
 import benchful.plans.MaterialsPlanner;
 import benchful.plans.PlanService;
 import benchful.stock.StockLedger;
@@ -33,7 +34,13 @@ public class Packer {
     /** The packing list of a class as it stands. */
     @Transactional
     public PackingList list(CraftClass craftClass) {
-        return PackingList.of(MaterialsPlanner.plan(plans.file(craftClass)), PackedContent.of(craftClass.id()));
+        return list(craftClass, MaterialsPlanner.plan(plans.file(craftClass)));
+    }
+
+    /** The same of a class that is planned already. */
+    @Transactional
+    public PackingList list(CraftClass craftClass, MaterialsPlan plan) {
+        return PackingList.of(plan, PackedContent.of(craftClass.id()));
     }
 
     /**

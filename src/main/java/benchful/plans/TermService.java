@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.catalogue.CatalogueSheet;
 import benchful.classes.CraftClass;
 import benchful.projects.MaterialLine;
+import benchful.projects.ProjectSheet;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -13,12 +14,10 @@ import java.util.stream.Stream;
 /** Gathers what stored classes and other kits are bought for together, and plans it. */
 @ApplicationScoped
 public class TermService {
-    private final PlanService plans;
     private final Shelf shelf;
     private final Clock clock;
 
-    TermService(PlanService plans, Shelf shelf, Clock clock) {
-        this.plans = plans;
+    TermService(Shelf shelf, Clock clock) {
         this.shelf = shelf;
         this.clock = clock;
     }
@@ -26,13 +25,15 @@ public class TermService {
     /** @param others kits without a lesson that are bought for along with the classes */
     @Transactional
     public TermPlan plan(List<CraftClass> classes, List<TermRequest.Part> others) {
-        List<TermRequest.Part> parts = Stream.concat(classes.stream().map(c -> new TermRequest.Part(title(c), plans.file(c))), others.stream()).toList();
-        List<String> materials = parts.stream().flatMap(p -> p.file().project().materials().stream()).map(MaterialLine::material).distinct().toList();
+        Stream<ProjectSheet> projects = Stream.concat(classes.stream().map(c -> c.project().toSheet()), others.stream().map(p -> p.file().project()));
+        List<String> materials = projects.flatMap(p -> p.materials().stream()).map(MaterialLine::material).distinct().toList();
         CatalogueSheet catalogue = shelf.sheets(materials, classes.stream().map(CraftClass::id).toList());
+        List<TermRequest.Part> parts = Stream.concat(classes.stream().map(c -> part(c, catalogue)), others.stream()).toList();
         return TermPlanner.plan(new TermRequest(parts, catalogue), LocalDate.now(clock));
     }
 
-    private static String title(CraftClass c) {
-        return "“%s”".formatted(c.title());
+    private static TermRequest.Part part(CraftClass c, CatalogueSheet catalogue) {
+        ClassFile file = new ClassFile(c.project().toSheet(), c.setup(), null, catalogue.materials(), catalogue.suppliers());
+        return new TermRequest.Part("“%s”".formatted(c.title()), file);
     }
 }

@@ -24,7 +24,8 @@ public class Samples {
     private static final List<String> REMOVALS = List.of(
             "delete from stock_movement where kind = 'RESERVED' and class_id in (select id from craft_class where sample)",
             "delete from craft_class where sample",
-            "delete from project p where sample and not exists (select 1 from craft_class c where c.project_id = p.id)",
+            "delete from project p where sample and not exists (select 1 from craft_class c where c.project_id = p.id)"
+                    + " and not exists (select 1 from kit_batch b where b.project_id = p.id)",
             "delete from venue v where sample and not exists (select 1 from craft_class c where c.venue_id = v.id)",
             """
             delete from material m where sample and not exists (

@@ -91,6 +91,14 @@ public class StockLedger {
                 .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
     }
 
+    /** The classes for which anything is reserved. */
+    @Transactional
+    public Set<Long> reservingClasses() {
+        return Set.copyOf(database.createQuery(
+                        "select classId from StockMovement where classId is not null and kind = RESERVED group by classId having sum(amount) <> 0", Long.class)
+                .getResultList());
+    }
+
     /** By material, what is kept for classes: reserved for them, or packed for them and not put back; in the held unit. */
     @Transactional
     public Map<Long, BigDecimal> kept(Collection<Long> classIds) {

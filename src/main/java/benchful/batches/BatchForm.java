@@ -1,0 +1,25 @@
+package benchful.batches;
+
+import benchful.core.SkillLevel;
+import benchful.projects.Size;
+import benchful.web.SheetForm;
+import io.quarkus.qute.TemplateData;
+import java.util.List;
+
+/**
+ * The form of a batch.
+ *
+ * @param id null for a new one
+ * @param project the identifier of its project
+ */
+@TemplateData
+public record BatchForm(SheetForm form, Long id, long project, String projectName, List<String> sizeNames) {
+
+    static BatchForm of(SheetForm form, KitBatch batch) {
+        return new BatchForm(form, batch.id, batch.project.id(), batch.project.name(), batch.project.toSheet().sizes().stream().map(Size::name).toList());
+    }
+
+    public List<String> levels() {
+        return SkillLevel.names();
+    }
+}

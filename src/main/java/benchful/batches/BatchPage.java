@@ -1,0 +1,66 @@
+package benchful.batches;
+
+import benchful.catalogue.MaterialSheet;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.plans.ClassFile;
+import benchful.plans.Kit;
+import benchful.plans.MaterialsPlan;
+import benchful.web.Formats;
+import io.quarkus.qute.TemplateData;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * What the page of a batch shows.
+ *
+ * @param kinds kits of one size, shown once
+ * @param unweighed materials whose mass is not known, so that no kit that holds them can be weighed
+ */
+@TemplateData
+public record BatchPage(long id, String title, String projectName, BatchSheet sheet, List<KitKind> kinds, MaterialsPlan plan, List<String> unweighed) {
+
+    /**
+     * @param kit one of them
+     * @param weight with its packaging, in whole grams rounded up; null where a mass is not known
+     */
+    @TemplateData
+    public record KitKind(Kit kit, int count, Quantity weight) {
+        public List<String> contents() {
+            return kit.contents().stream().map(KitKind::words).toList();
+        }
+
+        private static String words(Kit.Content c) {
+            String amount = c.pieces() == null ? Formats.words(c.amount()) : "%d × %s".formatted(c.pieces(), Formats.words(c.each()));
+            return "%s %s%s".formatted(amount, c.material(), c.choice() == null ? "" : " (choose: " + c.choice() + ")");
+        }
+    }
+
+    static BatchPage of(KitBatch batch, ClassFile file, MaterialsPlan plan) {
+        Map<String, List<Kit>> sizes = plan.kits().stream().collect(Collectors.groupingBy(Kit::size, LinkedHashMap::new, Collectors.toList()));
+        List<KitKind> kinds = sizes.values().stream().map(kits -> new KitKind(kits.get(0), kits.size(), weight(kits.get(0), batch.sheet().packaging()))).toList();
+        return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, plan, unweighed(file, plan));
+    }
+
+    private static Quantity weight(Kit kit, Quantity packaging) {
+        return kit.mass() == null || packaging == null ? null : kit.mass().plus(packaging).in(Unit.G).rounded(0, RoundingMode.CEILING);
+    }
+
+    private static List<String> unweighed(ClassFile file, MaterialsPlan plan) {
+        Map<String, MaterialSheet> catalogue = file.materials().stream().collect(Collectors.toMap(MaterialSheet::name, Function.identity(), (a, b) -> a));
+        return plan.kits().stream().flatMap(k -> k.contents().stream())
+                .filter(c -> !c.amount().dimension().equals(Unit.G.dimension()))
+                .map(Kit.Content::material).distinct()
+                .filter(m -> !catalogue.containsKey(m) || catalogue.get(m).unitMass() == null).toList();
+    }
+
+    /** Of all kits; null where one can't be weighed. */
+    public Quantity weight() {
+        return kinds.stream().anyMatch(k -> k.weight() == null) ? null
+                : kinds.stream().map(k -> k.weight().times(k.count())).reduce(Quantity::plus).orElse(null);
+    }
+}

@@ -1,0 +1,127 @@
+package benchful.batches;
+
+import benchful.core.SkillLevel;
+import benchful.plans.ClassFile;
+import benchful.plans.MaterialsPlanner;
+import benchful.projects.Project;
+import benchful.projects.ProjectLine;
+import benchful.projects.ProjectSheet;
+import benchful.web.Pages;
+import benchful.web.SheetForm;
+import benchful.web.SheetPost;
+import benchful.web.SheetReader;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+
+/** Kits made for sale: what one holds, what all take, what to buy, and what a packed one weighs. */
+@Path("/batches")
+@Produces(MediaType.TEXT_HTML)
+class BatchesPages {
+    private final BatchService batches;
+    private final Clock clock;
+
+    BatchesPages(BatchService batches, Clock clock) {
+        this.batches = batches;
+        this.clock = clock;
+    }
+
+    @CheckedTemplate(basePath = "batches")
+    static class Templates {
+        static native TemplateInstance index(List<KitBatch> batches);
+
+        static native TemplateInstance choice(List<ProjectLine> projects);
+
+        static native TemplateInstance form(BatchForm page);
+
+        static native TemplateInstance show(BatchPage page);
+
+        private Templates() {}
+    }
+
+    @GET
+    @Transactional
+    public TemplateInstance index() {
+        return Templates.index(KitBatch.all());
+    }
+
+    @GET
+    @Path("new")
+    @Transactional
+    public TemplateInstance fresh(@QueryParam("project") String project) {
+        if (project == null) {
+            return Templates.choice(Project.offered());
+        }
+        Project found = found(project);
+        BatchSheet sheet = new BatchSheet(null, 10, SkillLevel.BEGINNER, Map.of(), null, null, "GBP", null);
+        return Templates.form(BatchForm.of(SheetForm.of(reader(found.toSheet()).written(sheet), 0), KitBatch.of(found)));
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response create(MultivaluedMap<String, String> form) {
+        return save(KitBatch.of(found(form.getFirst("project"))), form);
+    }
+
+    @GET
+    @Path("{id: \\d+}")
+    @Transactional
+    public TemplateInstance show(@PathParam("id") long id) {
+        KitBatch batch = KitBatch.byId(id).orElseThrow(NotFoundException::new);
+        ClassFile file = batches.file(batch);
+        return Templates.show(BatchPage.of(batch, file, MaterialsPlanner.plan(file, LocalDate.now(clock))));
+    }
+
+    @GET
+    @Path("{id: \\d+}/edit")
+    @Transactional
+    public TemplateInstance edit(@PathParam("id") long id) {
+        KitBatch batch = KitBatch.byId(id).orElseThrow(NotFoundException::new);
+        SheetForm form = SheetForm.of(reader(batch.project.toSheet()).written(batch.sheet()), batch.version());
+        return Templates.form(BatchForm.of(form, batch));
+    }
+
+    @POST
+    @Path("{id: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        return save(KitBatch.toChange(id).orElseThrow(NotFoundException::new), form);
+    }
+
+    @POST
+    @Path("{id: \\d+}/removal")
+    @Transactional
+    public Response delete(@PathParam("id") long id) {
+        KitBatch.toChange(id).orElseThrow(NotFoundException::new).delete();
+        return Pages.seeOther("/batches");
+    }
+
+    private static Response save(KitBatch batch, MultivaluedMap<String, String> form) {
+        return new SheetPost<>(reader(batch.project.toSheet()), f -> Templates.form(BatchForm.of(f, batch))).answer(form, new BatchTarget(batch));
+    }
+
+    private static SheetReader<BatchSheet> reader(ProjectSheet project) {
+        return new SheetReader<>(BatchSheet.class, "batch-1", sheet -> BatchRules.faults(sheet, project));
+    }
+
+    private static Project found(String id) {
+        return Pages.number(id).flatMap(n -> Project.byId(n)).orElseThrow(NotFoundException::new);
+    }
+}
