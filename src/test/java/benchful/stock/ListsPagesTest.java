@@ -34,7 +34,7 @@ class ListsPagesTest {
                 List bead;100 pcs;3.10;;red
                 """);
         assertThat(tutor.status()).isEqualTo(200);
-        assertThat(tutor.page().text()).contains("4 rows change something", "Columns that are not used: “colour”");
+        assertThat(tutor.page().text()).contains("Rows that change something: 4", "Columns that are not used: “colour”");
         assertThat(tutor.rows("main")).containsExactly("Row | What | Change", "2 | list SILK, 2 m from List Beads | 2.4 → 2.6",
                 "3 | List silk, 2 m from List Beads from 10 packs | new lower price 2.2", "4 | List silk, 20 m from List Beads | new offer at 19",
                 "5 | List bead, 100 pcs from List Beads | new material, new offer at 3.1");
