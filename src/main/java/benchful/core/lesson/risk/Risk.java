@@ -18,7 +18,7 @@ import java.util.Locale;
  * @param extensions where quick students need something more to do
  */
 public record Risk(int classes, double onTime, LocalDateTime likely, LocalDateTime late, List<LocalDateTime> finishes,
-        List<BlockRisk> blocks, List<Waiting> waiting, List<Extension> extensions) {
+        List<BlockRisk> blocks, List<Waiting> waiting, List<SpareTime> extensions) {
 
     /**
      * One block of the plan.
@@ -55,7 +55,7 @@ public record Risk(int classes, double onTime, LocalDateTime likely, LocalDateTi
      * @param before title of the step for which the class gathers
      * @param spare  mean time that the quickest quarter has to spare
      */
-    public record Extension(String before, Duration spare, String sentence) {
+    public record SpareTime(String before, Duration spare, String sentence) {
     }
 
     public Risk {

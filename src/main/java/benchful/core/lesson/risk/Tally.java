@@ -2,7 +2,7 @@ package benchful.core.lesson.risk;
 
 import benchful.core.lesson.risk.Risk.BlockRisk;
 import benchful.core.lesson.risk.Risk.Cause;
-import benchful.core.lesson.risk.Risk.Extension;
+import benchful.core.lesson.risk.Risk.SpareTime;
 import benchful.core.lesson.risk.Risk.Waiting;
 import benchful.core.lesson.risk.Script.CauseOf;
 import benchful.core.lesson.risk.Script.Part;
@@ -120,11 +120,11 @@ final class Tally {
         return String.format(java.util.Locale.ROOT, "%.1f", length.toSeconds() / 60.0);
     }
 
-    private List<Extension> extensions() {
-        return script.parts().stream().map(part -> new Extension(part.title(),
+    private List<SpareTime> extensions() {
+        return script.parts().stream().map(part -> new SpareTime(part.title(),
                         Duration.ofSeconds(Math.round(spare[part.index()] / classes)), ""))
                 .filter(gathering -> gathering.spare().compareTo(WORTH_FILLING) >= 0)
-                .map(gathering -> new Extension(gathering.before(), gathering.spare(), "The quickest quarter has "
+                .map(gathering -> new SpareTime(gathering.before(), gathering.spare(), "The quickest quarter has "
                         + tenths(gathering.spare()) + " min to spare before \"" + gathering.before() + "\": have more work ready for them."))
                 .toList();
     }
