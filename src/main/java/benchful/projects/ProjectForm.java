@@ -21,10 +21,19 @@ import java.util.stream.Stream;
  *
  * @param id of the stored project; null for a new one
  * @param stored under which name each picture of the form is stored, by its name in the form
- * @param crafts already in use, to choose from
  */
 @TemplateData
-public record ProjectForm(SheetForm form, Long id, Map<String, String> stored, List<String> crafts) {
+public record ProjectForm(SheetForm form, Long id, Map<String, String> stored, Choices choices) {
+
+    /**
+     * What is there already and can be chosen by its first letters.
+     *
+     * @param crafts of the other projects
+     * @param materials of the catalogue, by name
+     * @param hazards of the library: their names by the short names that sheets write
+     */
+    @TemplateData
+    public record Choices(List<String> crafts, List<String> materials, Map<String, String> hazards) {}
 
     public boolean isNew() {
         return id == null;
@@ -151,10 +160,9 @@ public record ProjectForm(SheetForm form, Long id, Map<String, String> stored, L
         return isNew() || storedName(row).isEmpty() ? null : "/projects/%d/pictures/%s".formatted(id, storedName(row));
     }
 
-    /** True for a step that should be seen at once: a new one, or one with a fault. */
+    /** True for a row that should be seen at once: a new one, or one with a fault. */
     public boolean open(String row) {
-        JsonNode step = form.tree().at(row);
-        return step.isEmpty() || form.faultBelow(row);
+        return form.tree().at(row).isEmpty() || form.faultBelow(row);
     }
 
     /** How long a step takes, as it is typed. */

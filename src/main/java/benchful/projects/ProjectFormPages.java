@@ -1,5 +1,7 @@
 package benchful.projects;
 
+import benchful.catalogue.HazardNames;
+import benchful.catalogue.Material;
 import benchful.core.Fault;
 import benchful.web.Pages;
 import benchful.web.SentForm;
@@ -29,9 +31,11 @@ import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
 @Produces(MediaType.TEXT_HTML)
 class ProjectFormPages {
     private final ProjectKeeper keeper;
+    private final HazardNames hazards;
 
-    ProjectFormPages(ProjectKeeper keeper) {
+    ProjectFormPages(ProjectKeeper keeper, HazardNames hazards) {
         this.keeper = keeper;
+        this.hazards = hazards;
     }
 
     @CheckedTemplate(basePath = "projects")
@@ -98,7 +102,13 @@ class ProjectFormPages {
         throw new NotFoundException();
     }
 
-    private static TemplateInstance page(SheetForm form, Long id, Map<String, String> stored) {
-        return Templates.form(new ProjectForm(form, id, stored, Project.crafts()));
+    private TemplateInstance page(SheetForm form, Long id, Map<String, String> stored) {
+        return Templates.form(new ProjectForm(form, id, stored, choices()));
+    }
+
+    private ProjectForm.Choices choices() {
+        List<String> materials = Material.getEntityManager()
+                .createQuery("select name from Material order by lower(name)", String.class).getResultList();
+        return new ProjectForm.Choices(Project.crafts(), materials, hazards.byId());
     }
 }

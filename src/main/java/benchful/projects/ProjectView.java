@@ -1,6 +1,9 @@
 package benchful.projects;
 
 import benchful.core.Fault;
+import benchful.core.formula.Formula;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
@@ -9,23 +12,28 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A project as its page and its card show it, with every size worked out.
  *
  * @param pieces by the size's name
+ * @param hazards of the library: their names by the short names that sheets write
  */
 @TemplateData
-public record ProjectView(Project project, ProjectSheet sheet, Map<String, PieceWorking.Piece> pieces) {
+public record ProjectView(Project project, ProjectSheet sheet, Map<String, PieceWorking.Piece> pieces, Map<String, String> hazards) {
+    /** From ten centimetres on a tutor speaks of centimetres. */
+    private static final Quantity LONG = Quantity.of(100, Unit.MM);
 
-    static ProjectView of(Project project, PieceWorking working) {
+    static ProjectView of(Project project, PieceWorking working, Map<String, String> hazards) {
         ProjectSheet sheet = project.toSheet();
         Map<String, PieceWorking.Piece> pieces = new LinkedHashMap<>();
         sheet.sizes().forEach(size -> pieces.put(size.name(), working.work(sheet, size)));
-        return new ProjectView(project, sheet, pieces);
+        return new ProjectView(project, sheet, pieces, hazards);
     }
 
     /** What can't be worked out, each said once though several sizes have it. */
@@ -39,8 +47,25 @@ public record ProjectView(Project project, ProjectSheet sheet, Map<String, Piece
         if (amount == null) {
             return "–";
         }
-        String each = Formats.words(amount.each());
+        boolean inCentimetres = amount.each().unit() == Unit.MM && amount.each().compareTo(LONG) >= 0;
+        String each = Formats.words(inCentimetres ? amount.each().in(Unit.CM) : amount.each());
         return amount.pieces() == null ? each : amount.pieces() + " × " + each;
+    }
+
+    /** How a material line is worked out, where it is more than an amount: "2 * length + 40 cm, 2 pieces". */
+    public String formula(MaterialLine line) {
+        Stream<String> formulas = Stream.of(line.amount(), line.pieces()).filter(Objects::nonNull);
+        boolean fixed = formulas.allMatch(f -> Formula.of(f).names().isEmpty());
+        return fixed ? null : line.pieces() == null ? line.amount() : line.amount() + "; pieces: " + line.pieces();
+    }
+
+    /** What a working takes, as its kind lists it. */
+    public Map<String, String> values(Sizing working) {
+        Map<String, String> values = new LinkedHashMap<>();
+        Stream.concat(working.kind().required().stream(), working.kind().optional().stream())
+                .filter(working.values()::containsKey)
+                .forEach(name -> values.put(SizingWords.label(name), working.values().get(name)));
+        return values;
     }
 
     /** How long one improver works at the bench on a piece of this size, at their usual pace. */
@@ -74,7 +99,7 @@ public record ProjectView(Project project, ProjectSheet sheet, Map<String, Piece
     }
 
     public String sizeNames() {
-        return sheet.sizes().stream().map(Size::name).collect(Collectors.joining(", "));
+        return sheet.sizes().stream().map(Size::name).collect(Collectors.joining("; "));
     }
 
     /** The titles of what a step follows, with gaps; null where it follows the step before it as usual. */

@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import benchful.catalogue.HazardNames;
 import benchful.core.SkillLevel;
 import benchful.web.Pages;
 import benchful.web.Removals;
@@ -25,12 +26,14 @@ class ProjectsPages {
     private final PieceWorking working;
     private final ProjectKeeper keeper;
     private final ProjectCopies copies;
+    private final HazardNames hazards;
     private final Removals removals;
 
-    ProjectsPages(PieceWorking working, ProjectKeeper keeper, ProjectCopies copies, Removals removals) {
+    ProjectsPages(PieceWorking working, ProjectKeeper keeper, ProjectCopies copies, HazardNames hazards, Removals removals) {
         this.working = working;
         this.keeper = keeper;
         this.copies = copies;
+        this.hazards = hazards;
         this.removals = removals;
     }
 
@@ -49,7 +52,7 @@ class ProjectsPages {
     public TemplateInstance index(@RestQuery String words, @RestQuery String craft, @RestQuery String level) {
         ProjectFilter filter = new ProjectFilter(words, craft, level);
         List<Project> all = Project.all();
-        List<ProjectView> shown = all.stream().filter(p -> filter.takes(p.toSheet())).map(p -> ProjectView.of(p, working)).toList();
+        List<ProjectView> shown = all.stream().filter(p -> filter.takes(p.toSheet())).map(p -> view(p)).toList();
         return Templates.index(
                 shown.stream().filter(v -> !v.project().archived()).toList(),
                 shown.stream().filter(v -> v.project().archived()).toList(),
@@ -62,7 +65,7 @@ class ProjectsPages {
     @Path("{id: \\d+}")
     @Transactional
     public TemplateInstance show(@RestPath long id) {
-        return Templates.show(ProjectView.of(found(id), working));
+        return Templates.show(view(found(id)));
     }
 
     @POST
@@ -103,6 +106,10 @@ class ProjectsPages {
         return Response.ok(ProjectFiles.READER.yaml(project.toFullSheet()), "application/yaml;charset=UTF-8")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(ProjectFiles.fileName(project.name())))
                 .build();
+    }
+
+    private ProjectView view(Project project) {
+        return ProjectView.of(project, working, hazards.byId());
     }
 
     static Project found(long id) {

@@ -16,6 +16,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.error.YAMLException;
 
 /**
@@ -26,6 +27,8 @@ import org.yaml.snakeyaml.error.YAMLException;
  * @param lines by JSON Pointer, counted from 1
  */
 record SheetFile(JsonNode tree, Map<String, Integer> lines) {
+    /** YAML may open with a brace too, but hardly quotes its first key. */
+    private static final Pattern JSON = Pattern.compile("\\s*\\{\\s*[\"}]");
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final String NO_SHEET =
             "The file holds no sheet. Its first line should say “benchful: …”, as in an exported file.";
@@ -42,7 +45,7 @@ record SheetFile(JsonNode tree, Map<String, Integer> lines) {
             throw new Unreadable("The file has more than 16 MB. Leave out or shrink its pictures.");
         }
         String text = text(bytes);
-        ObjectMapper mapper = text.stripLeading().startsWith("{") ? SheetFormat.json() : SheetFormat.yaml();
+        ObjectMapper mapper = JSON.matcher(text).lookingAt() ? SheetFormat.json() : SheetFormat.yaml();
         try {
             return read(mapper, text);
         } catch (StreamConstraintsException e) {

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import org.hibernate.exception.ConstraintViolationException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
 @TestTransaction
@@ -30,6 +32,22 @@ class StoredProjectTest {
         assertThat(stored.toFullSheet()).isEqualTo(sheet);
         assertThat(stored.toSheet().pictures()).containsExactly(new Picture("cover", "image/png", "a ring", null));
         assertThat(stored.updatedAt()).isEqualTo(NOW);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19})
+    void losesNothingOfAnySheet(long seed) {
+        ProjectSheet sheet = ProjectSheets.generated(seed);
+        long id = Project.stored(sheet, false, NOW).id();
+        Project.getEntityManager().clear();
+        assertThat(Project.byId(id).orElseThrow().toFullSheet()).isEqualTo(sheet);
+    }
+
+    @Test
+    void isTheTutorsOwnOnceASampleIsChanged() {
+        Project stored = Project.stored(ring("Stored ring", new byte[] {1}), true, NOW);
+        stored.replace(stored.toSheet(), NOW);
+        assertThat(stored.sample()).isFalse();
     }
 
     @Test
