@@ -175,6 +175,7 @@ class MainJobTest {
     }
 
     private static void shot(Page page, String name) {
+        page.evaluate("window.scrollTo(0, 0)");
         page.screenshot(new Page.ScreenshotOptions().setPath(SCREENSHOTS.resolve(name + ".png")));
     }
 }
