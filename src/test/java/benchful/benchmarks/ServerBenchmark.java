@@ -96,7 +96,7 @@ public final class ServerBenchmark {
                     List.of(new Step.After("welcome", null, null)), List.of(), null, List.of(), null, null, null, null));
         }
         return new ProjectSheet(p.name(), p.craft(), p.level(), p.summary(), p.care(), p.minimumAge(), p.source(), p.measures(), p.sizes(),
-                p.sizing(), p.materials(), p.tools(), steps, p.hazards(), List.of());
+                p.sizing(), p.materials(), p.tools(), steps, p.hazards(), p.pictures());
     }
 
     private static Process program(int port, Path data) throws IOException {
