@@ -104,24 +104,10 @@ final class LessonRequests {
         return s.tools().stream().map(t -> new ToolUse(t.tool(), t.each())).toList();
     }
 
-    /** A step that names no predecessors follows the one before it in the sheet. */
     private List<Link> links(int index) {
-        benchful.projects.Step s = project.steps().get(index);
-        if (s.after() == null) {
-            return previousInClass(index).map(p -> new Link(p, s.id())).stream().toList();
-        }
-        return s.after().stream()
-                .map(a -> new Link(a.step(), s.id(), a.least() == null ? Duration.ZERO : a.least(), Optional.ofNullable(a.most())))
+        String step = project.steps().get(index).id();
+        return project.predecessors(index).stream()
+                .map(a -> new Link(a.step(), step, a.least() == null ? Duration.ZERO : a.least(), Optional.ofNullable(a.most())))
                 .toList();
-    }
-
-    private Optional<String> previousInClass(int index) {
-        boolean ahead = project.steps().get(index).kind() == benchful.projects.StepKind.AHEAD;
-        for (int i = index - 1; i >= 0 && !ahead; i--) {
-            if (project.steps().get(i).kind() != benchful.projects.StepKind.AHEAD) {
-                return Optional.of(project.steps().get(i).id());
-            }
-        }
-        return Optional.empty();
     }
 }
