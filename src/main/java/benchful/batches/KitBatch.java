@@ -67,8 +67,7 @@ public class KitBatch extends PanacheEntityBase {
     /** The batch as a class that never meets: a headcount, sizes, and a day on which all must be there. */
     ClassSetup asSetup() {
         List<ClassSetup.Meeting> day = sheet.readyBy() == null ? List.of() : List.of(new ClassSetup.Meeting(sheet.readyBy(), LocalTime.NOON, LocalTime.NOON));
-        return new ClassSetup(title(), day, sheet.kits(), sheet.level(), sheet.sizes(), List.of(), null, 0, 0, null, List.of(), List.of(), Map.of(),
-                sheet.currency(), null, null);
+        return ClassSetup.plain(title(), day, sheet.kits(), sheet.level(), sheet.sizes(), sheet.currency());
     }
 
     /** Its own title, or its project's name. */

@@ -20,11 +20,14 @@ import java.util.Map;
  * @param demonstration the size of the tutor's own piece; null for none
  * @param spares kits packed beyond the students'
  * @param helpers people beside the tutor who can help at the bench
+ * @param groups 1 for the whole class together, more for groups that take the make steps in turn where tools are scarce
+ * @param ownPace whether students go on alone from one make step to the next, and gather for what is shown
  * @param share the share of students that must be done before the class moves on, in (0, 1]; null for all
  * @param breaks fixed breaks, in every meeting that holds them
  * @param preparedAhead ids of steps the tutor does before the class instead
  * @param tools what the tutor brings, added to the venue's
  * @param currency ISO 4217 code the totals are shown in
+ * @param costs what more hours, hands and students would cost or bring; null where the tutor did not say
  * @param youngest age of the youngest student in years; null where all are grown up
  */
 public record ClassSetup(
@@ -37,22 +40,40 @@ public record ClassSetup(
         String demonstration,
         int spares,
         int helpers,
+        int groups,
+        boolean ownPace,
         BigDecimal share,
         List<Break> breaks,
         List<String> preparedAhead,
         Map<String, Integer> tools,
         String currency,
+        Costs costs,
         Integer youngest,
         String notes) {
 
     public ClassSetup {
         meetings = meetings == null ? List.of() : List.copyOf(meetings);
+        groups = Math.max(1, groups);
         sizes = copy(sizes);
         students = students == null ? List.of() : List.copyOf(students);
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
         preparedAhead = preparedAhead == null ? List.of() : List.copyOf(preparedAhead);
         tools = copy(tools);
     }
+
+    /** A class with nothing decided beyond its hours, students and sizes. */
+    public static ClassSetup plain(String title, List<Meeting> meetings, int headcount, SkillLevel level, Map<String, Integer> sizes, String currency) {
+        return new ClassSetup(title, meetings, headcount, level, sizes, null, null, 0, 0, 1, false, null, null, null, null, currency, null, null, null);
+    }
+
+    /**
+     * Amounts in the currency of the class; each null where not given.
+     *
+     * @param fee what a student pays for the class
+     * @param helper pay of a helper for an hour
+     * @param room rent of the room for an hour
+     */
+    public record Costs(BigDecimal fee, BigDecimal helper, BigDecimal room) {}
 
     /** One coming together of the class. */
     public record Meeting(LocalDate date, LocalTime starts, LocalTime ends) {

@@ -32,8 +32,8 @@ class SetupForms {
         LocalDate date = LocalDate.now(clock).plusWeeks(3);
         ClassSetup setup = new ClassSetup(null,
                 List.of(new ClassSetup.Meeting(date, LocalTime.of(13, 30), LocalTime.of(17, 0))),
-                6, project.toSheet().level(), Map.of(), List.of(), project.toSheet().sizes().get(0).name(), 1, 0, null,
-                List.of(new ClassSetup.Break(LocalTime.of(15, 15), Duration.ofMinutes(15))), List.of(), Map.of(), "GBP", null, null);
+                6, project.toSheet().level(), Map.of(), List.of(), project.toSheet().sizes().get(0).name(), 1, 0, 1, false, null,
+                List.of(new ClassSetup.Break(LocalTime.of(15, 15), Duration.ofMinutes(15))), List.of(), Map.of(), "GBP", null, null, null);
         return page(SheetForm.of(written(setup), 0), CraftClass.of(project), null);
     }
 

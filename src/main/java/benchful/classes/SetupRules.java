@@ -28,6 +28,7 @@ public final class SetupRules {
         rules.students();
         rules.steps();
         rules.currency();
+        rules.groups();
         return List.copyOf(rules.faults);
     }
 
@@ -91,6 +92,12 @@ public final class SetupRules {
                 || Currency.getAvailableCurrencies().stream().anyMatch(c -> c.getCurrencyCode().equals(setup.currency()));
         if (!known) {
             fault("/currency", "“%s” is no currency. Give its three letters, such as GBP or EUR.".formatted(setup.currency()));
+        }
+    }
+
+    private void groups() {
+        if (setup.groups() > setup.headcount()) {
+            fault("/groups", "%d students cannot be %d groups. Make fewer groups.".formatted(setup.headcount(), setup.groups()));
         }
     }
 

@@ -5,6 +5,7 @@ import benchful.core.SkillLevel;
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
+import benchful.core.lesson.Pacing;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
@@ -58,6 +59,8 @@ final class LessonRequests {
         LessonRequest.Builder request = LessonRequest.builder()
                 .headcount(setup.headcount())
                 .helpers(setup.helpers())
+                .groups(setup.groups())
+                .pacing(setup.ownPace() ? Pacing.OWN_PACE : Pacing.TOGETHER)
                 .preparedAhead(Set.copyOf(setup.preparedAhead()));
         for (int i = 0; i < project.steps().size(); i++) {
             request.step(step(project.steps().get(i)));

@@ -86,6 +86,6 @@ final class SetupChange {
     private static ClassSetup with(
             ClassSetup s, List<Meeting> meetings, int headcount, int helpers, List<String> ahead, Map<String, Integer> tools) {
         return new ClassSetup(s.title(), meetings, headcount, s.level(), s.sizes(), s.students(), s.demonstration(), s.spares(), helpers,
-                s.share(), s.breaks(), ahead, tools, s.currency(), s.youngest(), s.notes());
+                s.groups(), s.ownPace(), s.share(), s.breaks(), ahead, tools, s.currency(), s.costs(), s.youngest(), s.notes());
     }
 }

@@ -47,7 +47,7 @@ final class InventedTerm {
     private ClassFile file(ProjectSheet project, int i) {
         ClassSetup setup = new ClassSetup("Class " + i,
                 List.of(new ClassSetup.Meeting(FIRST.plusDays(2L * i), LocalTime.of(10, 0), LocalTime.of(13, 0))), 6 + random.nextInt(7),
-                SkillLevel.BEGINNER, Map.of("large", 3), null, "small", 1, 0, null, null, null, null, "GBP", null, null);
+                SkillLevel.BEGINNER, Map.of("large", 3), null, "small", 1, 0, 1, false, null, null, null, null, "GBP", null, null, null);
         return new ClassFile(project, setup, null, materials, suppliers);
     }
 

@@ -81,7 +81,7 @@ public final class ServerBenchmark {
         ProjectSheet project = files.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow();
         ClassSetup s = c.setup();
         ClassSetup twelve = new ClassSetup(s.title(), s.meetings(), 12, s.level(), s.sizes(), s.students(), s.demonstration(), s.spares(),
-                s.helpers(), s.share(), s.breaks(), s.preparedAhead(), s.tools(), s.currency(), s.youngest(), s.notes());
+                s.helpers(), s.groups(), s.ownPace(), s.share(), s.breaks(), s.preparedAhead(), s.tools(), s.currency(), s.costs(), s.youngest(), s.notes());
         return new ClassFile(filled(project), twelve,
                 files.venues().stream().filter(v -> v.name().equals(c.venue())).findFirst().orElseThrow(),
                 files.catalogue().materials(), files.catalogue().suppliers());

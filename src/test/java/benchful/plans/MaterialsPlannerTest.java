@@ -132,7 +132,7 @@ class MaterialsPlannerTest {
     private static ClassFile file(ProjectSheet project, List<MaterialSheet> materials) {
         ClassSetup setup = new ClassSetup("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))),
                 5, SkillLevel.BEGINNER, Map.of("long", 1),
-                List.of(new ClassSetup.Student("Ann", "A1", "long", Map.of("Bead", "red"), null, null, null)), "long", 1, 0, null, null, null, null, "GBP", null, null);
+                List.of(new ClassSetup.Student("Ann", "A1", "long", Map.of("Bead", "red"), null, null, null)), "long", 1, 0, 1, false, null, null, null, null, "GBP", null, null, null);
         return new ClassFile(project, setup, null, materials, SUPPLIERS);
     }
 

@@ -133,8 +133,8 @@ class TermPlannerTest {
     private static TermRequest.Part part(String title, LocalDate date, int students, MaterialLine... lines) {
         ProjectSheet project = new ProjectSheet(title, "craft", SkillLevel.BEGINNER, null, null, null, null, null,
                 List.of(new Size("one size", Map.of())), null, List.of(lines), null, null, null, null);
-        ClassSetup setup = new ClassSetup(title, List.of(new ClassSetup.Meeting(date, LocalTime.of(18, 0), LocalTime.of(21, 0))),
-                students, SkillLevel.BEGINNER, null, null, null, 0, 0, null, null, null, null, "GBP", null, null);
+        ClassSetup setup = ClassSetup.plain(title, List.of(new ClassSetup.Meeting(date, LocalTime.of(18, 0), LocalTime.of(21, 0))),
+                students, SkillLevel.BEGINNER, null, "GBP");
         return new TermRequest.Part(title, new ClassFile(project, setup, null, null, null));
     }
 
