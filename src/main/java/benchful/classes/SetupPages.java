@@ -1,12 +1,8 @@
 package benchful.classes;
 
 import benchful.venues.Venue;
-import benchful.web.FormTree;
 import benchful.web.Pages;
-import benchful.web.SheetForm;
-import benchful.web.SheetReader;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import benchful.web.SheetPost;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -53,23 +49,9 @@ class SetupPages {
 
     /** Stores a new or changed class, or shows the form again. */
     Response save(CraftClass target, MultivaluedMap<String, String> form) {
-        ObjectNode tree = forms.tree(form);
         Venue venue = venue(form.getFirst("venue"));
-        long version = Pages.version(form);
-        if (FormTree.rearranged(form, tree)) {
-            return Pages.again(Templates.form(forms.page(SheetForm.of(tree, version), target, venue)));
-        }
-        SheetReader.Reading<ClassSetup> reading = forms.read(tree, target.project());
-        if (reading instanceof SheetReader.Faulty<ClassSetup> f) {
-            return Pages.faulty(Templates.form(forms.page(SheetForm.faulty(f.tree(), f.faults(), version), target, venue)));
-        }
-        if (version != target.version()) {
-            JsonNode theirs = forms.written(target.setup());
-            return Pages.stale(Templates.form(forms.page(SheetForm.stale(reading.tree(), theirs, target.version()), target, venue)));
-        }
-        target.plan(((SheetReader.Read<ClassSetup>) reading).sheet(), venue);
-        target.persistAndFlush();
-        return Pages.seeOther("/classes/" + target.id());
+        return new SheetPost<>(SetupRules.reader(target.project().toSheet()), f -> Templates.form(forms.page(f, target, venue)))
+                .answer(form, new SetupTarget(target, venue));
     }
 
     private static CraftClass existing(long id) {

@@ -2,6 +2,7 @@ package benchful.classes;
 
 import benchful.core.Fault;
 import benchful.projects.ProjectSheet;
+import benchful.web.SheetReader;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -19,6 +20,11 @@ public final class SetupRules {
     private SetupRules(ClassSetup setup, ProjectSheet project) {
         this.setup = setup;
         this.project = project;
+    }
+
+    /** Reads a setup for the project from a form or a file. */
+    public static SheetReader<ClassSetup> reader(ProjectSheet project) {
+        return new SheetReader<>(ClassSetup.class, "setup-1", setup -> check(setup, project));
     }
 
     public static List<Fault> check(ClassSetup setup, ProjectSheet project) {

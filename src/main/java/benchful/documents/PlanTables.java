@@ -4,6 +4,7 @@ import benchful.core.lesson.Block;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
+import benchful.plans.ClassPlan;
 import benchful.plans.PlanPicture;
 import benchful.plans.StepNumbers;
 import benchful.web.Formats;
@@ -17,12 +18,14 @@ import java.util.stream.Stream;
 
 /** Fills the timed plan's picture and table. */
 final class PlanTables {
+    private final ClassPlan plan;
     private final LessonPlan lesson;
     private final List<Break> breaks;
     private final Map<String, Integer> numbers;
     private final boolean days;
 
     PlanTables(PrintSource source) {
+        this.plan = source.plan();
         this.lesson = source.lesson();
         this.breaks = source.plan().breaks();
         this.numbers = StepNumbers.of(lesson);
@@ -31,7 +34,7 @@ final class PlanTables {
 
     /** @param width of the picture and @param text size of its letters [px]: their ratio decides how it reads on paper */
     PlanTable table(PictureBag bag, int width, int text) {
-        String svg = PlanPicture.of(lesson, breaks).sized(width, text).svg();
+        String svg = PlanPicture.of(plan).sized(width, text).svg();
         HandoutSheet.Figure picture = new HandoutSheet.Figure(bag.drawing("plan", svg), "The timed plan as a picture; the table below says the same.");
         List<PlanTable.Ahead> ahead = lesson.preparation().items().stream().map(item -> new PlanTable.Ahead(item.title(), Formats.words(item.length()))).toList();
         return new PlanTable(picture, verdict(), rows(), ahead);

@@ -35,6 +35,11 @@ public record ClassFile(
         return setup.meetings().stream().map(m -> m.date().minusDays(1)).min(Comparator.naturalOrder()).orElse(null);
     }
 
+    /** The same project, room and catalogue with another setup. */
+    ClassFile with(ClassSetup other) {
+        return new ClassFile(project, other, venue, materials, suppliers);
+    }
+
     /** Whether the other file plans the same project in the same way and room, whatever stock and prices are. */
     boolean sameClass(ClassFile other) {
         return project.equals(other.project) && setup.equals(other.setup) && Objects.equals(venue, other.venue);

@@ -6,8 +6,6 @@ import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
-import benchful.core.lesson.advice.Advisor;
-import benchful.core.lesson.advice.Costs;
 import benchful.core.lesson.advice.Progress;
 import benchful.core.lesson.risk.ClassSimulation;
 import benchful.projects.ProjectSheet;
@@ -40,23 +38,28 @@ public class ClassPlanner {
 
     /** @param today to tell what can't arrive in time any more; null to leave that open */
     public ClassPlan plan(ClassFile file, LocalDate today) {
-        LessonRequest request = LessonRequests.of(file, repeats(file));
+        LessonRequest request = request(file);
         LessonOutcome lesson = lessons.plan(request);
         MaterialsPlan materials = MaterialsPlanner.plan(file, today);
         List<Advice> advice = AdviceFinder.of(file);
         return lesson instanceof Planned planned
-                ? new ClassPlan(planned.plan(), null, request.breaks(), List.of(), materials, advice)
-                : new ClassPlan(null, null, request.breaks(), ((Contradiction) lesson).conflicts(), materials, advice);
+                ? new ClassPlan(planned.plan(), null, request.breaks(), List.of(), materials, advice, null)
+                : new ClassPlan(null, null, request.breaks(), ((Contradiction) lesson).conflicts(), materials, advice, null);
     }
 
     /** The same plan with the chance of ending on time, from simulated classes; as it is where there is no plan. */
     public ClassPlan withRisk(ClassFile file, ClassPlan plan) {
-        return plan.lesson() == null ? plan : plan.withRisk(ClassSimulation.of(LessonRequests.of(file, repeats(file)), plan.lesson()));
+        return plan.lesson() == null ? plan : plan.withRisk(ClassSimulation.of(request(file), plan.lesson()));
     }
 
-    /** What would help it to end on time; none where it can't be planned. */
-    public Optional<benchful.core.lesson.advice.Advice> advice(ClassFile file) {
-        return new Advisor(lessons, Costs.UNKNOWN).advise(LessonRequests.of(file, repeats(file)), List.of(), Progress.NONE);
+    /** What would help it to end on time; none where it can't be planned. Takes seconds: tells how far it is and can be given up. */
+    public Optional<Suggestions> suggestions(ClassFile file, Progress progress) {
+        return new ClassAdvisor(lessons, file).suggestions(progress);
+    }
+
+    /** What the lesson engine is asked for the class. */
+    static LessonRequest request(ClassFile file) {
+        return LessonRequests.of(file, repeats(file));
     }
 
     /** A step is repeated as often as in the size of the class that takes the most. */

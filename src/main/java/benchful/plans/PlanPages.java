@@ -3,12 +3,12 @@ package benchful.plans;
 import benchful.classes.ClassSetup;
 import benchful.classes.CraftClass;
 import benchful.classes.SetupRules;
+import benchful.classes.SetupTarget;
 import benchful.stock.StockLedger;
-import benchful.web.FormTree;
 import benchful.web.Pages;
 import benchful.web.SheetForm;
+import benchful.web.SheetPost;
 import benchful.web.SheetReader;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -32,11 +32,13 @@ class PlanPages {
     private final PlanService plans;
     private final ClassFiles files;
     private final StockLedger ledger;
+    private final AdviceErrands advice;
 
-    PlanPages(PlanService plans, ClassFiles files, StockLedger ledger) {
+    PlanPages(PlanService plans, ClassFiles files, StockLedger ledger, AdviceErrands advice) {
         this.plans = plans;
         this.files = files;
         this.ledger = ledger;
+        this.advice = advice;
     }
 
     @CheckedTemplate(basePath = "plans")
@@ -64,26 +66,14 @@ class PlanPages {
                 .build();
     }
 
-    /** Changes only what stands in the small form on the page; all else of the setup stays. */
+    /** Changes only what stands in the small form on the page, or what a suggestion or a what-if changes; all else stays. */
     @POST
     @Path("inputs")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response change(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
         CraftClass craftClass = existing(id);
-        SheetReader<ClassSetup> reader = reader(craftClass);
-        ObjectNode tree = FormTree.over(reader.written(craftClass.setup()), typed);
-        long version = Pages.version(typed);
-        SheetReader.Reading<ClassSetup> reading = reader.tree(tree);
-        if (reading instanceof SheetReader.Faulty<ClassSetup> f) {
-            return Pages.faulty(page(craftClass, SheetForm.faulty(f.tree(), f.faults(), version)));
-        }
-        if (version != craftClass.version()) {
-            return Pages.stale(page(craftClass, SheetForm.stale(reading.tree(), reader.written(craftClass.setup()), craftClass.version())));
-        }
-        craftClass.plan(((SheetReader.Read<ClassSetup>) reading).sheet(), craftClass.venue());
-        craftClass.persistAndFlush();
-        return Pages.seeOther("/classes/" + id);
+        return new SheetPost<>(reader(craftClass), form -> page(craftClass, form)).changed(typed, new SetupTarget(craftClass, craftClass.venue()));
     }
 
     @POST
@@ -104,11 +94,12 @@ class PlanPages {
 
     private TemplateInstance page(CraftClass craftClass, SheetForm form) {
         ClassFile file = plans.file(craftClass);
+        advice.keepOnlyFor(craftClass, file);
         return Templates.show(new PlanPage(craftClass, file, plans.withRisk(file, plans.plan(file)), form));
     }
 
     private static SheetReader<ClassSetup> reader(CraftClass craftClass) {
-        return new SheetReader<>(ClassSetup.class, "setup-1", s -> SetupRules.check(s, craftClass.project().toSheet()));
+        return SetupRules.reader(craftClass.project().toSheet());
     }
 
     private static CraftClass existing(long id) {

@@ -6,6 +6,7 @@ import benchful.core.lesson.Lane;
 import benchful.core.lesson.MeetingPlan;
 import benchful.core.lesson.Segment;
 import benchful.core.lesson.TutorLoad;
+import benchful.core.lesson.risk.Risk.BlockRisk;
 import benchful.web.Formats;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -14,15 +15,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One meeting of the timed plan's picture: its hours as a scale, and below it the lanes. */
 final class PlanPanel {
-    private static final int[] TICKS = {5, 10, 15, 30, 60, 120, 240, 720, 1440};
-
     /** Heights of lanes, in heights of letters. */
     private static final double CLASS = 5.7;
-    private static final double TUTOR = 2.4;
+    private static final double GROUP = 4.2;
+    private static final double BUSY = 2.4;
     private static final double WAIT = 2.7;
 
     private final PlanPicture picture;
@@ -30,9 +31,7 @@ final class PlanPanel {
     private final Map<String, Integer> numbers;
     private final Svg svg;
     private final double text;
-    private final double left;
-    private final LocalDateTime from;
-    private final LocalDateTime to;
+    private final PlanScale scale;
 
     PlanPanel(PlanPicture picture, MeetingPlan meeting, Map<String, Integer> numbers, Svg svg) {
         this.picture = picture;
@@ -40,26 +39,82 @@ final class PlanPanel {
         this.numbers = numbers;
         this.svg = svg;
         this.text = picture.text();
-        this.left = 6.6 * text;
-        this.from = meeting.start();
-        this.to = meeting.finish().isAfter(meeting.end()) ? meeting.finish() : meeting.end();
+        this.scale = new PlanScale(meeting.start(), until(), 6.6 * text, picture.width() - 1, text);
+    }
+
+    /** The booked or the planned end, or when nine classes in ten have ended, if that is the same day. */
+    private LocalDateTime until() {
+        return Stream.concat(Stream.of(meeting.end(), meeting.finish()), ofThisMeeting().map(BlockRisk::lateEnd))
+                .filter(end -> end.toLocalDate().equals(meeting.end().toLocalDate()) || end.equals(meeting.finish()))
+                .max(Comparator.naturalOrder()).orElseThrow();
     }
 
     /** Draws from {@code top} down and answers where it ends. */
     double draw(double top) {
         double lanes = heading(top) + 1.8 * text;
-        double bottom = lanes + laneHeights();
+        LateLane late = new LateLane(scale, numbers, ofThisMeeting().toList());
+        List<TutorLoad.Span> spans = picture.plan().tutor().spans();
+        BusyLane tutor = new BusyLane(scale, spans, TutorLoad.Span::share);
+        BusyLane helpers = new BusyLane(scale, spans, TutorLoad.Span::helping);
+        double bottom = lanes + laneHeights() + late.height() + (helpers.isEmpty() ? 1 : 2) * BUSY * text;
         background(lanes, bottom);
         bookedEnd(lanes, bottom);
-        double y = lane("Class", rows(Set.of(Lane.CLASS)), lanes, CLASS * text);
-        y = tutor(y);
+        double y = hands(lanes);
+        y = late(late, y);
+        y = busy("Tutor busy", tutor, y);
+        y = helpers.isEmpty() ? y : busy("Helpers busy", helpers, y);
         y = lane("Waits", rows(Set.of(Lane.WAIT, Lane.HOME)), y, WAIT * text);
         return lane("Equipment", rows(Set.of(Lane.EQUIPMENT)), y, WAIT * text);
     }
 
     private double laneHeights() {
         int waits = rows(Set.of(Lane.WAIT, Lane.HOME)).size() + rows(Set.of(Lane.EQUIPMENT)).size();
-        return (rows(Set.of(Lane.CLASS)).size() * CLASS + TUTOR + waits * WAIT) * text;
+        double hands = groups() > 0 ? groups() * GROUP : rows(Set.of(Lane.CLASS)).size() * CLASS;
+        return (hands + waits * WAIT) * text;
+    }
+
+    /** Simulated ends of the blocks that fall into this meeting and keep hands busy. */
+    private Stream<BlockRisk> ofThisMeeting() {
+        Set<String> here = picture.plan().blocks().stream().filter(block -> block.lane() == Lane.CLASS && meeting.steps().contains(block.step()))
+                .map(Block::step).collect(Collectors.toSet());
+        return picture.risks().stream().filter(block -> here.contains(block.step()) && block.lateEnd().isAfter(meeting.start()));
+    }
+
+    /** The class, or each group in a lane of its own; what all do together stands across the lanes. */
+    private double hands(double top) {
+        if (groups() == 0) {
+            return lane("Class", rows(Set.of(Lane.CLASS)), top, CLASS * text);
+        }
+        double height = GROUP * text;
+        for (int group = 1; group <= groups(); group++) {
+            name("Group " + group, top + (group - 1) * height, top + group * height);
+        }
+        picture.plan().blocks().stream().filter(block -> block.lane() == Lane.CLASS && scale.shows(block.start(), block.end())).forEach(block -> {
+            double y = top + Math.max(0, block.group() - 1) * height + 0.3 * text;
+            double tall = (block.group() == 0 ? groups() * height : height) - 0.6 * text;
+            shape(block, y, tall, scale.left(), picture.width());
+        });
+        return top + groups() * height;
+    }
+
+    /** 0 for the whole class together. */
+    private int groups() {
+        return picture.plan().blocks().stream().mapToInt(Block::group).max().orElse(0);
+    }
+
+    private double late(LateLane late, double top) {
+        if (late.height() > 0) {
+            late.draw(svg, top);
+            svg.text(0, top + 1.3 * text, text, "Likely to", "font-weight=\"bold\"");
+            name("late end", top + (late.height() > 2.5 * text ? 1.2 * text : 0), top + late.height());
+        }
+        return top + late.height();
+    }
+
+    private double busy(String name, BusyLane lane, double top) {
+        lane.draw(svg, top, BUSY * text);
+        name(name, top, top + BUSY * text);
+        return top + BUSY * text;
     }
 
     private double heading(double top) {
@@ -71,13 +126,9 @@ final class PlanPanel {
 
     private void background(double lanes, double bottom) {
         picture.breaks().stream().filter(this::within).forEach(pause -> pause(pause, lanes, bottom));
-        int every = tick();
-        LocalDateTime at = from.withMinute(0).withSecond(0).withNano(0);
-        for (; !at.isAfter(to); at = at.plusMinutes(every)) {
-            if (!at.isBefore(from)) {
-                svg.line(x(at), lanes - 0.35 * text, x(at), bottom, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.LINE));
-                svg.text(x(at), lanes - 0.6 * text, 0.9 * text, Formats.clock(at), "text-anchor=\"%s\" fill=\"%s\"".formatted(anchor(at), Svg.QUIET));
-            }
+        for (LocalDateTime at : scale.ticks()) {
+            svg.line(x(at), lanes - 0.35 * text, x(at), bottom, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.LINE));
+            svg.text(x(at), lanes - 0.6 * text, 0.9 * text, Formats.clock(at), "text-anchor=\"%s\" fill=\"%s\"".formatted(anchor(at), Svg.QUIET));
         }
     }
 
@@ -85,14 +136,8 @@ final class PlanPanel {
         return x(at) > picture.width() - 1.5 * text ? "end" : "middle";
     }
 
-    /** The closest ticks whose labels do not touch. */
-    private int tick() {
-        double pixels = (picture.width() - left) / Math.max(1, Duration.between(from, to).toMinutes());
-        return IntStream.of(TICKS).filter(minutes -> minutes * pixels >= 3.6 * text).findFirst().orElse(TICKS[TICKS.length - 1]);
-    }
-
     private boolean within(Break pause) {
-        return pause.start().isBefore(to) && pause.end().isAfter(from);
+        return scale.shows(pause.start(), pause.end());
     }
 
     private void pause(Break pause, double lanes, double bottom) {
@@ -108,7 +153,7 @@ final class PlanPanel {
     private List<List<Block>> rows(Set<Lane> lanes) {
         List<List<Block>> rows = new ArrayList<>();
         picture.plan().blocks().stream()
-                .filter(block -> lanes.contains(block.lane()) && block.start().isBefore(to) && block.end().isAfter(from))
+                .filter(block -> lanes.contains(block.lane()) && scale.shows(block.start(), block.end()))
                 .sorted(Comparator.comparing(Block::start))
                 .forEach(block -> row(rows, block).add(block));
         return rows;
@@ -128,7 +173,7 @@ final class PlanPanel {
         double y = top;
         for (List<Block> row : rows) {
             for (int i = 0; i < row.size(); i++) {
-                double before = i > 0 ? x(row.get(i - 1).end()) : left;
+                double before = i > 0 ? x(row.get(i - 1).end()) : scale.left();
                 double next = i + 1 < row.size() ? x(row.get(i + 1).start()) : picture.width();
                 shape(row.get(i), y + 0.3 * text, height - 0.6 * text, before, next);
             }
@@ -147,7 +192,7 @@ final class PlanPanel {
 
     private void shape(Block block, double y, double height, double before, double next) {
         for (Segment part : block.segments()) {
-            if (part.start().isBefore(to) && part.end().isAfter(from)) {
+            if (scale.shows(part.start(), part.end())) {
                 double x = x(part.start());
                 double end = x(part.end());
                 PlanBox.draw(svg, block.kind(), block.critical(), x, y, end - x, height, text);
@@ -162,37 +207,20 @@ final class PlanPanel {
     }
 
     private String later(Block block) {
-        return block.end().isAfter(to) ? " (ready " + Formats.words(block.end()) + ")" : "";
-    }
-
-    /** How busy the tutor is, as a bar as high as the share of time taken. */
-    private double tutor(double top) {
-        double height = TUTOR * text;
-        double room = height - 0.6 * text;
-        for (TutorLoad.Span span : picture.plan().tutor().spans()) {
-            if (span.start().isBefore(to) && span.end().isAfter(from)) {
-                double share = Math.min(1, span.share()) * room;
-                double x = x(span.start());
-                svg.rect(x, top + height - 0.3 * text - share, x(span.end()) - x, share, "fill=\"#8fb0b9\" stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.INK));
-            }
-        }
-        name("Tutor busy", top, top + height);
-        return top + height;
+        return block.end().isAfter(scale.to()) ? " (ready " + Formats.words(block.end()) + ")" : "";
     }
 
     private void bookedEnd(double lanes, double bottom) {
         double x = Math.min(x(meeting.end()), picture.width() - 1);
         svg.line(x, lanes - 0.35 * text, x, bottom, "stroke=\"%s\" stroke-width=\"2.5\"".formatted(Svg.INK));
         if (meeting.finish().isAfter(meeting.end())) {
-            svg.hatch(x, lanes - 0.35 * text, picture.width() - x, 0.35 * text, 0.4 * text, "stroke=\"%s\" stroke-width=\"1\"".formatted(Svg.INK));
+            svg.hatch(x, lanes - 0.35 * text, x(meeting.finish()) - x, 0.35 * text, 0.4 * text, "stroke=\"%s\" stroke-width=\"1\"".formatted(Svg.INK));
             String over = "over by " + Formats.words(Duration.between(meeting.end(), meeting.finish()));
             svg.text(picture.width(), lanes - 1.8 * text, 0.9 * text, over, "text-anchor=\"end\" font-weight=\"bold\"");
         }
     }
 
     private double x(LocalDateTime at) {
-        LocalDateTime shown = at.isBefore(from) ? from : at.isAfter(to) ? to : at;
-        double share = (double) Duration.between(from, shown).toSeconds() / Math.max(1, Duration.between(from, to).toSeconds());
-        return left + share * (picture.width() - left - 1);
+        return scale.x(at);
     }
 }

@@ -5,40 +5,43 @@ import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.MeetingPlan;
 import benchful.core.lesson.StepKind;
+import benchful.core.lesson.risk.Risk;
 import benchful.web.Formats;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * The timed plan drawn to scale: for each meeting a lane for the class, one for how busy the tutor is, one for what dries or
- * cures, and one for equipment in use. It reads in black and white: kinds differ by the band on top of a block, and steps
+ * The timed plan drawn to scale: for each meeting a lane for the class or for each group, one for the likely and late ends, one
+ * for how busy the tutor is and one for the helpers, one for what dries or cures, and one for equipment in use. It reads in black and white: kinds differ by the band on top of a block, and steps
  * that decide the finish by a thick frame.
  *
  * @param breaks breaks in which nobody works; the plan itself does not carry them
+ * @param risks  likely and late ends of the blocks; empty where no classes were simulated
  * @param width  of the drawing [px]
  * @param text   size of its letters [px]; everything else follows from it
  * @param id     begins the ids within the drawing, so that two may stand on one page
  */
-public record PlanPicture(LessonPlan plan, List<Break> breaks, int width, int text, String id) {
+public record PlanPicture(LessonPlan plan, List<Break> breaks, List<Risk.BlockRisk> risks, int width, int text, String id) {
     public PlanPicture {
         breaks = List.copyOf(breaks);
+        risks = List.copyOf(risks);
         if (width < 200 || text < 6) {
             throw new IllegalArgumentException("A plan is drawn at least 200 px wide with letters of 6 px, not %d and %d".formatted(width, text));
         }
     }
 
     /** 960 px wide, as on a page. */
-    public static PlanPicture of(LessonPlan plan, List<Break> breaks) {
-        return new PlanPicture(plan, breaks, 960, 13, "plan");
+    public static PlanPicture of(ClassPlan plan) {
+        return new PlanPicture(plan.lesson(), plan.breaks(), plan.risk() == null ? List.of() : plan.risk().blocks(), 960, 13, "plan");
     }
 
     public PlanPicture sized(int newWidth, int newText) {
-        return new PlanPicture(plan, breaks, newWidth, newText, id);
+        return new PlanPicture(plan, breaks, risks, newWidth, newText, id);
     }
 
     public PlanPicture named(String newId) {
-        return new PlanPicture(plan, breaks, width, text, newId);
+        return new PlanPicture(plan, breaks, risks, width, text, newId);
     }
 
     public String svg() {
@@ -64,7 +67,17 @@ public record PlanPicture(LessonPlan plan, List<Break> breaks, int width, int te
             svg.text(x + 2.9 * text, y + 1.2 * text, text, entry.words(), "");
             x += needed;
         }
-        return y + 2 * text;
+        return risks.isEmpty() ? y + 2 * text : lateLegend(svg, x, y);
+    }
+
+    private double lateLegend(Svg svg, double x, double y) {
+        String words = "step's likely end to its late end, which nine classes in ten keep to";
+        boolean wraps = x > 0 && x + 3 * text + Svg.widthOf(words, text) > width;
+        double left = wraps ? 0 : x;
+        double top = wraps ? y + 1.9 * text : y;
+        LateLane.bar(svg, left + 1, top + 0.1 * text, 2.2 * text, text);
+        svg.text(left + 2.9 * text, top + 1.2 * text, text, words, "");
+        return top + 2 * text;
     }
 
     private record Legend(StepKind kind, boolean critical, String words) {}

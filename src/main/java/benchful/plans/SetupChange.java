@@ -1,91 +1,113 @@
 package benchful.plans;
 
-import benchful.classes.ClassSetup;
-import benchful.classes.ClassSetup.Meeting;
 import benchful.core.lesson.advice.Change;
+import benchful.web.FormTree;
+import benchful.web.Pointers;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
-import java.time.Period;
-import java.util.ArrayList;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 
-/**
- * A suggested change as a word that a button can send, and what it does to the setup of a class. A change that the setup
- * has no place for, such as working in groups, has no word: it is advice only.
- */
+/** What suggested changes are in the setup of a class: which fields get which values. */
 final class SetupChange {
-    private SetupChange() {}
+    private final JsonNode setup;
+    private final Map<Change, WhatIf> others;
+    private final Map<String, String> fields = new LinkedHashMap<>();
 
-    /** {@code helper}, {@code tool 2 knotting awl}, {@code fewer 1}, {@code ahead cut,thread}, {@code earlier 15}, {@code longer 15}, {@code meeting P7D}. */
-    static Optional<String> word(Change change) {
-        if (change instanceof Change.Helper) {
-            return Optional.of("helper");
-        } else if (change instanceof Change.MoreTools more) {
-            return Optional.of("tool %d %s".formatted(more.more(), more.tool()));
-        } else if (change instanceof Change.FewerStudents fewer) {
-            return Optional.of("fewer " + fewer.fewer());
-        } else if (change instanceof Change.PrepareAhead ahead) {
-            return Optional.of("ahead " + String.join(",", ahead.steps()));
-        } else if (change instanceof Change.EarlierStart earlier) {
-            return Optional.of("earlier " + earlier.by().toMinutes());
-        } else if (change instanceof Change.LongerBooking longer) {
-            return Optional.of("longer " + longer.by().toMinutes());
-        } else if (change instanceof Change.OneMoreMeeting meeting) {
-            return Optional.of("meeting " + meeting.later());
+    /** @param others what changes that the engine does not know by itself, such as a smaller size, are in the setup */
+    private SetupChange(JsonNode setup, Map<Change, WhatIf> others) {
+        this.setup = setup;
+        this.others = others;
+    }
+
+    /** One after the other, each upon what those before it left. */
+    static WhatIf of(List<Change> changes, FormTree tree, JsonNode setup, Map<Change, WhatIf> others) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        JsonNode now = setup;
+        for (Change change : changes) {
+            SetupChange one = new SetupChange(now, others);
+            one.make(change);
+            fields.putAll(one.fields);
+            now = new WhatIf(one.fields).over(tree, now);
         }
-        return Optional.empty();
+        return new WhatIf(fields);
     }
 
-    /** @throws IllegalArgumentException if the word is none of {@link #word} */
-    static ClassSetup applied(ClassSetup s, String word) {
-        String[] parts = word.split(" ", 2);
-        String rest = parts.length > 1 ? parts[1] : "";
-        return switch (parts[0]) {
-            case "helper" -> with(s, s.meetings(), s.headcount(), s.helpers() + 1, s.preparedAhead(), s.tools());
-            case "tool" -> with(s, s.meetings(), s.headcount(), s.helpers(), s.preparedAhead(), moreTools(s.tools(), rest.split(" ", 2)));
-            case "fewer" -> with(s, s.meetings(), Math.max(1, s.headcount() - Integer.parseInt(rest)), s.helpers(), s.preparedAhead(), s.tools());
-            case "ahead" -> with(s, s.meetings(), s.headcount(), s.helpers(),
-                    Stream.concat(s.preparedAhead().stream(), Stream.of(rest.split(","))).distinct().toList(), s.tools());
-            case "earlier" -> with(s, earlier(s.meetings(), Duration.ofMinutes(Long.parseLong(rest))), s.headcount(), s.helpers(), s.preparedAhead(), s.tools());
-            case "longer" -> with(s, longer(s.meetings(), Duration.ofMinutes(Long.parseLong(rest))), s.headcount(), s.helpers(), s.preparedAhead(), s.tools());
-            case "meeting" -> with(s, oneMore(s.meetings(), rest), s.headcount(), s.helpers(), s.preparedAhead(), s.tools());
-            default -> throw new IllegalArgumentException("“%s” is no change.".formatted(word));
-        };
+    private void make(Change change) {
+        if (change instanceof Change.Helper) {
+            put("/helpers", number("/helpers") + 1);
+        } else if (change instanceof Change.MoreTools more) {
+            String tool = Pointers.below("/tools", more.tool());
+            put(tool, number(tool) + more.more());
+        } else if (change instanceof Change.FewerStudents fewer) {
+            fewer(fewer.fewer());
+        } else if (change instanceof Change.PrepareAhead ahead) {
+            prepare(ahead.steps());
+        } else if (change instanceof Change.OwnPace) {
+            put("/own_pace", "true");
+        } else if (change instanceof Change.OneMoreGroup) {
+            put("/groups", Math.max(1, number("/groups")) + 1);
+        } else if (others.containsKey(change)) {
+            fields.putAll(others.get(change).fields());
+        } else {
+            hours(change);
+        }
     }
 
-    private static Map<String, Integer> moreTools(Map<String, Integer> tools, String[] numberAndName) {
-        Map<String, Integer> more = new LinkedHashMap<>(tools);
-        more.merge(numberAndName[1], Integer.parseInt(numberAndName[0]), Integer::sum);
-        return more;
+    private void hours(Change change) {
+        int last = setup.path("meetings").size() - 1;
+        if (change instanceof Change.EarlierStart earlier) {
+            put("/meetings/0/starts", time("/meetings/0/starts").minus(earlier.by()));
+        } else if (change instanceof Change.LongerBooking longer) {
+            String end = "/meetings/" + last + "/ends";
+            put(end, time(end).plus(longer.by()));
+        } else if (change instanceof Change.OneMoreMeeting once) {
+            LocalDate date = LocalDate.parse(setup.at("/meetings/" + last + "/date").asText());
+            meeting(last + 1, date.plus(once.later()), time("/meetings/" + last + "/starts"), time("/meetings/" + last + "/ends"));
+        }
     }
 
-    private static List<Meeting> earlier(List<Meeting> meetings, Duration by) {
-        List<Meeting> changed = new ArrayList<>(meetings);
-        Meeting first = changed.get(0);
-        changed.set(0, new Meeting(first.date(), first.starts().minus(by), first.ends()));
-        return changed;
+    private void meeting(int index, LocalDate date, LocalTime starts, LocalTime ends) {
+        put("/meetings/" + index + "/date", date);
+        put("/meetings/" + index + "/starts", starts);
+        put("/meetings/" + index + "/ends", ends);
     }
 
-    private static List<Meeting> longer(List<Meeting> meetings, Duration by) {
-        List<Meeting> changed = new ArrayList<>(meetings);
-        Meeting last = changed.remove(changed.size() - 1);
-        changed.add(new Meeting(last.date(), last.starts(), last.ends().plus(by)));
-        return changed;
+    /** Who stays away wanted the size that most want. */
+    private void fewer(int students) {
+        int headcount = number("/headcount") - students;
+        put("/headcount", headcount);
+        int mixed = 0;
+        String most = null;
+        for (Map.Entry<String, JsonNode> size : setup.path("sizes").properties()) {
+            String place = Pointers.below("/sizes", size.getKey());
+            mixed += number(place);
+            most = most == null || number(place) > number(most) ? place : most;
+        }
+        if (mixed > headcount && number(most) >= mixed - headcount) {
+            put(most, number(most) - (mixed - headcount));
+        }
     }
 
-    private static List<Meeting> oneMore(List<Meeting> meetings, String later) {
-        List<Meeting> changed = new ArrayList<>(meetings);
-        Meeting last = changed.get(changed.size() - 1);
-        changed.add(new Meeting(last.date().plus(Period.parse(later)), last.starts(), last.ends()));
-        return changed;
+    private void prepare(List<String> steps) {
+        int next = setup.path("prepared_ahead").size();
+        for (String step : steps) {
+            put("/prepared_ahead/" + next++, step);
+        }
     }
 
-    private static ClassSetup with(
-            ClassSetup s, List<Meeting> meetings, int headcount, int helpers, List<String> ahead, Map<String, Integer> tools) {
-        return new ClassSetup(s.title(), meetings, headcount, s.level(), s.sizes(), s.students(), s.demonstration(), s.spares(), helpers,
-                s.groups(), s.ownPace(), s.share(), s.breaks(), ahead, tools, s.currency(), s.costs(), s.youngest(), s.notes());
+    private int number(String pointer) {
+        return setup.at(pointer).asInt(0);
+    }
+
+    private LocalTime time(String pointer) {
+        return LocalTime.parse(setup.at(pointer).asText());
+    }
+
+    private void put(String pointer, Object value) {
+        fields.put(pointer, value.toString());
     }
 }

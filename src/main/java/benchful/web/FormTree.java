@@ -24,6 +24,8 @@ public final class FormTree {
     public static final String EMPTY_LIST = "[]";
 
     private static final int DEEPEST = 20;
+    private static final String ROW = "\\d{1,4}";
+    private static final Comparator<String> KEYS = Comparator.comparingInt(FormTree::rank).thenComparing(s -> s);
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private final SheetSchema schema;
@@ -48,22 +50,56 @@ public final class FormTree {
         });
     }
 
-    /** The stored sheet with what a small form sends laid over it; a field sent blank is taken out. */
-    public static ObjectNode over(JsonNode stored, MultivaluedMap<String, String> form) {
+    /** The stored sheet with what a small form sends laid over it; a field sent blank is taken out, a row behind the last is added. */
+    public ObjectNode over(JsonNode stored, MultivaluedMap<String, String> form) {
         ObjectNode tree = stored.deepCopy();
-        fields(form, (path, value) -> lay(tree, path, value));
+        Map<List<String>, String> ordered = new TreeMap<>(FormTree::compareRows);
+        fields(form, ordered::put);
+        ordered.forEach((path, value) -> lay(tree, "", path, value));
         return tree;
     }
 
-    private static void lay(JsonNode under, List<String> path, String value) {
-        String key = path.get(0);
-        if (under instanceof ArrayNode a && key.matches("\\d{1,4}") && Integer.parseInt(key) < a.size() && path.size() > 1) {
-            lay(a.get(Integer.parseInt(key)), path.subList(1, path.size()), value);
-        } else if (under instanceof ObjectNode o && path.size() > 1) {
-            lay(o.has(key) ? o.get(key) : o.putObject(key), path.subList(1, path.size()), value);
-        } else if (under instanceof ObjectNode o) {
-            put(o, key, value);
+    /** Rows of one list by their numbers, so that none is added before the one it stands behind. */
+    private static int compareRows(List<String> a, List<String> b) {
+        for (int i = 0; i < Math.min(a.size(), b.size()); i++) {
+            int order = KEYS.compare(a.get(i), b.get(i));
+            if (order != 0) {
+                return order;
+            }
         }
+        return Integer.compare(a.size(), b.size());
+    }
+
+    private void lay(JsonNode under, String at, List<String> path, String value) {
+        if (path.isEmpty()) {
+            return;
+        }
+        String key = path.get(0);
+        String here = Pointers.below(at, key);
+        List<String> below = path.subList(1, path.size());
+        if (under instanceof ArrayNode list) {
+            layRow(list, here, key, below, value);
+        } else if (under instanceof ObjectNode map && !below.isEmpty()) {
+            lay(map.has(key) ? map.get(key) : isList(here) ? map.putArray(key) : map.putObject(key), here, below, value);
+        } else if (under instanceof ObjectNode map) {
+            put(map, key, value);
+        }
+    }
+
+    private void layRow(ArrayNode list, String here, String key, List<String> below, String value) {
+        int row = key.matches(ROW) ? Integer.parseInt(key) : Integer.MAX_VALUE;
+        if (row == list.size() && !value.isEmpty()) {
+            list.add(below.isEmpty() ? NODES.textNode("") : NODES.objectNode());
+        }
+        if (row < list.size() && below.isEmpty()) {
+            list.set(row, NODES.textNode(value));
+        } else if (row < list.size()) {
+            lay(list.get(row), here, below, value);
+        }
+    }
+
+    private boolean isList(String pointer) {
+        return schema.at(pointer.replaceAll("/\\d+(?=/|$)", "/0")).path("type").asText().equals("array");
     }
 
     private static void put(ObjectNode object, String key, String value) {
@@ -111,7 +147,7 @@ public final class FormTree {
     private static Row row(ObjectNode tree, String pointer) {
         int slash = Math.max(0, pointer.lastIndexOf('/'));
         String index = pointer.substring(Math.min(pointer.length(), slash + 1));
-        return new Row(at(tree, pointer.substring(0, slash)), index.matches("\\d{1,4}") ? Integer.parseInt(index) : -1);
+        return new Row(at(tree, pointer.substring(0, slash)), index.matches(ROW) ? Integer.parseInt(index) : -1);
     }
 
     private static JsonNode at(ObjectNode tree, String pointer) {
@@ -139,7 +175,7 @@ public final class FormTree {
 
     /** A place that has others below it, or a text. */
     private final class Branch {
-        private final Map<String, Branch> below = new TreeMap<>(Comparator.comparingInt(FormTree::rank).thenComparing(s -> s));
+        private final Map<String, Branch> below = new TreeMap<>(KEYS);
         private final String rearranged;
         private String text = "";
 

@@ -45,6 +45,15 @@ public final class SheetPost<T> {
         if (FormTree.rearranged(form, tree)) {
             return Pages.again(page.apply(SheetForm.of(tree, Pages.version(form))));
         }
+        return read(tree, form, target);
+    }
+
+    /** For a form that shows only some fields of the sheet: all others stay as they are stored. */
+    public Response changed(MultivaluedMap<String, String> form, Target<T> target) {
+        return read(new FormTree(reader.schema()).over(reader.written(target.stored()), form), form, target);
+    }
+
+    private Response read(ObjectNode tree, MultivaluedMap<String, String> form, Target<T> target) {
         SheetReader.Reading<T> reading = reader.tree(tree);
         if (reading instanceof SheetReader.Faulty<T> faulty) {
             return faulty(faulty.faults(), faulty.tree(), Pages.version(form));

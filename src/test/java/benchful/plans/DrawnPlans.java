@@ -33,8 +33,8 @@ final class DrawnPlans {
                 new Block("cure", "Leave the glue to cure", StepKind.WAIT, Lane.HOME, 0, at(173), at(173 + 1440),
                         List.of(new Segment(at(173), at(173 + 1440))), List.of(), Duration.ZERO, false, List.of()),
                 block("tidy", "Tidy up", StepKind.TOGETHER, Lane.CLASS, 173, 190, true));
-        TutorLoad tutor = new TutorLoad(List.of(new TutorLoad.Span(at(0), at(25), "Watch: the first knot", 1),
-                new TutorLoad.Span(at(45), at(90), "Knot the strand", 0.6), new TutorLoad.Span(at(105), at(170), "Knot the strand", 0.35)), 1, 0.5);
+        TutorLoad tutor = new TutorLoad(List.of(new TutorLoad.Span(at(0), at(25), "Watch: the first knot", 1, 0),
+                new TutorLoad.Span(at(45), at(90), "Knot the strand", 0.6, 0), new TutorLoad.Span(at(105), at(170), "Knot the strand", 0.35, 0)), 1, 0.5);
         return new LessonPlan(blocks, at(0), at(190), at(180), List.of(new MeetingPlan(1, at(0), at(180), at(190),
                 blocks.stream().map(Block::step).toList())), tutor, Duration.ofMinutes(5), new Proof(Proof.Method.LIST, at(185), at(190)),
                 new Preparation(List.of()));

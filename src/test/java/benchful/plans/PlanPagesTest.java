@@ -48,11 +48,39 @@ class PlanPagesTest {
     @Test
     void suggestsWhatWouldHelpAndAppliesItWithOneButton() {
         tutor.open(page).type("/meetings/0/ends", "17:00").press("Plan again");
-        tutor.open(page + "/suggestions");
-        assertThat(tutor.rows("table")).anyMatch(r -> r.matches("Book .* more \\|.*Apply"));
+        openSuggestions();
+        assertThat(tutor.rows("table")).anyMatch(r -> r.matches(".*Book .* more \\|.*Apply"));
         tutor.press(tutor.page().selectFirst("button[aria-label^=Apply: Book]"));
         assertThat(tutor.path()).isEqualTo(page);
         assertThat(tutor.field("/meetings/0/ends")).isGreaterThan("17:00");
+    }
+
+    /** As a page without scripts shows itself again until the list is there. */
+    private void openSuggestions() {
+        do {
+            tutor.open(page + "/suggestions");
+        } while (tutor.page().selectFirst("[data-awaited]") != null);
+    }
+
+    @Test
+    void comparesWhatIfsSideBySideAndTakesOne() {
+        tutor.open(page).type("/headcount", "10").press("Compare with now");
+        tutor.type("/helpers", "2").press("Compare with now");
+        assertThat(tutor.page().select("table.comparison thead th").eachText()).containsExactly("As it is", "What if 1", "What if 2");
+        assertThat(tutor.rows("table.comparison")).anyMatch(r -> r.startsWith("What differs | – | headcount: 9 10 | helpers:"))
+                .anyMatch(r -> r.matches("Ends in time \\| \\d+ % \\| \\d+ % \\| \\d+ %"));
+        assertThat(tutor.page().select("figure svg")).hasSize(3);
+        tutor.press(tutor.page().selectFirst("button[aria-label=Take: What if 1]"));
+        assertThat(tutor.path()).isEqualTo(page);
+        assertThat(tutor.field("/headcount")).isEqualTo("10");
+    }
+
+    @Test
+    void saysWhyAWhatIfCannotBeCompared() {
+        tutor.open(page).type("/headcount", "0").press("Compare with now");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.field("/headcount")).isEqualTo("0");
+        assertThat(tutor.open(page + "/comparison?with=%2Fheadcount%3D0").page().select(".summary").text()).contains("Enter a number of students");
     }
 
     @Test

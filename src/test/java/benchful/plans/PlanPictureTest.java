@@ -71,7 +71,7 @@ class PlanPictureTest {
     }
 
     private static Document drawn(benchful.core.lesson.LessonPlan plan, int width) throws Exception {
-        String svg = PlanPicture.of(plan, DrawnPlans.pause()).sized(width, 13).svg();
+        String svg = new PlanPicture(plan, DrawnPlans.pause(), List.of(), width, 13, "plan").svg();
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
     }
 }

@@ -12,8 +12,13 @@ import java.util.List;
  */
 public record TutorLoad(List<Span> spans, double peak, double mean) {
 
-    /** A stretch of equal load, with the title of what keeps the tutor busy. */
-    public record Span(LocalDateTime start, LocalDateTime end, String title, double share) {
+    /**
+     * A stretch of equal load, with the title of what keeps the tutor busy.
+     *
+     * @param share   of the tutor's time [1 = all the time]
+     * @param helping of each helper's time; 0 where there is none
+     */
+    public record Span(LocalDateTime start, LocalDateTime end, String title, double share, double helping) {
     }
 
     public TutorLoad {

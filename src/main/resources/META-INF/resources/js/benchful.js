@@ -20,6 +20,18 @@ document.addEventListener('change', event => {
   if (form?.reportValidity()) recompute(form).catch(() => form.submit());
 });
 
+// data-awaited: long work under way; the part marked data-replaced is fetched anew every second until it is done.
+async function keepAsking() {
+  if (!document.querySelector('[data-awaited]')) return;
+  const answer = await fetch(location.href);
+  const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+  const fresh = page.querySelector('[data-replaced]');
+  if (!answer.ok || !fresh) return location.reload();
+  document.querySelector('[data-replaced]').replaceWith(fresh);
+  setTimeout(keepAsking, 1000);
+}
+setTimeout(keepAsking, 1000);
+
 // data-confirm: asks once before something is removed.
 document.addEventListener('submit', event => {
   const question = event.submitter?.dataset.confirm;

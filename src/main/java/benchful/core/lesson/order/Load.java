@@ -1,5 +1,6 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.TutorLoad;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -47,7 +48,13 @@ final class Load {
 
     private TutorLoad.Span span(long from, long to, List<Activity> now, double share) {
         String titles = String.join(", ", now.stream().map(Activity::title).toList());
-        return new TutorLoad.Span(model.hours().toTime(from), model.hours().toTime(to), titles, share);
+        return new TutorLoad.Span(model.hours().toTime(from), model.hours().toTime(to), titles, share, helping(now));
+    }
+
+    /** Helpers share the calls with the tutor, who alone shows and leads. */
+    private double helping(List<Activity> now) {
+        return model.request().helpers() == 0 ? 0
+                : Math.min(1, now.stream().filter(a -> a.step().kind() == StepKind.MAKE).mapToDouble(Activity::tutorShare).sum());
     }
 
     /** Averaged over the groups. */

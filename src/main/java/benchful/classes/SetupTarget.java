@@ -1,0 +1,31 @@
+package benchful.classes;
+
+import benchful.core.Fault;
+import benchful.venues.Venue;
+import benchful.web.SheetPost;
+import java.util.List;
+
+/** Where the setup of a class is stored, or will be. */
+public record SetupTarget(CraftClass craftClass, Venue venue) implements SheetPost.Target<ClassSetup> {
+    @Override
+    public long version() {
+        return craftClass.version();
+    }
+
+    @Override
+    public ClassSetup stored() {
+        return craftClass.setup();
+    }
+
+    @Override
+    public List<Fault> faults(ClassSetup sheet) {
+        return List.of();
+    }
+
+    @Override
+    public String save(ClassSetup sheet) {
+        craftClass.plan(sheet, venue);
+        craftClass.persistAndFlush();
+        return "/classes/" + craftClass.id();
+    }
+}

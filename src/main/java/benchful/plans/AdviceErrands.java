@@ -1,0 +1,47 @@
+package benchful.plans;
+
+import benchful.classes.CraftClass;
+import benchful.core.lesson.advice.Progress;
+import benchful.web.Errand;
+import benchful.web.Errands;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
+
+/** What would help a class, worked out beside the pages; given up as soon as the class is another. */
+@ApplicationScoped
+class AdviceErrands {
+    private final ClassPlanner planner;
+    private final Errands errands;
+
+    AdviceErrands(ClassPlanner planner, Errands errands) {
+        this.planner = planner;
+        this.errands = errands;
+    }
+
+    /** The one under way or finished for the same file, or a new one. */
+    Errand<Optional<Suggestions>> of(CraftClass craftClass, ClassFile file) {
+        return errands.send(purpose(craftClass), file, errand -> planner.suggestions(file, progress(errand)));
+    }
+
+    void keepOnlyFor(CraftClass craftClass, ClassFile file) {
+        errands.keepOnlyFor(purpose(craftClass), file);
+    }
+
+    private static String purpose(CraftClass craftClass) {
+        return "suggestions for class " + craftClass.id();
+    }
+
+    private static Progress progress(Errand<?> errand) {
+        return new Progress() {
+            @Override
+            public boolean isCancelled() {
+                return errand.isGivenUp();
+            }
+
+            @Override
+            public void tried(int done, int all) {
+                errand.tell(done, all);
+            }
+        };
+    }
+}
