@@ -127,7 +127,7 @@ class DocumentsPages {
     private PrintSource source(CraftClass craftClass) {
         ClassFile file = plans.file(craftClass);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
-        return new PrintSource(file, plans.plan(file), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
+        return new PrintSource(file, plans.withRisk(file, plans.plan(file)), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
                 HazardNotes.of(hazards.all()));
     }
 
