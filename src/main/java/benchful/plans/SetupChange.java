@@ -67,6 +67,8 @@ final class SetupChange {
         } else if (change instanceof Change.OneMoreMeeting once) {
             LocalDate date = LocalDate.parse(setup.at("/meetings/" + last + "/date").asText());
             meeting(last + 1, date.plus(once.later()), time("/meetings/" + last + "/starts"), time("/meetings/" + last + "/ends"));
+        } else if (change instanceof Change.SplitInTwo split) {
+            split(split);
         }
     }
 
@@ -74,6 +76,14 @@ final class SetupChange {
         put("/meetings/" + index + "/date", date);
         put("/meetings/" + index + "/starts", starts);
         put("/meetings/" + index + "/ends", ends);
+    }
+
+    private void split(Change.SplitInTwo split) {
+        LocalTime starts = time("/meetings/0/starts");
+        LocalTime middle = starts.plus(split.first());
+        LocalDate date = LocalDate.parse(setup.at("/meetings/0/date").asText());
+        meeting(1, date.plus(split.later()), starts, starts.plus(Duration.between(middle, time("/meetings/0/ends"))));
+        put("/meetings/0/ends", middle);
     }
 
     /** Who stays away wanted the size that most want. */

@@ -47,6 +47,14 @@ class SetupChangeTest {
     }
 
     @Test
+    void teachesOneMeetingInTwo() {
+        ClassSetup.Meeting whole = SETUP.meetings().get(0);
+        List<ClassSetup.Meeting> two = changed(new Change.SplitInTwo(Duration.ofMinutes(165), Period.ofWeeks(1))).meetings();
+        assertThat(two).containsExactly(new ClassSetup.Meeting(whole.date(), LocalTime.of(12, 30), LocalTime.of(15, 15)),
+                new ClassSetup.Meeting(whole.date().plusDays(7), LocalTime.of(12, 30), LocalTime.of(15, 15)));
+    }
+
+    @Test
     void takesTheAbsentFromTheSizeThatMostWant() {
         ClassSetup eight = with(Map.of("/headcount", "8", "/sizes/42 cm", "5", "/sizes/45 cm", "3"));
         ClassSetup fewer = read(whatIf(eight, new Change.FewerStudents(2)), eight);

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** One thing a tutor could do otherwise. */
 public sealed interface Change {
@@ -21,6 +22,23 @@ public sealed interface Change {
 
     /** What to do, as a call: "Bring one more pliers". */
     String title();
+
+    /** How much it asks of the tutor and of others. */
+    Trouble trouble();
+
+    /** From what she does alone to what everybody must agree to. */
+    enum Trouble {
+        /** Teach otherwise. */
+        TEACH,
+        /** Prepare or bring something. */
+        PREPARE,
+        /** Ask a person to help. */
+        ASK,
+        /** Agree other hours, or another piece, with those concerned. */
+        AGREE,
+        /** Turn somebody away, or have everybody come again. */
+        CHANGE_THE_CLASS
+    }
 
     /** Do a make step, and all that must come before it, before the class. */
     record PrepareAhead(List<String> steps, String names) implements Change {
@@ -39,6 +57,11 @@ public sealed interface Change {
         public String title() {
             return "Prepare " + names + " before the class";
         }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.PREPARE;
+        }
     }
 
     /** Bring more of one tool. */
@@ -52,6 +75,11 @@ public sealed interface Change {
         public String title() {
             return "Bring " + (more == 1 ? "one" : more) + " more " + tool;
         }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.PREPARE;
+        }
     }
 
     /** Have one more person to help. */
@@ -63,7 +91,12 @@ public sealed interface Change {
 
         @Override
         public String title() {
-            return "Have a helper";
+            return "Have one more helper";
+        }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.ASK;
         }
     }
 
@@ -77,6 +110,11 @@ public sealed interface Change {
         @Override
         public String title() {
             return "Take " + (fewer == 1 ? "one student" : fewer + " students") + " fewer";
+        }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.CHANGE_THE_CLASS;
         }
     }
 
@@ -93,6 +131,11 @@ public sealed interface Change {
         public String title() {
             return "Begin " + Words.minutes(by) + " earlier";
         }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.AGREE;
+        }
     }
 
     /** Book the last meeting longer. */
@@ -108,6 +151,11 @@ public sealed interface Change {
         @Override
         public String title() {
             return "Book " + Words.minutes(by) + " more";
+        }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.AGREE;
         }
     }
 
@@ -127,6 +175,43 @@ public sealed interface Change {
         public String title() {
             return "Meet once more";
         }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.CHANGE_THE_CLASS;
+        }
+    }
+
+    /**
+     * Teach the one meeting in two, each half as long, the second so much later; breaks stay at their time of day where they
+     * fall into the shorter hours.
+     *
+     * @param first how long the first of the two lasts
+     */
+    record SplitInTwo(Duration first, Period later) implements Change {
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            Meeting whole = request.meetings().get(0);
+            Meeting one = new Meeting(whole.start(), whole.start().plus(first));
+            Meeting other = new Meeting(whole.start().plus(later), whole.start().plus(later).plus(Duration.between(one.end(), whole.end())));
+            List<Break> breaks = Stream.concat(request.breaks().stream().filter(pause -> within(one, pause)), request.breaks().stream()
+                    .map(pause -> new Break(pause.title(), pause.start().plus(later), pause.end().plus(later))).filter(pause -> within(other, pause))).toList();
+            return request.toBuilder().meetings(List.of(one, other)).breaks(breaks).build();
+        }
+
+        private static boolean within(Meeting meeting, Break pause) {
+            return !pause.start().isBefore(meeting.start()) && !pause.end().isAfter(meeting.end());
+        }
+
+        @Override
+        public String title() {
+            return "Teach it in two meetings of half the length";
+        }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.CHANGE_THE_CLASS;
+        }
     }
 
     /** Let students go on alone between demonstrations. */
@@ -139,6 +224,11 @@ public sealed interface Change {
         @Override
         public String title() {
             return "Let students go on at their own pace between demonstrations";
+        }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.TEACH;
         }
     }
 
@@ -153,6 +243,11 @@ public sealed interface Change {
         public String title() {
             return "Work in groups that take the steps in turn";
         }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.TEACH;
+        }
     }
 
     /** A change that only the caller knows how to make, such as a smaller size. */
@@ -160,6 +255,11 @@ public sealed interface Change {
         @Override
         public LessonRequest apply(LessonRequest request) {
             return how.apply(request);
+        }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.AGREE;
         }
     }
 }

@@ -24,6 +24,9 @@ final class Changes {
     private static final Duration A_LITTLE = Duration.ofMinutes(15);
     private static final Duration MORE = Duration.ofMinutes(30);
 
+    private static final Duration WORTH_SPLITTING = Duration.ofHours(3);
+    private static final Period A_WEEK = Period.ofWeeks(1);
+
     private final LessonRequest request;
     private final Map<String, Step> steps;
 
@@ -48,8 +51,18 @@ final class Changes {
             changes.add(new Change.OwnPace());
         }
         changes.addAll(List.of(new Change.EarlierStart(A_LITTLE), new Change.EarlierStart(MORE), new Change.LongerBooking(A_LITTLE),
-                new Change.LongerBooking(MORE), new Change.OneMoreMeeting(Period.ofWeeks(1))));
+                new Change.LongerBooking(MORE), new Change.OneMoreMeeting(A_WEEK)));
+        split().ifPresent(changes::add);
         return changes;
+    }
+
+    /** A meeting of three hours or more, in halves rounded to a quarter of an hour. */
+    private Optional<Change> split() {
+        Duration booked = Duration.between(request.meetings().get(0).start(), request.meetings().get(0).end());
+        if (request.meetings().size() > 1 || booked.compareTo(WORTH_SPLITTING) < 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new Change.SplitInTwo(Duration.ofMinutes((booked.toMinutes() / 2 + 14) / 15 * 15), A_WEEK));
     }
 
     private boolean isAhead(String step) {

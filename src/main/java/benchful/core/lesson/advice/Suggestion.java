@@ -28,6 +28,11 @@ public record Suggestion(List<Change> changes, LessonRequest request, LessonPlan
         changes = List.copyOf(changes);
     }
 
+    /** The greater trouble of its changes first, then how many there are. */
+    int trouble() {
+        return changes.stream().mapToInt(change -> change.trouble().ordinal()).max().orElse(0) * 2 + changes.size();
+    }
+
     public String title() {
         return String.join("; ", changes.stream().map(Change::title).toList());
     }

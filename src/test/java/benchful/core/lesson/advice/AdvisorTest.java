@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Meeting;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
@@ -26,7 +27,7 @@ class AdvisorTest {
     private final Advisor advisor = new Advisor(planner, change -> change instanceof Change.MoreTools
             ? Optional.of(Money.of(CurrencyUnit.EUR, 18)) : Optional.empty());
 
-    /** Two hours of steps in a class of one hour and a half. Invented times. */
+    /** Just too long for an hour and a half, by the plan. Invented times. */
     private static LessonRequest tooLong() {
         return LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusMinutes(90)).tool("saw", 4).replications(800)
                 .step(new Step.Show("show", "Show sawing", Duration.ofMinutes(10)))
@@ -35,6 +36,11 @@ class AdvisorTest {
                         new Help(4, 2), 1, true))
                 .step(new Step.Make("file", "File the edge", StudentTime.ofMinutes(10, 15, 25)))
                 .link("show", "saw").link("blank", "saw").link("saw", "file").build();
+    }
+
+    /** The same steps in other hours [min]. */
+    private static LessonRequest lasting(int minutes) {
+        return tooLong().toBuilder().meetings(List.of(new Meeting(TEN, TEN.plusMinutes(minutes)))).build();
     }
 
     private Advice advice(LessonRequest request) {
@@ -61,8 +67,30 @@ class AdvisorTest {
     }
 
     @Test
-    void ranksWhatGainsTheMostChanceFirst() {
-        assertThat(advice(tooLong()).suggestions()).extracting(one -> -Math.round(one.chanceGained() * 100)).isSorted();
+    void ranksWhatMakesItFitByItsTroubleAndTheRestByTheChanceGained() {
+        List<Suggestion> all = advice(lasting(72)).suggestions();
+        List<Suggestion> good = all.stream().filter(one -> one.chance() >= 0.9 && one.plan().fits()).toList();
+        assertThat(good).isNotEmpty().extracting(Suggestion::trouble).isSorted();
+        assertThat(all.subList(0, good.size())).isEqualTo(good);
+        assertThat(all.subList(good.size(), all.size())).isNotEmpty().extracting(one -> -Math.round(one.chanceGained() * 100)).isSorted();
+    }
+
+    @Test
+    void asksToMeetOnceMoreOnlyAfterAllThatDoesWithout() {
+        List<Suggestion> good = advice(lasting(72)).suggestions()
+                .stream().filter(one -> one.chance() >= 0.9).toList();
+        assertThat(good.get(0).changes()).noneMatch(change -> change.trouble() == Change.Trouble.CHANGE_THE_CLASS);
+        assertThat(good.get(good.size() - 1).changes()).anyMatch(change -> change.trouble() == Change.Trouble.CHANGE_THE_CLASS);
+    }
+
+    @Test
+    void splitsALongMeetingInTwoAndKeepsBreaksThatFallIntoThem() {
+        LessonRequest day = tooLong().toBuilder().meetings(List.of(new Meeting(TEN, TEN.plusHours(5))))
+                .pause("Tea", TEN.plusMinutes(60), TEN.plusMinutes(75)).pause("Lunch", TEN.plusMinutes(150), TEN.plusMinutes(180)).build();
+        LessonRequest split = new Change.SplitInTwo(Duration.ofMinutes(150), java.time.Period.ofWeeks(1)).apply(day);
+        assertThat(split.meetings()).containsExactly(new Meeting(TEN, TEN.plusMinutes(150)),
+                new Meeting(TEN.plusWeeks(1), TEN.plusWeeks(1).plusMinutes(150)));
+        assertThat(split.breaks()).extracting(pause -> pause.start()).containsExactly(TEN.plusMinutes(60), TEN.plusWeeks(1).plusMinutes(60));
     }
 
     @Test
@@ -77,7 +105,7 @@ class AdvisorTest {
 
     @Test
     void showsPairsThatAreBetterThanEitherHalf() {
-        Advice advice = advice(tooLong());
+        Advice advice = advice(lasting(72));
         List<Suggestion> pairs = advice.suggestions().stream().filter(one -> one.changes().size() == 2).toList();
         assertThat(pairs).isNotEmpty().allSatisfy(pair -> pair.changes().forEach(half -> advice.suggestions().stream()
                 .filter(one -> one.changes().equals(List.of(half)))
