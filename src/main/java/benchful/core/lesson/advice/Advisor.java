@@ -17,11 +17,11 @@ import org.joda.money.Money;
 /**
  * Plans and simulates a class under every single change, and under pairs of the best, on the same simulated students. First
  * stands what ends nine classes in ten in time, the least troublesome first, then the rest by the chance and the minutes gained.
- * Cost: one plan and one simulation of up to 2,000 classes for each change and pair, usually some thirty in all.
+ * Cost: one plan and one simulation of up to 1,000 classes for each change and pair, usually some thirty in all.
  */
 public final class Advisor {
 
-    private static final int CLASSES = 2_000;
+    private static final int CLASSES = 1_000;
     private static final int BEST = 6;
     private static final int PAIRS_SHOWN = 5;
     /** A pair must gain more than its better half by this much to be worth showing. */

@@ -1,28 +1,45 @@
 package benchful.core.lesson.order;
 
+import java.util.List;
+
 /**
- * A time before which no plan can finish: the longest chain of steps in the hours, and the work of the class (or of the busiest
- * group) one after the other in the hours.
+ * A time before which no plan can finish: the longest chain of steps in the hours; the work of the class (or of the busiest group)
+ * one after the other in the hours; and for each resource what its users take of it, spread over all its units, between the
+ * shortest chain before and the shortest chain behind them.
  */
 final class Bound {
 
     private final Model model;
+    private final long[] earliest;
+    private final long[] tails;
 
     Bound(Model model) {
         this.model = model;
+        this.tails = new Tails(model).tails();
+        this.earliest = new Windows(model, new long[model.size()]).tightened();
     }
 
     long earliestFinish() {
-        return Math.max(chain(), seats());
+        long most = Math.max(chain(), seats());
+        for (int resource = 0; resource < model.firstSeat(); resource++) {
+            most = Math.max(most, spread(resource));
+        }
+        return most;
+    }
+
+    private long spread(int resource) {
+        List<Activity> users = model.activities().stream()
+                .filter(activity -> activity.uses()[resource] > 0 && activity.work() > 0 && !activity.atHome()).toList();
+        if (users.isEmpty()) {
+            return 0;
+        }
+        long taken = users.stream().mapToLong(user -> user.work() * user.uses()[resource]).sum();
+        long before = users.stream().mapToLong(user -> earliest[user.index()]).min().orElseThrow();
+        long behind = users.stream().mapToLong(user -> tails[user.index()] - user.work()).min().orElseThrow();
+        return before + (taken + model.capacity()[resource] - 1) / model.capacity()[resource] + Math.max(0, behind);
     }
 
     private long chain() {
-        Windows windows = new Windows(model, new long[model.size()]);
-        windows.tighten();
-        long[] earliest = new long[model.size()];
-        for (int i = 0; i < earliest.length; i++) {
-            earliest[i] = windows.earliest(i);
-        }
         return model.finish(earliest);
     }
 
@@ -33,7 +50,7 @@ final class Bound {
             most = Math.max(most, model.activities().stream().filter(activity -> activity.uses()[resource] > 0)
                     .mapToLong(Activity::work).sum());
         }
-        Activity all = new Activity(0, null, 0, most, true, true, false, new int[0], 0, java.util.List.of());
+        Activity all = new Activity(0, null, 0, most, true, true, false, new int[0], 0, List.of());
         return model.hours().end(all, model.hours().earliestStart(all, 0));
     }
 }

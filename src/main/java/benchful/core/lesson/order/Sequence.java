@@ -19,12 +19,7 @@ final class Sequence {
 
     /** The earliest start of every activity that keeps all gaps and this order. */
     long[] earliest() {
-        Windows windows = windows();
-        long[] earliest = new long[starts.length];
-        for (int i = 0; i < starts.length; i++) {
-            earliest[i] = windows.earliest(i);
-        }
-        return earliest;
+        return windows().tightened();
     }
 
     /** The latest start of every activity that keeps all gaps, this order and the finish. */

@@ -26,6 +26,9 @@ final class Tails {
     }
 
     private boolean lengthen(long[] tail, Gap gap) {
+        if (model.activity(gap.to()).atHome() && tail[gap.to()] == 0) {
+            return false;
+        }
         long chain = model.activity(gap.from()).work() + gap.least() + tail[gap.to()];
         boolean longer = chain > tail[gap.from()];
         tail[gap.from()] = Math.max(chain, tail[gap.from()]);

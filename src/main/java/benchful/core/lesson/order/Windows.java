@@ -64,6 +64,12 @@ final class Windows {
         changed.add(activity);
     }
 
+    /** The earliest starts after tightening. */
+    long[] tightened() {
+        tighten();
+        return earliest.clone();
+    }
+
     /** Tightens all windows; an activity whose window is empty, or -1 if all are open. */
     int tighten() {
         while (!changed.isEmpty()) {

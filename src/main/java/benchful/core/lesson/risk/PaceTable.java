@@ -9,13 +9,24 @@ final class PaceTable {
     private static final int CELLS = 512;
     private static final double REACH = 4.5;
 
+    private static final double[] SHARES = shares();
+
     private final double[] seconds = new double[CELLS + 1];
 
     PaceTable(Pace pace) {
-        NormalDistribution normal = NormalDistribution.of(0, 1);
         for (int i = 0; i <= CELLS; i++) {
-            seconds[i] = pace.quantile(normal.cumulativeProbability((i * 2.0 / CELLS - 1) * REACH));
+            seconds[i] = pace.quantile(SHARES[i]);
         }
+    }
+
+    /** The share of students who are quicker than each z of the table. */
+    private static double[] shares() {
+        NormalDistribution normal = NormalDistribution.of(0, 1);
+        double[] shares = new double[CELLS + 1];
+        for (int i = 0; i <= CELLS; i++) {
+            shares[i] = normal.cumulativeProbability((i * 2.0 / CELLS - 1) * REACH);
+        }
+        return shares;
     }
 
     double at(double z) {

@@ -54,9 +54,13 @@ final class ExhaustiveSearch {
             start[step] = at;
             end[step] = until;
             if (until >= 0 && fits(step)) {
-                place(step + 1, Math.max(finish, until));
+                place(step + 1, counts(steps.get(step)) ? Math.max(finish, until) : finish);
             }
         }
+    }
+
+    private static boolean counts(Step step) {
+        return !(step instanceof Step.Wait wait && wait.endsAtHome());
     }
 
     private int minutes(LocalDateTime time) {

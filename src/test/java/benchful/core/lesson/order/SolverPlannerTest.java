@@ -62,7 +62,7 @@ class SolverPlannerTest {
         return switch (random.nextInt(4)) {
             case 0 -> new Step.Show(id, id, length, kilns);
             case 1 -> new Step.Make(id, id, new StudentTime(length, length, length), kilns, Help.NONE, 1, random.nextInt(3) > 0);
-            default -> new Step.Wait(id, id, length, Optional.empty(), kilns, false);
+            default -> new Step.Wait(id, id, length, Optional.empty(), kilns, random.nextInt(3) == 0);
         };
     }
 
