@@ -4,6 +4,7 @@ import benchful.classes.ClassSetup;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Tool;
 import benchful.venues.VenueSheet;
+import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -88,7 +89,8 @@ final class AdviceFinder {
 
     private void breaks() {
         setup.breaks().stream().filter(b -> setup.meetings().stream().noneMatch(m -> m.holds(b))).forEach(b ->
-                say("Break", "The break at %s lies outside the hours and is left out. Move it if the class should have one.".formatted(b.at())));
+                say("Break", "The break at %s for %s does not fit into the hours and is left out. Move or shorten it if the class should have one."
+                        .formatted(b.at(), Formats.words(b.lasts()))));
     }
 
     private void say(String about, String sentence) {

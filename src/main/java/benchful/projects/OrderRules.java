@@ -56,7 +56,7 @@ final class OrderRules {
                     "The greatest gap can't be shorter than the least one, %s.", Formats.words(after.least()));
         }
         for (Duration gap : new Duration[] {after.least(), after.most()}) {
-            faults.require(gap == null || gap.compareTo(Duration.ofDays(60)) <= 0, at + (gap == after.least() ? "/least" : "/most"),
+            faults.require(gap == null || gap.abs().compareTo(Duration.ofDays(60)) <= 0, at + (gap == after.least() ? "/least" : "/most"),
                     "This gap is longer than 60 days.");
         }
     }
@@ -96,7 +96,7 @@ final class OrderRules {
             return List.of();
         }
         path.add(step);
-        for (Step.After after : project.predecessors(step)) {
+        for (Step.After after : project.predecessors(step).stream().filter(Step.After::follows).toList()) {
             List<Integer> circle = places.containsKey(after.step()) ? circle(places.get(after.step()), path, done) : List.of();
             if (!circle.isEmpty()) {
                 return circle;

@@ -113,9 +113,14 @@ public record ProjectView(Project project, ProjectSheet sheet, Map<String, Piece
 
     private String link(Step.After after) {
         String title = "“" + sheet.step(after.step()).map(Step::title).orElse(after.step()) + "”";
-        String least = after.least() == null || after.least().isZero() ? "" : ", at least " + Formats.words(after.least()) + " later";
-        String most = after.most() == null ? "" : ", at most " + Formats.words(after.most()) + " later";
+        String least = after.least() == null || after.least().isZero() ? "" : ", " + gap("at least ", "as early as ", after.least());
+        String most = after.most() == null ? "" : ", " + gap("at most ", "at the latest ", after.most());
         return title + least + most;
+    }
+
+    /** "at least 5 min later", "as early as 5 min before it ends". */
+    private static String gap(String later, String before, Duration gap) {
+        return gap.isNegative() ? before + Formats.words(gap.negated()) + " before it ends" : later + Formats.words(gap) + " later";
     }
 
     /** "3 min (2 to 5 min)", "20 min". */

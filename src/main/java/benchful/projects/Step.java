@@ -52,12 +52,17 @@ public record Step(
     public record StudentTime(Duration quick, Duration usual, Duration slow) {}
 
     /**
-     * An earlier step, and how long after its end this one starts.
+     * Another step, and how long after its end this one starts.
      *
-     * @param least shortest gap; null for none
-     * @param most greatest gap; null for none
+     * @param least shortest gap; null for 0; negative where they may overlap by so much
+     * @param most greatest gap; null for none; negative where they must
      */
-    public record After(String step, Duration least, Duration most) {}
+    public record After(String step, Duration least, Duration most) {
+        /** Whether it can't begin before the other has ended. */
+        boolean follows() {
+            return least == null || !least.isNegative();
+        }
+    }
 
     /** @param each how many one student uses at once; for a wait or a demonstration, how many in all */
     public record ToolUse(String tool, int each) {}

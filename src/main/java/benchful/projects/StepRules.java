@@ -60,12 +60,21 @@ final class StepRules {
     private void timed(String at, Step step) {
         String kind = Formats.word(step.kind());
         if (faults.require(step.lasts() != null, at + "/lasts", "Say how long it lasts, such as 10 min.")) {
-            sane(at + "/lasts", step.lasts());
+            lasts(at + "/lasts", step);
         }
         faults.require(step.student() == null, at + "/student/usual", onlyMake("have students' times", kind));
         faults.require(step.repeats() == null, at + "/repeats", onlyMake("be repeated", kind));
         faults.require(step.share() == null, at + "/share", onlyMake("have a share of students", kind));
         faults.require(step.help() == null, at + "/help/calls", onlyMake("have calls for help", kind));
+    }
+
+    /** A wait may only mark a moment, such as that the kiln is hot. */
+    private void lasts(String at, Step step) {
+        if (step.kind() == StepKind.WAIT) {
+            limited(at, step.lasts());
+        } else {
+            sane(at, step.lasts());
+        }
     }
 
     private static String onlyMake(String what, String kind) {

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /** Times as a tutor writes them: {@code 20 min}, {@code 1 h 30 min}, {@code 24 h}, {@code 90 s}, {@code 2 d}. */
 public final class Times {
-    private static final Pattern WRITTEN = Pattern.compile("\\s*(?:(\\d{1,4})\\s*d(?:ays?)?)?"
+    private static final Pattern WRITTEN = Pattern.compile("\\s*-?\\s*(?:(\\d{1,4})\\s*d(?:ays?)?)?"
             + "\\s*(?:(\\d{1,5})\\s*h(?:ours?)?)?"
             + "\\s*(?:(\\d{1,6})\\s*min(?:utes?|s)?)?"
             + "\\s*(?:(\\d{1,7})\\s*s(?:ec(?:onds?)?)?)?\\s*");
@@ -14,7 +14,7 @@ public final class Times {
     private Times() {}
 
     /**
-     * A bare number counts minutes.
+     * A bare number counts minutes; a minus before the whole makes a gap an overlap.
      *
      * @throws IllegalArgumentException with a sentence for the writer
      */
@@ -23,11 +23,12 @@ public final class Times {
             return Duration.ofMinutes(Long.parseLong(written.strip()));
         }
         Matcher m = WRITTEN.matcher(written);
-        if (written.isBlank() || !m.matches()) {
+        if (!written.matches(".*\\d.*") || !m.matches()) {
             throw new IllegalArgumentException(
                     "“%s” is not a time. Write it like 20 min, 1 h 30 min, 24 h or 90 s.".formatted(written));
         }
-        return Duration.ofDays(part(m, 1)).plusHours(part(m, 2)).plusMinutes(part(m, 3)).plusSeconds(part(m, 4));
+        Duration time = Duration.ofDays(part(m, 1)).plusHours(part(m, 2)).plusMinutes(part(m, 3)).plusSeconds(part(m, 4));
+        return written.strip().startsWith("-") ? time.negated() : time;
     }
 
     /** Whole hours are kept as hours up to any number ("72 h"); less than a second is "0 min". */

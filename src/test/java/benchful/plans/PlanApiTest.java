@@ -7,9 +7,11 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
 
 import benchful.samples.SampleFiles;
 import benchful.web.SheetFormat;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
 import java.nio.charset.StandardCharsets;
@@ -29,6 +31,44 @@ class PlanApiTest {
                 .body("materials.materials[0].need.reasons.size()", greaterThan(2))
                 .extract().asString();
         assertThat(planned(SheetFormat.json().writeValueAsString(strand())).extract().asString()).isEqualTo(first);
+    }
+
+    @Test
+    void carriesOrderChanceQuantilesAndSuggestions() throws Exception {
+        ObjectNode file = strand();
+        put(file, "/class/meetings/0", "ends", "\"17:00\"");
+        JsonNode plan = SheetFormat.json().readTree(planned(SheetFormat.json().writeValueAsString(file)).extract().asString());
+        assertThat(plan.at("/lesson/proof/method").asText()).isEqualTo("solver");
+        assertThat(plan.at("/lesson/proof/bound").asText()).isEqualTo(plan.at("/lesson/proof/finish").asText());
+        assertThat(plan.at("/risk/classes").asInt()).isEqualTo(10_000);
+        assertThat(plan.at("/risk/finishes")).hasSize(21);
+        assertThat(plan.at("/risk/blocks")).allSatisfy(block ->
+                assertThat(block.get("late_end").asText()).isGreaterThanOrEqualTo(block.get("likely_end").asText()));
+        assertThat(plan.at("/suggestions/suggestions")).isNotEmpty().allSatisfy(suggestion ->
+                assertThat(suggestion.at("/what_if/fields")).isNotEmpty());
+        JsonNode first = plan.at("/suggestions/suggestions/0");
+        assertThat(first.get("chance").asDouble()).isGreaterThan(plan.at("/suggestions/chance").asDouble());
+    }
+
+    @Test
+    void leavesSuggestionsOutWhereTheyAreNotAskedFor() throws Exception {
+        given().contentType("application/json").body(SheetFormat.json().writeValueAsBytes(strand()))
+                .when().post("/api/plan?suggestions=false").then().statusCode(200).body("suggestions", nullValue()).body("risk.on_time", notNullValue());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            /venue/tools               | {}                                                    | not in the room
+            /project/steps/3/after     | [{"step": "welcome", "least": "5 min", "most": "-90 min"}] | greatest gap
+            /project/steps/1/after     | [{"step": "knot", "least": "-60 d", "most": "-59 d"}]   | No order keeps the gaps between
+            """)
+    void namesTheStepsThatContradictEachOther(String pointer, String value, String words) throws Exception {
+        ObjectNode file = strand();
+        int slash = pointer.lastIndexOf('/');
+        put(file, pointer.substring(0, slash), pointer.substring(slash + 1), value);
+        JsonNode answer = SheetFormat.json().readTree(given().contentType("application/json").body(SheetFormat.json().writeValueAsBytes(file))
+                .when().post("/api/plan?suggestions=false").then().extract().asString());
+        assertThat(answer.path("conflicts").toString() + answer.path("errors")).contains(words);
     }
 
     @ParameterizedTest

@@ -126,7 +126,7 @@ class PlanPagesTest {
     @Test
     void leavesOutABreakThatLiesOutsideTheHoursAndSaysSo() {
         tutor.open(page).type("/meetings/0/ends", "14:00").press("Plan again");
-        assertThat(tutor.page().select("#fit-answer + .panel").text()).contains("The break at").contains("is left out");
+        assertThat(tutor.page().select("#fit-answer + .panel").text()).contains("The break at").contains("does not fit into the hours");
     }
 
     @Test

@@ -89,6 +89,13 @@ class ProjectRulesTest {
     }
 
     @Test
+    void letsStepsOverlapAndMarkEachOthersTime() {
+        assertThat(faults(SHEET.replace("title: Watch,", "title: Watch, after: [{step: dry, least: -1 h, most: -5 min}],"))).isEmpty();
+        assertThat(faults(SHEET.replace("title: Watch,", "title: Watch, after: [{step: dry, least: -x min}],")))
+                .containsExactly(new Fault("/steps/1/after/0/least", "Give a time, such as 10 min; -5 min where it may begin 5 min before the other ends."));
+    }
+
+    @Test
     void givesAStepThatNamesNothingTheOneBeforeItInClass() {
         ProjectSheet sheet = ((SheetReader.Read<ProjectSheet>) READER.file(SHEET.getBytes(StandardCharsets.UTF_8))).sheet();
         assertThat(sheet.predecessors(0)).isEmpty();

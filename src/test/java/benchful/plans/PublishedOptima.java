@@ -1,4 +1,4 @@
-package benchful.core.lesson.order;
+package benchful.plans;
 
 import java.io.IOException;
 import java.nio.file.Files;

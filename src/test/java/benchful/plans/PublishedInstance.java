@@ -1,16 +1,14 @@
-package benchful.core.lesson.order;
-
-import static benchful.core.lesson.order.Lessons.TEN;
+package benchful.plans;
 
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Link;
-import benchful.core.lesson.Step;
-import benchful.core.lesson.ToolUse;
+import benchful.web.SheetReader;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -18,23 +16,25 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
- * Published scheduling instances written as lessons of waits that hold equipment, one time unit a minute.
+ * Published scheduling instances written as class files of waits that hold equipment, one time unit a minute, and read as any
+ * class file is.
  * Formats: PSPLIB single mode (.sm: Kolisch and Sprecher, EJOR 96, 1996) and ProGen/max (.sch: Schwindt; start-to-start lags,
  * a negative one from i to j meaning that i starts at most so long after j).
  */
 public final class PublishedInstance {
 
-    private static final Duration FREE = Duration.ofMinutes(-1_000_000);
+    /** No least gap: longer than any instance. */
+    private static final int FREE = -80_000;
+    private static final ObjectMapper JSON = new ObjectMapper();
 
     private final List<Integer> lengths = new ArrayList<>();
     private final List<int[]> demands = new ArrayList<>();
     private int[] capacity;
-    private final Map<List<Integer>, Duration> least = new HashMap<>();
-    private final Map<List<Integer>, Duration> greatest = new HashMap<>();
+    private final Map<List<Integer>, Integer> least = new HashMap<>();
+    private final Map<List<Integer>, Integer> greatest = new HashMap<>();
     private final List<int[]> lags = new ArrayList<>();
 
     private PublishedInstance() {
@@ -49,10 +49,18 @@ public final class PublishedInstance {
             } else {
                 instance.readLags(lines);
             }
-            return instance.lesson();
+            instance.lags.forEach(instance::addLag);
+            return ClassPlanner.request(readAsClass(instance.classFile())).toBuilder();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static ClassFile readAsClass(byte[] file) {
+        if (new ClassFiles().read(file) instanceof SheetReader.Read<ClassFile> read) {
+            return read.sheet();
+        }
+        throw new IllegalArgumentException(((SheetReader.Faulty<ClassFile>) new ClassFiles().read(file)).faults().toString());
     }
 
     private static int[] numbers(String line) {
@@ -91,37 +99,50 @@ public final class PublishedInstance {
         capacity = numbers(lines.get(1 + 2 * jobs));
     }
 
-    private LessonRequest.Builder lesson() {
-        LessonRequest.Builder lesson = LessonRequest.builder().meeting(TEN, TEN.plusHours(1));
+    /** The class file, as anybody could write it for the planning API. */
+    private byte[] classFile() throws IOException {
+        ObjectNode file = JSON.createObjectNode();
+        ObjectNode project = file.putObject("project").put("name", "Published instance").put("craft", "scheduling").put("level", "improver");
+        project.putArray("sizes").addObject().put("name", "one");
+        ArrayNode tools = project.putArray("tools");
+        ObjectNode room = file.putObject("venue").put("name", "Room").putObject("tools");
         for (int r = 0; r < capacity.length; r++) {
-            lesson.tool("r" + r, capacity[r]);
+            tools.addObject().put("name", "r" + r);
+            room.put("r" + r, capacity[r]);
         }
+        ArrayNode steps = project.putArray("steps");
         for (int i = 0; i < lengths.size(); i++) {
-            lesson.step(new Step.Wait("j" + i, "Job " + i, Duration.ofMinutes(lengths.get(i)), Optional.empty(), uses(i), false));
+            addStep(steps.addObject(), i);
         }
-        lags.forEach(this::addLag);
-        Set<List<Integer>> pairs = new LinkedHashSet<>(least.keySet());
-        pairs.addAll(greatest.keySet());
-        pairs.forEach(pair -> lesson.link(new Link("j" + pair.get(0), "j" + pair.get(1), least.getOrDefault(pair, FREE),
-                Optional.ofNullable(greatest.get(pair)))));
-        return lesson;
+        ObjectNode setup = file.putObject("class").put("headcount", 1).put("level", "improver");
+        setup.putArray("meetings").addObject().put("date", "2027-03-06").put("starts", "10:00").put("ends", "11:00");
+        return JSON.writeValueAsBytes(file);
     }
 
-    private List<ToolUse> uses(int job) {
-        List<ToolUse> uses = new ArrayList<>();
+    private void addStep(ObjectNode step, int job) {
+        step.put("id", "j" + job).put("title", "Job " + job).put("kind", "wait").put("lasts", lengths.get(job) + " min");
+        ArrayNode uses = step.putArray("tools");
         for (int r = 0; r < capacity.length; r++) {
             if (demands.get(job)[r] > 0) {
-                uses.add(new ToolUse("r" + r, demands.get(job)[r]));
+                uses.addObject().put("tool", "r" + r).put("each", demands.get(job)[r]);
             }
         }
-        return uses;
+        ArrayNode after = step.putArray("after");
+        Set<List<Integer>> pairs = new LinkedHashSet<>(least.keySet());
+        pairs.addAll(greatest.keySet());
+        pairs.stream().filter(pair -> pair.get(1) == job).forEach(pair -> {
+            ObjectNode gap = after.addObject().put("step", "j" + pair.get(0)).put("least", least.getOrDefault(pair, FREE) + " min");
+            if (greatest.containsKey(pair)) {
+                gap.put("most", greatest.get(pair) + " min");
+            }
+        });
     }
 
     private void addLag(int[] lag) {
         if (lag[2] >= 0) {
-            least.put(List.of(lag[0], lag[1]), Duration.ofMinutes(lag[2] - lengths.get(lag[0])));
+            least.put(List.of(lag[0], lag[1]), lag[2] - lengths.get(lag[0]));
         } else {
-            greatest.put(List.of(lag[1], lag[0]), Duration.ofMinutes(-lag[2] - lengths.get(lag[1])));
+            greatest.put(List.of(lag[1], lag[0]), -lag[2] - lengths.get(lag[1]));
         }
     }
 }
