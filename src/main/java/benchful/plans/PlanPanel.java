@@ -62,7 +62,7 @@ final class PlanPanel {
         double y = hands(lanes);
         y = late(late, y);
         y = busy("Tutor busy", tutor, y);
-        y = helpers.isEmpty() ? y : busy("Helpers busy", helpers, y);
+        y = helpers.isEmpty() ? y : busy("Helpers", helpers, y);
         y = lane("Waits", rows(Set.of(Lane.WAIT, Lane.HOME)), y, WAIT * text);
         return lane("Equipment", rows(Set.of(Lane.EQUIPMENT)), y, WAIT * text);
     }
@@ -105,8 +105,7 @@ final class PlanPanel {
     private double late(LateLane late, double top) {
         if (late.height() > 0) {
             late.draw(svg, top);
-            svg.text(0, top + 1.3 * text, text, "Likely to", "font-weight=\"bold\"");
-            name("late end", top + (late.height() > 2.5 * text ? 1.2 * text : 0), top + late.height());
+            name("Late ends", top - 0.4 * text, top + late.height());
         }
         return top + late.height();
     }

@@ -24,12 +24,13 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Starts the packaged program on an empty data folder and again on the same one, and prints the time to the first page; then
- * the median and 95th percentile of {@code POST /api/plan} for a class of 12 with 25 steps, one caller, after a warm-up.
+ * the median and 95th percentile of {@code POST /api/plan} for a class of 12 with 25 steps, one caller, after a warm-up, first
+ * without suggestions and then with them.
  * Run after {@code mvn -q -DskipTests package}.
  */
 public final class ServerBenchmark {
-    private static final int WARM_UP = 60;
     private static final int CALLS = 300;
+    private static final int CALLS_WITH_SUGGESTIONS = 40;
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
     private ServerBenchmark() {}
@@ -45,7 +46,8 @@ public final class ServerBenchmark {
                 awaitFirstPage(port);
                 out.printf("%s: first page after %.1f s%n", start, (System.nanoTime() - begun) / 1e9);
                 if (start.startsWith("later")) {
-                    calls(port, out);
+                    calls(port, "order and chance", "?suggestions=false", CALLS, out);
+                    calls(port, "all of it, with suggestions", "", CALLS_WITH_SUGGESTIONS, out);
                 }
             } finally {
                 program.destroy();
@@ -54,12 +56,12 @@ public final class ServerBenchmark {
         }
     }
 
-    private static void calls(int port, PrintStream out) throws Exception {
+    private static void calls(int port, String what, String query, int number, PrintStream out) throws Exception {
         byte[] file = SheetFormat.json().writeValueAsBytes(classOfTwelve());
-        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:%d/api/plan".formatted(port)))
+        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:%d/api/plan%s".formatted(port, query)))
                 .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofByteArray(file)).build();
-        long[] times = new long[CALLS];
-        for (int i = -WARM_UP; i < CALLS; i++) {
+        long[] times = new long[number];
+        for (int i = -number / 5; i < number; i++) {
             long begun = System.nanoTime();
             HttpResponse<String> answer = CLIENT.send(request, HttpResponse.BodyHandlers.ofString());
             if (answer.statusCode() != 200) {
@@ -70,8 +72,8 @@ public final class ServerBenchmark {
             }
         }
         Arrays.sort(times);
-        out.printf("POST /api/plan, 12 students, 25 steps, %d calls: median %.0f ms, p95 %.0f ms, greatest %.0f ms%n",
-                CALLS, times[CALLS / 2] / 1e6, times[CALLS * 95 / 100] / 1e6, times[CALLS - 1] / 1e6);
+        out.printf("POST /api/plan, %s, 12 students, 25 steps, %d calls: median %.0f ms, p95 %.0f ms, greatest %.0f ms%n",
+                what, number, times[number / 2] / 1e6, times[number * 95 / 100] / 1e6, times[number - 1] / 1e6);
     }
 
     /** The knotted strand for twelve, filled up to 25 steps. */
