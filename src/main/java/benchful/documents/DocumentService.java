@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Map;
 
 /** Fills and typesets print-outs. It knows nothing of where a class is stored. */
 @ApplicationScoped
@@ -23,6 +24,11 @@ public class DocumentService {
         } else {
             renderer.write(manuscript(what, source, options), out);
         }
+    }
+
+    /** @param out is written to but not closed; nothing is written before the order is typeset */
+    public void write(OrderLetter letter, OutputStream out) throws IOException {
+        renderer.write(templates.fill("order", letter, Map.of()), out);
     }
 
     /** @param kit number of the kit whose student the handout is for */

@@ -3,6 +3,7 @@ package benchful.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
+import benchful.web.Visitor;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.BrowserContext;
@@ -11,6 +12,7 @@ import com.microsoft.playwright.Response;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.net.MalformedURLException;
 import java.net.URI;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -52,13 +54,15 @@ class EveryPageTest {
     }
 
     @Test
-    void canBeReadAndUsedByEverybody() {
+    void canBeReadAndUsedByEverybody() throws MalformedURLException {
         data.onlySamples();
+        storeAnOrderAndABatch();
+        String comparison = "/classes/%d/comparison?with=%%2Fhelpers%%3D2%%26%%2Fgroups%%3D2".formatted(data.classTitled("Knotted strand, Saturday"));
         Map<String, String> kinds = new LinkedHashMap<>();
         List<String> faults = new ArrayList<>();
         try (BrowserContext window = browser.window(1280); BrowserContext phone = browser.window(360); BrowserContext plain = browser.plainWindow(360)) {
             Page wide = window.newPage();
-            Deque<String> open = new ArrayDeque<>(List.of("/", "/classes/new?project=1", "/projects/new", "/nothing-here"));
+            Deque<String> open = new ArrayDeque<>(List.of("/", "/classes/new?project=1", "/projects/new", "/nothing-here", comparison));
             Set<String> met = new TreeSet<>();
             while (!open.isEmpty()) {
                 String path = open.poll();
@@ -73,7 +77,15 @@ class EveryPageTest {
         }
         assertThat(faults).isEmpty();
         assertThat(kinds.keySet()).contains("/", "/classes", "/classes/N", "/classes/N/setup", "/classes/N/review", "/projects", "/projects/N",
-                "/materials", "/venues", "/hazards", "/classes/N/documents");
+                "/materials", "/venues", "/hazards", "/classes/N/documents", "/classes/N/comparison", "/classes/N/suggestions", "/orders/N", "/batches/N");
+    }
+
+    private void storeAnOrderAndABatch() throws MalformedURLException {
+        Visitor tutor = new Visitor(address.toURL());
+        tutor.open("/orders/new").press("Write these orders");
+        String project = tutor.open("/batches/new").page().selectFirst("main a[href^=/batches/new?]").attr("href");
+        tutor.open(project).type("/kits", "6").press("Save");
+        assertThat(tutor.path()).matches("/batches/\\d+");
     }
 
     private void look(Page page, String path, List<String> faults) {

@@ -19,6 +19,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +107,23 @@ class OrdersPagesTest {
         assertThat(tutor.status()).isEqualTo(422);
         assertThat(tutor.faults().toString()).contains(message);
         assertThat(tutor.field(at)).isEqualTo(typed);
+    }
+
+    @Test
+    void printsAnOrderWithTheSameSumsAsItsPage() throws Exception {
+        String order = written("Ninepin Bead Loft");
+        String total = tutor.page().select("dl.facts div:contains(Total with VAT) dd").text();
+        for (String paper : List.of("a4", "letter")) {
+            byte[] pdf = tutor.open(order + "/order.pdf?paper=" + paper).bytes();
+            try (PDDocument read = Loader.loadPDF(pdf)) {
+                String text = new PDFTextStripper().getText(read);
+                assertThat(text).contains("Order " + order.replaceAll(".*/", "") + " to Ninepin Bead Loft").contains(total).contains("bead silk 0.6 mm");
+                assertThat(read.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+                assertThat(read.getDocumentInformation().getTitle()).startsWith("Order ");
+            }
+        }
+        assertThat(tutor.open(order + "/order.pdf?paper=cloth").status()).isEqualTo(404);
+        assertThat(tutor.open("/orders/999999/order.pdf").status()).isEqualTo(404);
     }
 
     @Test

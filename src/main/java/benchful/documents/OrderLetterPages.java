@@ -1,0 +1,35 @@
+package benchful.documents;
+
+import benchful.orders.PurchaseOrder;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.StreamingOutput;
+
+/** An order on paper. */
+@Path("/orders/{id: \\d+}/order.pdf")
+class OrderLetterPages {
+    private final DocumentService documents;
+
+    OrderLetterPages(DocumentService documents) {
+        this.documents = documents;
+    }
+
+    @GET
+    @Produces("application/pdf")
+    @Transactional
+    public Response show(@PathParam("id") long id, @QueryParam("paper") @DefaultValue("a4") String paper) {
+        PurchaseOrder order = PurchaseOrder.byId(id).orElseThrow(NotFoundException::new);
+        OrderLetter letter = OrderLetter.of(order, Paper.of(paper).orElseThrow(NotFoundException::new));
+        return Response.ok((StreamingOutput) out -> documents.write(letter, out), "application/pdf")
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"order-%d.pdf\"".formatted(id))
+                .build();
+    }
+}
