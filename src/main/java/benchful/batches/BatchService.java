@@ -1,10 +1,10 @@
 package benchful.batches;
 
 import benchful.catalogue.CatalogueSheet;
+import benchful.classes.Picks;
 import benchful.plans.ClassFile;
 import benchful.plans.Shelf;
 import benchful.plans.TermRequest;
-import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -22,7 +22,7 @@ public class BatchService {
     @Transactional
     public ClassFile file(KitBatch batch) {
         ProjectSheet project = batch.packedProject();
-        CatalogueSheet sheets = shelf.sheets(project.materials().stream().map(MaterialLine::material).distinct().toList(), List.of());
+        CatalogueSheet sheets = shelf.sheets(Picks.names(project, batch.asSetup()), List.of());
         return new ClassFile(project, batch.asSetup(), null, sheets.materials(), sheets.suppliers());
     }
 

@@ -7,12 +7,19 @@ import benchful.projects.StepKind;
 import benchful.venues.Venue;
 import benchful.web.SheetForm;
 import io.quarkus.qute.TemplateData;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
-/** What the form of a class shows. */
+/**
+ * What the form of a class shows.
+ *
+ * @param catalogue names of all materials
+ */
 @TemplateData
-public record ClassForm(SheetForm form, CraftClass target, ProjectSheet project, List<Venue> venues, Venue venue) {
+public record ClassForm(SheetForm form, CraftClass target, ProjectSheet project, List<Venue> venues, Venue venue, List<String> catalogue) {
 
     public boolean isNew() {
         return !target.isStored();
@@ -28,6 +35,31 @@ public record ClassForm(SheetForm form, CraftClass target, ProjectSheet project,
 
     public List<String> sizeNames() {
         return project.sizes().stream().map(s -> s.name()).toList();
+    }
+
+    /**
+     * A material of the project that gives a choice.
+     *
+     * @param options the materials offered; none where the choice is a word
+     */
+    @TemplateData
+    public record Choosable(String material, String choice, List<String> options) {
+        public String label() {
+            return "%s: %s".formatted(material, choice);
+        }
+    }
+
+    /** Each material once, however many lines it has. */
+    public Collection<Choosable> choosable() {
+        Map<String, Choosable> choosable = new LinkedHashMap<>();
+        project.materials().stream().filter(l -> l.choice() != null).forEach(l -> choosable.putIfAbsent(
+                l.material(), new Choosable(l.material(), l.choice(), l.alternatives().isEmpty() ? List.of() : l.offered())));
+        return choosable.values();
+    }
+
+    /** All materials of the project that something could stand in for. */
+    public List<String> materials() {
+        return project.materials().stream().flatMap(l -> l.offered().stream()).distinct().toList();
     }
 
     /** Steps that the tutor could do before the class instead. */

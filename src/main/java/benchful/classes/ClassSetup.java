@@ -1,6 +1,7 @@
 package benchful.classes;
 
 import benchful.core.SkillLevel;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -29,6 +30,8 @@ import java.util.Map;
  * @param currency ISO 4217 code the totals are shown in
  * @param costs what more hours, hands and students would cost or bring; null where the tutor did not say
  * @param youngest age of the youngest student in years; null where all are grown up
+ * @param choices by the project's material, what the class takes where a student has not chosen
+ * @param instead materials that stand in for others, for the whole class
  */
 public record ClassSetup(
         String title,
@@ -49,7 +52,9 @@ public record ClassSetup(
         String currency,
         Costs costs,
         Integer youngest,
-        String notes) {
+        String notes,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) Map<String, String> choices,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Instead> instead) {
 
     public ClassSetup {
         meetings = meetings == null ? List.of() : List.copyOf(meetings);
@@ -59,6 +64,16 @@ public record ClassSetup(
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
         preparedAhead = preparedAhead == null ? List.of() : List.copyOf(preparedAhead);
         tools = copy(tools);
+        choices = copy(choices);
+        instead = instead == null ? List.of() : List.copyOf(instead);
+    }
+
+    /** A class that takes its materials as the project and each student say. */
+    public ClassSetup(String title, List<Meeting> meetings, int headcount, SkillLevel level, Map<String, Integer> sizes, List<Student> students,
+            String demonstration, int spares, int helpers, int groups, boolean ownPace, BigDecimal share, List<Break> breaks, List<String> preparedAhead,
+            Map<String, Integer> tools, String currency, Costs costs, Integer youngest, String notes) {
+        this(title, meetings, headcount, level, sizes, students, demonstration, spares, helpers, groups, ownPace, share, breaks, preparedAhead,
+                tools, currency, costs, youngest, notes, null, null);
     }
 
     /** A class with nothing decided beyond its hours, students and sizes. */
@@ -90,15 +105,61 @@ public record ClassSetup(
      * A student known by name.
      *
      * @param size name of a size of the project; null for the first
-     * @param choices by material, what was chosen: colour of the cord
+     * @param choices by the project's material, what was chosen: one of the materials offered, or a word where none are
+     * @param instead materials that stand in for others, for this student
      */
-    public record Student(String name, String seat, String size, Map<String, String> choices, Boolean leftHanded, Boolean largePrint, String needs) {
+    public record Student(String name, String seat, String size, Map<String, String> choices, Boolean leftHanded, Boolean largePrint, String needs,
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Instead> instead) {
         public Student {
-            choices = choices == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(choices));
+            choices = copy(choices);
+            instead = instead == null ? List.of() : List.copyOf(instead);
+        }
+
+        public Student(String name, String seat, String size, Map<String, String> choices, Boolean leftHanded, Boolean largePrint, String needs) {
+            this(name, seat, size, choices, leftHanded, largePrint, needs, null);
+        }
+
+        private Student renamed(String from, String to) {
+            return new Student(name, seat, size, ClassSetup.renamed(choices, from, to), leftHanded, largePrint, needs,
+                    instead.stream().map(i -> i.renamed(from, to)).toList());
         }
     }
 
-    private static Map<String, Integer> copy(Map<String, Integer> map) {
+    /**
+     * A material that stands in for another.
+     *
+     * @param of a material of the project, or one that was chosen
+     * @param use a material of the catalogue, of the same kind of amount
+     */
+    public record Instead(String of, String use) {
+        private Instead renamed(String from, String to) {
+            return new Instead(ClassSetup.renamed(of, from, to), ClassSetup.renamed(use, from, to));
+        }
+    }
+
+    /** The same where a material has got another name. */
+    ClassSetup renamed(String from, String to) {
+        return new ClassSetup(title, meetings, headcount, level, sizes, students.stream().map(s -> s.renamed(from, to)).toList(), demonstration, spares,
+                helpers, groups, ownPace, share, breaks, preparedAhead, tools, currency, costs, youngest, notes, renamed(choices, from, to),
+                instead.stream().map(i -> i.renamed(from, to)).toList());
+    }
+
+    /** Whether somebody of the class chose this material, or takes it or leaves it for another. */
+    boolean names(String material) {
+        return !equals(renamed(material, ""));
+    }
+
+    private static Map<String, String> renamed(Map<String, String> choices, String from, String to) {
+        Map<String, String> renamed = new LinkedHashMap<>();
+        choices.forEach((material, chosen) -> renamed.put(renamed(material, from, to), renamed(chosen, from, to)));
+        return renamed;
+    }
+
+    private static String renamed(String name, String from, String to) {
+        return name.equalsIgnoreCase(from) ? to : name;
+    }
+
+    private static <T> Map<String, T> copy(Map<String, T> map) {
         return map == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 }

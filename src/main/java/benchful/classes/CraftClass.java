@@ -139,6 +139,11 @@ public class CraftClass extends PanacheEntityBase {
         return findByIdOptional(id);
     }
 
+    /** Classes in which somebody chose this material or takes it instead of another, in order of time. */
+    static List<CraftClass> naming(String material) {
+        return CraftClass.<CraftClass>list("order by startsAt, id").stream().filter(c -> c.setup.names(material)).toList();
+    }
+
     /** All classes of a project, in order of time. */
     public static List<CraftClass> teaching(Project project) {
         return list("project = ?1 order by startsAt, id", project);

@@ -1,5 +1,6 @@
 package benchful.classes;
 
+import benchful.catalogue.Material;
 import benchful.projects.Project;
 import benchful.venues.Venue;
 import benchful.web.SheetForm;
@@ -35,6 +36,7 @@ class SetupForms {
     }
 
     ClassForm page(SheetForm form, CraftClass target, Venue venue) {
-        return new ClassForm(form, target, target.project().toSheet(), Venue.all(), venue);
+        return new ClassForm(form, target, target.project().toSheet(), Venue.all(), venue,
+                Material.all().stream().map(Material::name).toList());
     }
 }

@@ -35,6 +35,7 @@ public final class SetupRules {
         rules.steps();
         rules.currency();
         rules.groups();
+        rules.faults.addAll(ChoiceRules.faults(setup, project));
         return List.copyOf(rules.faults);
     }
 

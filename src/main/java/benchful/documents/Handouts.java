@@ -102,7 +102,7 @@ final class Handouts {
     }
 
     private HandoutSheet.KitLine line(Kit.Content content) {
-        String chosen = content.chosen() != null ? content.chosen() : content.choice() == null ? "" : "your choice of " + content.choice();
+        String chosen = content.detail() != null ? content.detail() : content.open() == null ? "" : "your choice of " + content.open();
         return new HandoutSheet.KitLine(amounts.words(content), content.material(), chosen);
     }
 

@@ -1,8 +1,8 @@
 package benchful.documents;
 
 import benchful.catalogue.MaterialSheet;
+import benchful.classes.Picks;
 import benchful.plans.ClassFile;
-import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Step;
 import java.util.Collection;
@@ -40,7 +40,7 @@ final class HazardUse {
         Set<String> all = new LinkedHashSet<>();
         project.steps().forEach(step -> all.addAll(ofStep(step)));
         project.tools().forEach(tool -> all.addAll(tool.hazards()));
-        all.addAll(ofMaterials(project.materials().stream().map(MaterialLine::material).toList()));
+        all.addAll(ofMaterials(Picks.taken(project, file.setup())));
         all.addAll(project.hazards());
         return List.copyOf(all);
     }

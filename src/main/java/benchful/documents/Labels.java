@@ -38,7 +38,7 @@ final class Labels {
         List<String> names = kit.contents().stream().map(Kit.Content::material).toList();
         Amounts amounts = Amounts.briefly(setting.sheet().paper());
         List<String> contents = kit.contents().stream()
-                .map(content -> amounts.words(content) + " " + content.material() + (content.chosen() == null ? "" : ", " + content.chosen())).toList();
+                .map(content -> amounts.words(content) + " " + content.material() + (content.detail() == null ? "" : ", " + content.detail())).toList();
         List<String> cautions = new HazardUse(source.file()).ofMaterials(names).stream().map(source::hazard).flatMap(Optional::stream)
                 .map(hazard -> hazard.name().toLowerCase(Locale.ROOT)).toList();
         String seat = kit.seat() == null ? "" : "Seat " + kit.seat() + " · ";

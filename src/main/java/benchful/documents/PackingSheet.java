@@ -45,7 +45,7 @@ public record PackingSheet(SheetHead head, List<KitRow> kits, List<Material> mat
     }
 
     private static String chosen(Kit.Content content) {
-        return content.chosen() != null ? ", " + content.chosen() : content.choice() == null ? "" : " (" + content.choice() + ": ask)";
+        return (content.detail() == null ? "" : ", " + content.detail()) + (content.open() == null ? "" : " (" + content.open() + ": ask)");
     }
 
     private static List<KitRow> rows(List<KitCard> cards, int abreast) {

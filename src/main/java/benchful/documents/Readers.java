@@ -1,8 +1,9 @@
 package benchful.documents;
 
+import benchful.classes.ClassSetup;
 import benchful.core.needs.Take;
 import benchful.plans.Kit;
-import benchful.classes.ClassSetup;
+import benchful.projects.MaterialLine;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,13 +35,17 @@ final class Readers {
     static List<Handouts.Reader> eachSize(PrintSource source, Version version) {
         Map<String, Handouts.Reader> readers = new LinkedHashMap<>();
         for (Kit kit : source.materials().kits()) {
-            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(Readers::open).toList(), false, version, path(kit)));
+            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(content -> open(source, content)).toList(), false, version, path(kit)));
         }
         return List.copyOf(readers.values());
     }
 
-    private static Kit.Content open(Kit.Content content) {
-        return new Kit.Content(content.material(), content.amount(), content.pieces(), content.each(), content.choice(), null, content.note());
+    /** Where another material was chosen, the project's own stands for the choice. */
+    private static Kit.Content open(PrintSource source, Kit.Content content) {
+        String material = source.file().project().materials().stream().filter(line -> line.offered().contains(content.material()))
+                .map(MaterialLine::material).findFirst().orElse(content.material());
+        return new Kit.Content(content.choice() == null ? content.material() : material, content.amount(), content.pieces(), content.each(),
+                content.choice(), null, content.insteadOf(), content.note());
     }
 
     /** What is known of the student a kit is for; null for anybody. */

@@ -58,7 +58,7 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
 
     private static String words(Kit.Content content) {
         String amount = content.pieces() == null ? Formats.words(content.amount()) : "%d × %s".formatted(content.pieces(), Formats.words(content.each()));
-        return content.chosen() == null ? amount : amount + ", " + content.chosen();
+        return content.word() == null ? amount : amount + ", " + content.word();
     }
 
     private static List<Box.Item> reserve(MaterialsPlan plan, Map<List<String>, Quantity> ticks) {

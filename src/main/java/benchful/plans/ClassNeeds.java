@@ -1,6 +1,7 @@
 package benchful.plans;
 
 import benchful.catalogue.MaterialSheet;
+import benchful.classes.Picks;
 import benchful.core.SkillLevel;
 import benchful.core.needs.Allowance;
 import benchful.core.needs.Need;
@@ -21,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Asks what the class needs of each material. A material that is cut on any line is cut on all, of other classes too where
@@ -43,46 +44,64 @@ final class ClassNeeds {
         this.catalogue = catalogue;
     }
 
-    /** The materials that a project cuts to length. */
-    static Set<String> cut(ProjectSheet project) {
-        return project.materials().stream().filter(line -> line.pieces() != null).map(MaterialLine::material).collect(Collectors.toSet());
+    /** The materials that a class cuts to length. */
+    static Set<String> cut(ClassFile file) {
+        Picks picks = new Picks(file.setup());
+        return file.project().materials().stream().filter(line -> line.pieces() != null)
+                .flatMap(line -> picks.possible(line).stream()).collect(Collectors.toSet());
     }
 
-    /** By material, in the order of the project's lines; a material whose lines all failed is left out. */
-    Map<String, Need> needs(List<Seat> seats) {
+    /**
+     * By material, in the order of the project's lines; a material whose lines all failed is left out.
+     *
+     * @param common what is taken of what serves all
+     */
+    Map<String, Need> needs(List<Seat> seats, List<Seat.Pick> common) {
+        Map<String, List<Integer>> lines = new LinkedHashMap<>();
+        for (int i = 0; i < project.materials().size(); i++) {
+            for (String material : project.materials().get(i).shared() ? List.of(common.get(i).material()) : taken(i, seats)) {
+                lines.computeIfAbsent(material, m -> new ArrayList<>()).add(i);
+            }
+        }
         Map<String, Need> needs = new LinkedHashMap<>();
-        project.materials().stream().map(MaterialLine::material).distinct()
-                .forEach(name -> unit(name).ifPresent(unit -> needs.put(name, need(name, unit, seats))));
+        lines.forEach((name, all) -> unit(name, all).ifPresent(unit -> needs.put(name, need(name, unit, all, seats))));
         return needs;
     }
 
-    private Need need(String material, Unit unit, List<Seat> seats) {
-        List<NeedLine> lines = lines(material).mapToObj(i -> line(i, cut.contains(material), seats)).toList();
-        return NeedsCalculator.need(new NeedRequest(material, unit, lines));
+    /** The line's own material first, then the others as they are offered or met. */
+    private List<String> taken(int i, List<Seat> seats) {
+        List<String> taken = seats.stream().map(s -> s.material(i)).distinct().toList();
+        return Stream.concat(project.materials().get(i).offered().stream().filter(taken::contains), taken.stream()).distinct().toList();
     }
 
-    private NeedLine line(int i, boolean inPieces, List<Seat> seats) {
+    private Need need(String material, Unit unit, List<Integer> lines, List<Seat> seats) {
+        List<NeedLine> all = lines.stream().map(i -> line(i, material, unit, seats)).toList();
+        return NeedsCalculator.need(new NeedRequest(material, unit, all));
+    }
+
+    private NeedLine line(int i, String material, Unit unit, List<Seat> seats) {
         MaterialLine line = project.materials().get(i);
-        List<Take> takes = takes(i, inPieces, line.shared() ? List.of() : seats);
+        boolean inPieces = cut.contains(material);
         if (!line.shared()) {
-            return new NeedLine(takes, null, allowance(line, inPieces));
+            List<Seat> takers = seats.stream().filter(seat -> seat.material(i).equals(material)).toList();
+            return new NeedLine(takes(i, inPieces, unit, takers), null, allowance(line, material, inPieces));
         }
         Optional<SizedPiece.Line> greatest = seats.stream().flatMap(seat -> sized(seat, i).stream())
                 .max((a, b) -> a.amount().compareTo(b.amount()));
         if (greatest.isEmpty()) {
             return new NeedLine(List.of(), null, Allowance.none());
         }
-        return inPieces
-                ? new NeedLine(List.of(new Take(Take.Taker.SHARED, null, 1, greatest.get().each(), pieces(greatest.get()))), null, sharedAllowance(line))
-                : new NeedLine(List.of(), greatest.get().amount(), sharedAllowance(line));
+        Take whole = new Take(Take.Taker.SHARED, null, 1, greatest.get().each().in(unit), pieces(greatest.get()));
+        return inPieces ? new NeedLine(List.of(whole), null, sharedAllowance(line))
+                : new NeedLine(List.of(), greatest.get().amount().in(unit), sharedAllowance(line));
     }
 
-    private List<Take> takes(int i, boolean inPieces, List<Seat> seats) {
+    private List<Take> takes(int i, boolean inPieces, Unit unit, List<Seat> seats) {
         Map<List<Object>, List<Seat>> groups = seats.stream().collect(
                 Collectors.groupingBy(seat -> List.of(seat.taker(), seat.size()), LinkedHashMap::new, Collectors.toList()));
         List<Take> takes = new ArrayList<>();
         groups.values().forEach(group -> sized(group.get(0), i).ifPresent(sized -> takes.add(new Take(
-                group.get(0).taker(), group.get(0).size(), group.size(), sized.each(), inPieces ? pieces(sized) : null))));
+                group.get(0).taker(), group.get(0).size(), group.size(), sized.each().in(unit), inPieces ? pieces(sized) : null))));
         return takes;
     }
 
@@ -94,25 +113,17 @@ final class ClassNeeds {
         return pieces.get(seat.size()).lines().stream().filter(line -> line.line() == i).findFirst();
     }
 
-    private IntStream lines(String material) {
-        return IntStream.range(0, project.materials().size()).filter(i -> project.materials().get(i).material().equals(material));
-    }
-
-    private Optional<Unit> unit(String material) {
-        MaterialSheet sheet = catalogue.get(material);
-        if (sheet != null) {
-            return Optional.of(sheet.unit());
-        }
-        return pieces.values().stream().flatMap(piece -> piece.lines().stream()).filter(line -> line.material().equals(material))
-                .map(line -> line.each().unit()).findFirst();
+    private Optional<Unit> unit(String material, List<Integer> lines) {
+        return Optional.ofNullable(catalogue.get(material)).map(MaterialSheet::unit).or(() -> pieces.values().stream()
+                .flatMap(piece -> piece.lines().stream()).filter(line -> lines.contains(line.line())).map(line -> line.each().unit()).findFirst());
     }
 
     private Allowance sharedAllowance(MaterialLine line) {
         return line.waste() == null ? Allowance.none() : new Allowance.Percentage(line.waste());
     }
 
-    private Allowance allowance(MaterialLine line, boolean inPieces) {
-        MaterialSheet material = catalogue.get(line.material());
+    private Allowance allowance(MaterialLine line, String name, boolean inPieces) {
+        MaterialSheet material = catalogue.get(name);
         BigDecimal waste = line.waste() != null ? line.waste() : material == null ? BigDecimal.ZERO : waste(material);
         boolean counted = material != null && (inPieces || material.unit().dimension().equals(Dimension.COUNT));
         return counted && material.confidence() != null
@@ -131,12 +142,12 @@ final class ClassNeeds {
         return BigDecimal.ZERO;
     }
 
-    /** Amounts by what students chose. */
+    /** Amounts by the words with which students chose. */
     static Map<String, Quantity> chosen(String material, List<Kit> kits) {
         Map<String, Quantity> chosen = new LinkedHashMap<>();
         kits.stream().flatMap(kit -> kit.contents().stream())
-                .filter(content -> content.material().equals(material) && content.chosen() != null)
-                .forEach(content -> chosen.merge(content.chosen(), content.amount(), Quantity::plus));
+                .filter(content -> content.material().equals(material) && content.word() != null)
+                .forEach(content -> chosen.merge(content.word(), content.amount(), Quantity::plus));
         return chosen;
     }
 }

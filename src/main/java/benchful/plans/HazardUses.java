@@ -1,13 +1,12 @@
 package benchful.plans;
 
-import benchful.projects.MaterialLine;
+import benchful.classes.Picks;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Which hazards a class brings, and what brings each: the project as a whole, its materials, tools and steps. */
 public final class HazardUses {
@@ -15,7 +14,7 @@ public final class HazardUses {
 
     private HazardUses(ClassFile file) {
         add(file.project().hazards(), "the work as a whole");
-        Set<String> used = file.project().materials().stream().map(MaterialLine::material).collect(Collectors.toSet());
+        Set<String> used = Picks.taken(file.project(), file.setup());
         file.materials().stream().filter(m -> used.contains(m.name())).forEach(m -> add(m.hazards(), m.name()));
         file.project().tools().forEach(t -> add(t.hazards(), t.name()));
         file.project().steps().forEach(s -> add(s.hazards(), "step “%s”".formatted(s.title())));

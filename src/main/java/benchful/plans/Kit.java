@@ -2,7 +2,11 @@ package benchful.plans;
 
 import benchful.core.needs.Take;
 import benchful.core.quantity.Quantity;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The packed contents for one student, the demonstration or a spare.
@@ -27,8 +31,30 @@ public record Kit(
      * @param pieces how many cut pieces; null where it is not cut
      * @param each length of a cut piece; null where it is not cut
      * @param choice what could be chosen, such as "colour"; null for nothing
-     * @param chosen what this student chose; null where not known
+     * @param chosen what this student or the class chose, a word or the material itself; null where not known
+     * @param insteadOf the material that was wanted, where this one stands in for it; null for none
      */
     public record Content(
-            String material, Quantity amount, Integer pieces, Quantity each, String choice, String chosen, String note) {}
+            String material, Quantity amount, Integer pieces, Quantity each, String choice, String chosen, String insteadOf, String note) {
+
+        /** The choice in words, where it is no material of its own; null for none. */
+        @JsonIgnore
+        public String word() {
+            return chosen == null || chosen.equals(material) || chosen.equals(insteadOf) ? null : chosen;
+        }
+
+        /** What is still to be chosen; null for nothing. */
+        @JsonIgnore
+        public String open() {
+            return chosen == null ? choice : null;
+        }
+
+        /** What the material's name does not say: "red", "instead of cotton cord"; null for nothing. */
+        @JsonIgnore
+        public String detail() {
+            String words = Stream.of(Optional.ofNullable(word()), Optional.ofNullable(insteadOf).map("instead of %s"::formatted))
+                    .flatMap(Optional::stream).collect(Collectors.joining(", "));
+            return words.isEmpty() ? null : words;
+        }
+    }
 }

@@ -7,9 +7,12 @@ import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Packs the kits: each gets what its size takes of every packed line, with what its student chose. */
 final class KitPacker {
@@ -35,31 +38,50 @@ final class KitPacker {
         return kits;
     }
 
-    /** What is laid out for all: shared amounts once, unpacked ones for all who take them. */
-    List<Kit.Content> bench(List<Seat> seats) {
+    /**
+     * What is laid out for all: shared amounts once, unpacked ones for all who take them.
+     *
+     * @param common what is taken of what serves all
+     */
+    List<Kit.Content> bench(List<Seat> seats, List<Seat.Pick> common) {
         List<Kit.Content> bench = new ArrayList<>();
         for (int i = 0; i < project.materials().size(); i++) {
-            if (!project.materials().get(i).packed()) {
-                laid(i, seats).ifPresent(bench::add);
+            MaterialLine line = project.materials().get(i);
+            if (line.shared()) {
+                laid(line, common.get(i), amounts(i, seats).max(Quantity::compareTo)).ifPresent(bench::add);
+            } else if (!line.packed()) {
+                unpacked(i, line, seats).forEach(bench::add);
             }
         }
         return bench;
     }
 
-    private Optional<Kit.Content> laid(int i, List<Seat> seats) {
-        MaterialLine line = project.materials().get(i);
-        List<SizedPiece.Line> taken = seats.stream().flatMap(seat -> pieces.get(seat.size()).lines().stream().filter(l -> l.line() == i)).toList();
-        Optional<Quantity> amount = line.shared()
-                ? taken.stream().map(SizedPiece.Line::amount).max(Quantity::compareTo)
-                : taken.stream().map(SizedPiece.Line::amount).reduce(Quantity::plus);
-        return amount.filter(q -> q.signum() > 0).map(q -> new Kit.Content(line.material(), q, null, null, null, null, line.note()));
+    /** By the material that is taken. */
+    private Stream<Kit.Content> unpacked(int i, MaterialLine line, List<Seat> seats) {
+        Map<String, List<Seat>> takers = seats.stream().collect(Collectors.groupingBy(s -> s.material(i), LinkedHashMap::new, Collectors.toList()));
+        return takers.values().stream()
+                .flatMap(group -> laid(line, group.get(0).picks().get(i), amounts(i, group).reduce(Quantity::plus)).stream());
+    }
+
+    private Stream<Quantity> amounts(int i, List<Seat> seats) {
+        return seats.stream().flatMap(seat -> pieces.get(seat.size()).lines().stream().filter(l -> l.line() == i)).map(SizedPiece.Line::amount);
+    }
+
+    private Optional<Kit.Content> laid(MaterialLine line, Seat.Pick pick, Optional<Quantity> amount) {
+        return amount.filter(q -> q.signum() > 0)
+                .map(q -> new Kit.Content(pick.material(), counted(pick.material(), q), null, null, null, null, pick.insteadOf(), line.note()));
     }
 
     private Kit.Content content(SizedPiece.Line line, Seat seat) {
         MaterialLine sheet = project.materials().get(line.line());
-        String chosen = sheet.choice() == null ? null : seat.choices().get(line.material());
-        return new Kit.Content(line.material(), line.amount(), line.pieces(), line.pieces() == null ? null : line.each(),
-                sheet.choice(), chosen, sheet.note());
+        Seat.Pick pick = seat.picks().get(line.line());
+        return new Kit.Content(pick.material(), counted(pick.material(), line.amount()), line.pieces(), line.pieces() == null ? null : line.each(),
+                sheet.choice(), pick.chosen(), pick.insteadOf(), sheet.note());
+    }
+
+    private Quantity counted(String material, Quantity amount) {
+        MaterialSheet sheet = catalogue.get(material);
+        return sheet == null || !sheet.unit().dimension().equals(amount.dimension()) ? amount : amount.in(sheet.unit());
     }
 
     private Quantity mass(List<Kit.Content> contents) {

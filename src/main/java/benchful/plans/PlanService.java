@@ -2,11 +2,11 @@ package benchful.plans;
 
 import benchful.catalogue.CatalogueSheet;
 import benchful.classes.CraftClass;
+import benchful.classes.Picks;
 import benchful.core.learning.PlannedStep;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
 import benchful.hazards.HazardLibrary;
-import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -35,8 +35,7 @@ public class PlanService {
     @Transactional
     public ClassFile file(CraftClass craftClass) {
         ProjectSheet project = craftClass.project().toSheet();
-        CatalogueSheet sheets = shelf.sheets(
-                project.materials().stream().map(MaterialLine::material).distinct().toList(), List.of(craftClass.id()));
+        CatalogueSheet sheets = shelf.sheets(Picks.names(project, craftClass.setup()), List.of(craftClass.id()));
         return new ClassFile(project, craftClass.setup(), craftClass.venue() == null ? null : craftClass.venue().toSheet(),
                 sheets.materials(), sheets.suppliers());
     }

@@ -34,19 +34,21 @@ record Requirements(
     }
 
     static Requirements of(ClassFile file) {
-        return of(file, ClassNeeds.cut(file.project()));
+        return of(file, ClassNeeds.cut(file));
     }
 
     /** @param cut the materials that are cut to length, here or for another class that is bought for together */
     static Requirements of(ClassFile file, Set<String> cut) {
         Map<String, MaterialSheet> catalogue = Wants.byName(file.materials());
         Seating seating = new Seating(file.project(), file.setup());
-        List<Seat> seats = seating.seats();
         List<Fault> faults = new ArrayList<>(seating.faults());
-        Map<String, SizedPiece> pieces = pieces(file.project(), seats, catalogue, faults);
+        Map<String, SizedPiece> pieces = pieces(file.project(), seating.seats(), catalogue, faults);
+        Fitting fitting = new Fitting(file.project(), pieces.values(), catalogue, faults);
+        List<Seat> seats = seating.seats().stream().map(s -> s.of(fitting.picks(s.picks()))).toList();
+        List<Seat.Pick> common = fitting.picks(seating.common());
         KitPacker packer = new KitPacker(file.project(), pieces, catalogue);
         ClassNeeds needs = new ClassNeeds(file.project(), file.setup().level(), pieces, catalogue, cut);
-        return new Requirements(sizes(seats, pieces), packer.pack(seats), packer.bench(seats), needs(needs, seats, faults), faults, seating.warnings());
+        return new Requirements(sizes(seats, pieces), packer.pack(seats), packer.bench(seats, common), needs(needs, seats, common, faults), faults, seating.warnings());
     }
 
     private static Map<String, SizedPiece> pieces(ProjectSheet project, List<Seat> seats, Map<String, MaterialSheet> catalogue, List<Fault> faults) {
@@ -61,9 +63,9 @@ record Requirements(
         return pieces;
     }
 
-    private static Map<String, Need> needs(ClassNeeds needs, List<Seat> seats, List<Fault> faults) {
+    private static Map<String, Need> needs(ClassNeeds needs, List<Seat> seats, List<Seat.Pick> common, List<Fault> faults) {
         try {
-            return needs.needs(seats);
+            return needs.needs(seats, common);
         } catch (IllegalArgumentException e) {
             faults.add(new Fault("/materials", e.getMessage()));
             return Map.of();

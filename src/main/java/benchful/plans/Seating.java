@@ -1,24 +1,30 @@
 package benchful.plans;
 
+import benchful.classes.ChoiceRules;
 import benchful.classes.ClassSetup;
 import benchful.core.Fault;
 import benchful.core.needs.Take.Taker;
 import benchful.core.quantity.Sentence;
+import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
  * Who takes which size. Students known by name take their own, the project's first where they have none; the others take
- * the size mix in the project's order and, beyond it, the first size. Spare kits are made in the size most students take.
+ * the size mix in the project's order and, beyond it, the first size. Spare kits are made in the size most students take, and
+ * like the demonstration of what the class chose.
  */
 final class Seating {
     private final ProjectSheet project;
     private final ClassSetup setup;
+    private final List<Seat.Pick> common;
     private final List<Seat> seats = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
     private final List<Sentence> warnings = new ArrayList<>();
@@ -26,6 +32,7 @@ final class Seating {
     Seating(ProjectSheet project, ClassSetup setup) {
         this.project = project;
         this.setup = setup;
+        this.common = Seat.Pick.of(project, setup, null);
         if (project.sizes().isEmpty()) {
             faults.add(new Fault("/project/sizes", "Give the project at least one size."));
             return;
@@ -34,6 +41,12 @@ final class Seating {
         unknown();
         demonstration();
         spares();
+        choices();
+    }
+
+    /** What is taken of what serves all. */
+    List<Seat.Pick> common() {
+        return common;
     }
 
     List<Seat> seats() {
@@ -51,7 +64,7 @@ final class Seating {
     private void known() {
         for (int i = 0; i < setup.students().size(); i++) {
             ClassSetup.Student student = setup.students().get(i);
-            seats.add(Seat.known(student, size(student.size(), "/class/students/" + i + "/size")));
+            seats.add(Seat.known(student, size(student.size(), "/class/students/" + i + "/size"), Seat.Pick.of(project, setup, student)));
         }
         if (seats.size() > setup.headcount()) {
             faults.add(new Fault("/class/students", "There are %d students by name, but the headcount is %d. Raise the headcount or take names out."
@@ -71,13 +84,13 @@ final class Seating {
             warnings.add(Sentence.of("The sizes are given for %s students, but only %s are not known by name; the last are left out.", mix.size(), open));
         }
         for (int i = 0; i < open; i++) {
-            seats.add(Seat.of(Taker.STUDENT, "Student " + (seats.size() + 1), i < mix.size() ? mix.get(i) : first()));
+            seats.add(Seat.of(Taker.STUDENT, "Student " + (seats.size() + 1), i < mix.size() ? mix.get(i) : first(), common));
         }
     }
 
     private void demonstration() {
         if (setup.demonstration() != null && !setup.demonstration().isBlank()) {
-            seats.add(Seat.of(Taker.DEMONSTRATION, "Demonstration", size(setup.demonstration(), "/class/demonstration")));
+            seats.add(Seat.of(Taker.DEMONSTRATION, "Demonstration", size(setup.demonstration(), "/class/demonstration"), common));
         }
     }
 
@@ -86,7 +99,26 @@ final class Seating {
         String most = project.sizes().stream().map(Size::name)
                 .reduce((a, b) -> taken.getOrDefault(b, 0L) > taken.getOrDefault(a, 0L) ? b : a).orElseThrow();
         for (int i = 1; i <= setup.spares(); i++) {
-            seats.add(Seat.of(Taker.SPARE, "Spare " + i, most));
+            seats.add(Seat.of(Taker.SPARE, "Spare " + i, most, common));
+        }
+    }
+
+    private void choices() {
+        ChoiceRules.faults(setup, project).forEach(f -> faults.add(new Fault("/class" + f.pointer(), f.detail())));
+        Set<String> told = new HashSet<>();
+        for (int i = 0; i < project.materials().size(); i++) {
+            MaterialLine line = project.materials().get(i);
+            if (!line.alternatives().isEmpty() && !line.shared() && told.add(line.material())) {
+                open(i, line);
+            }
+        }
+    }
+
+    private void open(int i, MaterialLine line) {
+        long open = seats.stream().filter(s -> s.taker() == Taker.STUDENT && s.picks().get(i).chosen() == null).count();
+        if (open > 0) {
+            warnings.add(Sentence.of("%s of %s have not chosen their %s of “%s”; it is counted as “%s”.",
+                    open, setup.headcount(), line.choice(), line.material(), common.get(i).material()));
         }
     }
 

@@ -62,7 +62,7 @@ public final class TermPlanner {
     }
 
     private Map<String, List<PartNeed>> parts() {
-        Set<String> cut = request.parts().stream().flatMap(p -> ClassNeeds.cut(p.file().project()).stream()).collect(Collectors.toSet());
+        Set<String> cut = request.parts().stream().flatMap(p -> ClassNeeds.cut(p.file()).stream()).collect(Collectors.toSet());
         Map<String, List<PartNeed>> parts = new LinkedHashMap<>();
         for (TermRequest.Part part : request.parts()) {
             Requirements required = Requirements.of(part.file(), cut);

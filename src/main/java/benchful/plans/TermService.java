@@ -2,8 +2,7 @@ package benchful.plans;
 
 import benchful.catalogue.CatalogueSheet;
 import benchful.classes.CraftClass;
-import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.classes.Picks;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -25,8 +24,9 @@ public class TermService {
     /** @param others kits without a lesson that are bought for along with the classes */
     @Transactional
     public TermPlan plan(List<CraftClass> classes, List<TermRequest.Part> others) {
-        Stream<ProjectSheet> projects = Stream.concat(classes.stream().map(c -> c.project().toSheet()), others.stream().map(p -> p.file().project()));
-        List<String> materials = projects.flatMap(p -> p.materials().stream()).map(MaterialLine::material).distinct().toList();
+        Stream<String> named = Stream.concat(classes.stream().flatMap(c -> Picks.names(c.project().toSheet(), c.setup()).stream()),
+                others.stream().flatMap(p -> Picks.names(p.file().project(), p.file().setup()).stream()));
+        List<String> materials = named.distinct().toList();
         CatalogueSheet catalogue = shelf.sheets(materials, classes.stream().map(CraftClass::id).toList());
         List<TermRequest.Part> parts = Stream.concat(classes.stream().map(c -> part(c, catalogue)), others.stream()).toList();
         return TermPlanner.plan(new TermRequest(parts, catalogue), LocalDate.now(clock));

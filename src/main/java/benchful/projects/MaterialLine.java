@@ -2,6 +2,8 @@ package benchful.projects;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What one piece needs of one material.
@@ -13,6 +15,8 @@ import java.math.BigDecimal;
  * @param inKit false where it stays on the bench and is not packed into the kits; a shared line never is
  * @param waste percentage that replaces the catalogue's allowance on this line; null for the catalogue's
  * @param choice what the student chooses here, such as "colour"; null where there is no choice
+ * @param alternatives materials of the catalogue of which one can be chosen in place of {@code material}, each bought for
+ *     itself; none where a choice is only a word on the kit, as with a mixed bag of beads
  */
 public record MaterialLine(
         String material,
@@ -22,11 +26,31 @@ public record MaterialLine(
         Boolean inKit,
         BigDecimal waste,
         String choice,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> alternatives,
         String note) {
 
-    /** The same line, of a material of another name. */
-    MaterialLine of(String otherMaterial) {
-        return new MaterialLine(otherMaterial, amount, pieces, shared, inKit, waste, choice, note);
+    public MaterialLine {
+        alternatives = ProjectSheet.copy(alternatives);
+    }
+
+    /** A line that offers no other material. */
+    public MaterialLine(String material, String amount, String pieces, boolean shared, Boolean inKit, BigDecimal waste, String choice, String note) {
+        this(material, amount, pieces, shared, inKit, waste, choice, null, note);
+    }
+
+    /** The same line where a material has got another name. */
+    MaterialLine renamed(String from, String to) {
+        return new MaterialLine(renamed(material, from, to), amount, pieces, shared, inKit, waste, choice,
+                alternatives.stream().map(name -> renamed(name, from, to)).toList(), note);
+    }
+
+    private static String renamed(String name, String from, String to) {
+        return name.equalsIgnoreCase(from) ? to : name;
+    }
+
+    /** Its material and those that can be chosen in place of it. */
+    public List<String> offered() {
+        return Stream.concat(Stream.of(material), alternatives.stream()).toList();
     }
 
     /** Packed into each student's kit. */

@@ -24,10 +24,6 @@ class MaterialRenames {
     }
 
     private static ProjectSheet renamed(ProjectSheet sheet, Renamed renamed) {
-        return sheet.withMaterials(sheet.materials().stream().map(line -> renamed(line, renamed)).toList());
-    }
-
-    private static MaterialLine renamed(MaterialLine line, Renamed renamed) {
-        return line.material().equalsIgnoreCase(renamed.from()) ? line.of(renamed.to()) : line;
+        return sheet.withMaterials(sheet.materials().stream().map(line -> line.renamed(renamed.from(), renamed.to())).toList());
     }
 }

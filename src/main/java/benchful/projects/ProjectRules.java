@@ -28,6 +28,7 @@ public final class ProjectRules {
         rules.names();
         rules.measures();
         rules.sizes();
+        rules.alternatives();
         FormulaRules.check(project, rules.faults);
         StepRules.check(project, rules.faults);
         OrderRules.check(project, rules.faults);
@@ -63,6 +64,21 @@ public final class ProjectRules {
             measures.values().stream().filter(m -> !size.measures().containsKey(m.name())).forEach(m -> faults.add(
                     Pointers.below(at, m.name()), "Give “%s” for the size “%s”, such as 42 %s.", m.label(), size.name(), m.unit().symbol()));
             size.measures().forEach((name, value) -> measure(Pointers.below(at, name), name, value, measures.get(name)));
+        }
+    }
+
+    /** Whoever chooses says it once for a material, so all its lines must offer the same. */
+    private void alternatives() {
+        for (int i = 0; i < project.materials().size(); i++) {
+            MaterialLine line = project.materials().get(i);
+            String at = "/materials/" + i;
+            if (!line.alternatives().isEmpty()) {
+                faults.require(line.choice() != null, at + "/choice", "Say what students choose between these materials, such as colour.");
+                faults.require(line.offered().stream().map(String::toLowerCase).distinct().count() == line.offered().size(), at + "/alternatives",
+                        "A material is named twice here. Name each once, and not the line’s own.");
+            }
+            project.materials().stream().limit(i).filter(l -> l.material().equals(line.material()) && !l.alternatives().equals(line.alternatives())).findFirst()
+                    .ifPresent(l -> faults.add(at + "/alternatives", "Another line of “%s” offers other choices. Give all its lines the same.", line.material()));
         }
     }
 

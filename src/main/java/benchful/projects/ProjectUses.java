@@ -13,7 +13,9 @@ class ProjectUses implements Uses {
     private static final String NAMING_MATERIAL = """
             select * from project p where exists (
                 select 1 from jsonb_array_elements(coalesce(p.sheet -> 'materials', '[]'::jsonb)) line
-                where lower(line ->> 'material') = lower(:name)) order by lower(p.name)""";
+                where lower(line ->> 'material') = lower(:name) or exists (
+                    select 1 from jsonb_array_elements_text(coalesce(line -> 'alternatives', '[]'::jsonb)) other where lower(other) = lower(:name)))
+            order by lower(p.name)""";
 
     /** On the project itself, its tools or its steps. */
     private static final String CARRYING_HAZARD = """
@@ -33,7 +35,7 @@ class ProjectUses implements Uses {
         return users.stream().map(p -> new Use("the project " + p.name(), "/projects/" + p.id())).toList();
     }
 
-    /** The projects with a line of this material, by name. */
+    /** The projects with a line of this material, or where it can be chosen, by name. */
     List<Project> naming(String material) {
         return found(NAMING_MATERIAL, material);
     }

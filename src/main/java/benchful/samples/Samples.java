@@ -30,7 +30,8 @@ public class Samples {
             """
             delete from material m where sample and not exists (
                 select 1 from project p, jsonb_array_elements(coalesce(p.sheet -> 'materials', '[]'::jsonb)) line
-                where lower(line ->> 'material') = lower(m.name))""",
+                where lower(line ->> 'material') = lower(m.name) or exists (
+                    select 1 from jsonb_array_elements_text(coalesce(line -> 'alternatives', '[]'::jsonb)) other where lower(other) = lower(m.name)))""",
             "delete from supplier s where sample and not exists (select 1 from offer o where o.supplier_id = s.id)");
 
     private static final String KEPT = """

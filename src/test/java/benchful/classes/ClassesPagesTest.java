@@ -66,6 +66,25 @@ class ClassesPagesTest {
     }
 
     @Test
+    void takesWhatAStudentChoseAndWhatStandsInAndFollowsANewName() {
+        String page = "/classes/" + data.classTitled("Plant hangers, Sunday");
+        tutor.open(page + "/setup").type("/students/3/choices/cotton cord 3 mm", "cotton cord 3 mm, moss green")
+                .type("/instead/0/of", "wooden ring 55 mm").type("/instead/0/use", "no such ring").press("Save and show the plan");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults().toString()).contains("“no such ring” is not among your materials.");
+        tutor.type("/instead/0/use", "jump ring 6 mm").press("Save and show the plan");
+        assertThat(tutor.page().select(".kits details").eachText()).anyMatch(k -> k.contains("Tobiah Fennimore") && k.contains("cotton cord 3 mm, moss green")
+                && k.contains("jump ring 6 mm, instead of wooden ring 55 mm"));
+
+        String material = tutor.open("/materials?name=moss+green").page().select("tbody a").first().attr("href");
+        tutor.open(material + "/edit").type("/name", "cotton cord 3 mm, forest").press("Save");
+        assertThat(tutor.page().select("main li").eachText()).anyMatch(u -> u.contains("the class Plant hangers, Sunday"));
+        assertThat(tutor.open(page + "/setup").field("/students/3/choices/cotton cord 3 mm")).isEqualTo("cotton cord 3 mm, forest");
+        assertThat(tutor.press("Save and show the plan").status()).isEqualTo(200);
+        assertThat(tutor.page().select("#materials").parents().first().text()).doesNotContain("Not worked out yet");
+    }
+
+    @Test
     void addsAndRemovesRowsWithoutSaving() {
         tutor.open("/classes/" + strand + "/setup").press("Add a meeting");
         assertThat(tutor.status()).isEqualTo(200);

@@ -57,8 +57,8 @@ class MaterialsPlannerTest {
                         tuple("short", 3, 0, 1), tuple("long", 2, 1, 0));
         assertThat(plan.kits()).extracting(Kit::title).containsExactly("Ann", "Student 2", "Student 3", "Student 4", "Student 5", "Demonstration", "Spare 1");
         assertThat(plan.kits().get(0).contents()).containsExactly(
-                new Kit.Content("Cord", Quantity.parse("6.4 m"), 2, Quantity.parse("3.2 m"), null, null, null),
-                new Kit.Content("Bead", Quantity.parse("6"), null, null, "colour", "red", null));
+                new Kit.Content("Cord", Quantity.parse("6.4 m"), 2, Quantity.parse("3.2 m"), null, null, null, null),
+                new Kit.Content("Bead", Quantity.parse("6"), null, null, "colour", "red", null, null));
         assertThat(plan.kits().get(0).mass()).isEqualTo(Quantity.parse("22.2 g"));
         assertThat(plan.bench()).extracting(Kit.Content::material, Kit.Content::amount).containsExactly(
                 tuple("Glue", Quantity.parse("10 ml")), tuple("Ring", Quantity.parse("7")));

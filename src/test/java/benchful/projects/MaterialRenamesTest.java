@@ -1,6 +1,7 @@
 package benchful.projects;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import benchful.core.SkillLevel;
 import benchful.web.Visitor;
@@ -26,7 +27,8 @@ class MaterialRenamesTest {
         tutor.open(material + "/edit").type("/name", "Waxed cord of another name").press("Save");
         assertThat(tutor.page().select("main li").eachText()).contains("the project Renaming bracelet");
         assertThat(QuarkusTransaction.requiringNew().call(() -> Project.byId(project).orElseThrow().toSheet().materials()))
-                .extracting(MaterialLine::material).containsExactly("Waxed cord of another name", "bead");
+                .extracting(MaterialLine::material, MaterialLine::alternatives).containsExactly(tuple("Waxed cord of another name", List.of()),
+                        tuple("bead", List.of("bead, other", "Waxed cord of another name")));
 
         tutor.press("Remove this material");
         assertThat(tutor.status()).isEqualTo(409);
@@ -43,10 +45,10 @@ class MaterialRenamesTest {
         Step cut = new Step("cut", "Cut", StepKind.TOGETHER, Duration.ofMinutes(5), null, null, null, null, false, List.of(), List.of(), null,
                 List.of("sharp-tools"), "Cut.", null, null, null);
         return new ProjectSheet("Renaming bracelet", "cord", SkillLevel.BEGINNER, null, null, null, null, null,
-                List.of(new Size("M", null)), null, List.of(line("renamed CORD"), line("bead")), null, List.of(cut), null, null);
+                List.of(new Size("M", null)), null, List.of(new MaterialLine("renamed CORD", "1 pcs", null, false, null, null, null, null), line("bead")), null, List.of(cut), null, null);
     }
 
     private static MaterialLine line(String material) {
-        return new MaterialLine(material, "1 pcs", null, false, null, null, null, null);
+        return new MaterialLine(material, "1 pcs", null, false, null, null, "colour", List.of(material + ", other", "Renamed cord"), null);
     }
 }
