@@ -19,7 +19,7 @@ final class AssessmentDraft {
     /** @param hazards the library's entries of those in use */
     AssessmentSheet of(List<HazardSheet> hazards) {
         HazardUses uses = HazardUses.of(file);
-        return new AssessmentSheet(hazards.stream().map(h -> row(h, uses)).toList(), null, null, null, null);
+        return new AssessmentSheet(hazards.stream().map(h -> row(h, uses)).toList(), null, null, null, null, null, null);
     }
 
     private AssessmentSheet.Row row(HazardSheet h, HazardUses uses) {

@@ -1,10 +1,7 @@
 package benchful.assessments;
 
 import benchful.classes.CraftClass;
-import benchful.hazards.HazardLibrary;
-import benchful.plans.ClassFile;
-import benchful.plans.HazardUses;
-import benchful.plans.PlanService;
+import benchful.core.Fault;
 import benchful.web.FormTree;
 import benchful.web.Pages;
 import benchful.web.SheetForm;
@@ -30,14 +27,12 @@ import java.util.List;
 @Path("/classes/{id: \\d+}/assessment")
 @Produces(MediaType.TEXT_HTML)
 class AssessmentPages {
-    private static final SheetReader<AssessmentSheet> READER = new SheetReader<>(AssessmentSheet.class, "assessment-1", s -> List.of());
+    private static final SheetReader<AssessmentSheet> READER = new SheetReader<>(AssessmentSheet.class, "assessment-1", AssessmentPages::disorder);
 
-    private final PlanService plans;
-    private final HazardLibrary library;
+    private final Assessments assessments;
 
-    AssessmentPages(PlanService plans, HazardLibrary library) {
-        this.plans = plans;
-        this.library = library;
+    AssessmentPages(Assessments assessments) {
+        this.assessments = assessments;
     }
 
     @CheckedTemplate(basePath = "assessments")
@@ -49,9 +44,13 @@ class AssessmentPages {
 
     /** What the page shows. */
     @TemplateData
-    record AssessmentPage(CraftClass craftClass, SheetForm form, List<PrintedAssessment> printed) {
+    record AssessmentPage(CraftClass craftClass, SheetForm form, List<AssessmentPrint> printed) {
         public boolean drafted() {
             return form.version() == 0;
+        }
+
+        public String documents() {
+            return "/classes/" + craftClass.id() + "/documents";
         }
     }
 
@@ -61,7 +60,7 @@ class AssessmentPages {
         CraftClass craftClass = existing(id);
         SheetForm form = Assessment.of(craftClass)
                 .map(a -> SheetForm.of(READER.written(a.sheet()), a.version()))
-                .orElseGet(() -> SheetForm.of(READER.written(draft(craftClass)), 0));
+                .orElseGet(() -> SheetForm.of(READER.written(assessments.draft(craftClass).sheet()), 0));
         return page(craftClass, form);
     }
 
@@ -93,13 +92,17 @@ class AssessmentPages {
         target.persistAndFlush();
     }
 
-    private AssessmentSheet draft(CraftClass craftClass) {
-        ClassFile file = plans.file(craftClass);
-        return new AssessmentDraft(file).of(library.find(HazardUses.of(file).ids()));
+    private static List<Fault> disorder(AssessmentSheet sheet) {
+        try {
+            sheet.bands();
+            return List.of();
+        } catch (IllegalArgumentException e) {
+            return List.of(new Fault(sheet.highFrom() == null ? "/medium_from" : "/high_from", e.getMessage()));
+        }
     }
 
-    private static TemplateInstance page(CraftClass craftClass, SheetForm form) {
-        return Templates.form(new AssessmentPage(craftClass, form, PrintedAssessment.of(craftClass)));
+    private TemplateInstance page(CraftClass craftClass, SheetForm form) {
+        return Templates.form(new AssessmentPage(craftClass, form, assessments.printed(craftClass)));
     }
 
     private static CraftClass existing(long id) {

@@ -10,10 +10,18 @@ import java.util.List;
  * @param assessor who judged; null while not signed
  * @param signed the day of signing; null while not signed
  * @param reviewBy when to look at it again; null for before the next class
+ * @param mediumFrom lowest score of a medium risk; null for the usual
+ * @param highFrom lowest score of a high risk; null for the usual
  */
-public record AssessmentSheet(List<Row> rows, String assessor, LocalDate signed, LocalDate reviewBy, String notes) {
+public record AssessmentSheet(
+        List<Row> rows, String assessor, LocalDate signed, LocalDate reviewBy, String notes, Integer mediumFrom, Integer highFrom) {
     public AssessmentSheet {
         rows = rows == null ? List.of() : List.copyOf(rows);
+    }
+
+    /** @throws IllegalArgumentException if medium would begin no lower than high */
+    public RiskBands bands() {
+        return new RiskBands(mediumFrom == null ? RiskBands.USUAL.mediumFrom() : mediumFrom, highFrom == null ? RiskBands.USUAL.highFrom() : highFrom);
     }
 
     /**

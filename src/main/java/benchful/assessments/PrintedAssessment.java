@@ -18,7 +18,7 @@ import org.hibernate.type.descriptor.java.Immutability;
 
 /** An assessment as it was printed; it is never changed. */
 @Entity
-public class PrintedAssessment extends PanacheEntityBase {
+class PrintedAssessment extends PanacheEntityBase {
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     Long id;
@@ -44,15 +44,12 @@ public class PrintedAssessment extends PanacheEntityBase {
     }
 
     /** All versions that were printed, the latest first. */
-    public static List<PrintedAssessment> of(CraftClass craftClass) {
+    static List<PrintedAssessment> of(CraftClass craftClass) {
         return list("craftClass = ?1 order by printedAt desc, id desc", craftClass);
     }
 
-    public LocalDateTime printedAt() {
-        return printedAt;
-    }
-
-    public AssessmentSheet sheet() {
-        return sheet;
+    /** @param number its place among those of its class, from 1 */
+    AssessmentPrint asPrint(int number) {
+        return new AssessmentPrint(id, number, printedAt, sheet);
     }
 }

@@ -23,8 +23,13 @@ public record ChecklistSheet(SheetHead head, String summary, List<Section> secti
      *
      * @param at a time or a day before the text; may be empty
      * @param note what to mind; may be empty
+     * @param signs to show; may be none
      */
-    public record Item(String at, String text, String note) {
+    public record Item(String at, String text, String note, Signage signs) {
+        Item(String at, String text, String note) {
+            this(at, text, note, Signage.NONE);
+        }
+
         static Item of(String text) {
             return new Item("", text, "");
         }

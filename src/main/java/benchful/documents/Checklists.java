@@ -14,7 +14,7 @@ final class Checklists {
         sections.add(new DaysBefore(source, options).section());
         sections.add(new Bringing(source, tools).section());
         sections.add(new SettingOut(source, tools).section());
-        sections.add(SafetyItems.briefing(source));
+        sections.add(SafetyItems.briefing(source, new PrintedSigns(bag, options.version())));
         if (source.lesson() != null) {
             sections.add(During.section(source));
         }
@@ -23,7 +23,7 @@ final class Checklists {
         for (int i = 0; i < sections.size(); i++) {
             bookmarks.add(new SheetHead.Bookmark(sections.get(i).title(), "section" + (i + 1)));
         }
-        PlanTable plan = source.lesson() == null ? null : new PlanTables(source).table(bag, 800, 13);
+        PlanTable plan = source.lesson() == null ? null : new PlanTables(source).upright(bag, options.version());
         if (plan != null) {
             bookmarks.add(new SheetHead.Bookmark("Timed plan", "timed"));
         }

@@ -57,6 +57,7 @@ public class DocumentService {
             case HANDOUT -> new Handouts(source, options).sheet(Readers.eachSize(source, options.version()).get(0), bag);
             case LABELS -> new Labels(source, options).sheet(bag);
             case CHECKLIST -> Checklists.sheet(source, options, bag);
+            case ASSESSMENT -> RiskSheet.of(source, options, bag);
             case REGISTER -> RegisterSheet.of(source, options);
             case PLAN -> PlanSheet.of(source, options, bag);
             case PACKING -> PackingSheet.of(source, options);

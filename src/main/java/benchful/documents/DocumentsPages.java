@@ -1,5 +1,7 @@
 package benchful.documents;
 
+import benchful.assessments.AssessmentPrint;
+import benchful.assessments.Assessments;
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
 import benchful.hazards.HazardLibrary;
@@ -32,13 +34,15 @@ class DocumentsPages {
     private final DocumentService documents;
     private final PlanService plans;
     private final HazardLibrary hazards;
+    private final Assessments assessments;
     private final Optional<String> publicAddress;
 
-    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards,
+    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards, Assessments assessments,
             @ConfigProperty(name = "benchful.public-address") Optional<String> publicAddress) {
         this.documents = documents;
         this.plans = plans;
         this.hazards = hazards;
+        this.assessments = assessments;
         this.publicAddress = publicAddress;
     }
 
@@ -91,7 +95,7 @@ class DocumentsPages {
         PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri));
         OptionsReader reader = new OptionsReader(form);
         PrintOptions options = reader.read("/classes/" + id + "/documents");
-        PrintSource source = source(craftClass);
+        PrintSource source = source(craftClass, what == PrintOut.ASSESSMENT ? assessment(craftClass, form.value("kept")) : null);
         List<Fault> faults = what.needsLesson() && source.lesson() == null
                 ? List.of(new Fault("", "Nothing with times can be printed until the plan's contradictions are mended.")) : reader.faults();
         if (!faults.isEmpty()) {
@@ -124,11 +128,17 @@ class DocumentsPages {
         return Templates.index(new DocumentsPage(craftClass, form, unplanned, form.value("address").matches("https?://(localhost|127\\.|\\[::1).*")));
     }
 
-    private PrintSource source(CraftClass craftClass) {
+    private PrintSource source(CraftClass craftClass, AssessmentPrint assessment) {
         ClassFile file = plans.file(craftClass);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
         return new PrintSource(file, plans.withRisk(file, plans.plan(file)), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
-                HazardNotes.of(hazards.all()));
+                HazardNotes.of(hazards.all()), assessment);
+    }
+
+    /** @param kept id of a version that was printed before; empty for what is saved now */
+    private AssessmentPrint assessment(CraftClass craftClass, String kept) {
+        return kept.isEmpty() ? assessments.print(craftClass)
+                : assessments.printed(craftClass).stream().filter(print -> kept.equals(String.valueOf(print.id()))).findFirst().orElseThrow(NotFoundException::new);
     }
 
     private String address(UriInfo uri) {

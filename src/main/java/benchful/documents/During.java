@@ -18,8 +18,8 @@ final class During {
     static ChecklistSheet.Section section(PrintSource source) {
         List<Timed> timed = new ArrayList<>();
         Map<String, Integer> numbers = StepNumbers.of(source.lesson());
-        source.lesson().blocks().forEach(block -> add(timed, block, numbers.get(block.step())));
-        source.plan().breaks().forEach(pause -> timed.add(pause(pause)));
+        source.lesson().blocks().forEach(block -> add(source, timed, block, numbers.get(block.step())));
+        source.plan().breaks().forEach(pause -> timed.add(pause(source, pause)));
         timed.sort(Comparator.comparing(Timed::at));
         List<ChecklistSheet.Item> items = new ArrayList<>();
         items.add(ChecklistSheet.Item.of("Write on the review sheet when each step really ends."));
@@ -30,8 +30,8 @@ final class During {
 
     private record Timed(LocalDateTime at, ChecklistSheet.Item item) {}
 
-    private static void add(List<Timed> timed, Block block, int number) {
-        String at = Formats.clock(block.start());
+    private static void add(PrintSource source, List<Timed> timed, Block block, int number) {
+        String at = at(source, block.start());
         if (block.lane() == Lane.WAIT || block.lane() == Lane.EQUIPMENT) {
             timed.add(new Timed(block.start(), new ChecklistSheet.Item(at, "step %d begins: %s; ready %s.".formatted(number, block.title(), Formats.clock(block.end())), "")));
         } else if (block.lane() == Lane.HOME) {
@@ -39,7 +39,12 @@ final class During {
         }
     }
 
-    private static Timed pause(Break pause) {
-        return new Timed(pause.start(), new ChecklistSheet.Item(Formats.clock(pause.start()), "%s until %s.".formatted(pause.title(), Formats.clock(pause.end())), ""));
+    private static Timed pause(PrintSource source, Break pause) {
+        return new Timed(pause.start(), new ChecklistSheet.Item(at(source, pause.start()), "%s until %s.".formatted(pause.title(), Formats.clock(pause.end())), ""));
+    }
+
+    /** With the day where there is more than one. */
+    private static String at(PrintSource source, LocalDateTime moment) {
+        return source.lesson().meetings().size() > 1 ? Formats.words(moment) : Formats.clock(moment);
     }
 }

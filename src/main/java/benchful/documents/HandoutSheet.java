@@ -57,7 +57,7 @@ public record HandoutSheet(
             List<Caution> cautions, Figure picture, String seen, String link, String code) {}
 
     /** Usual cautions of one hazard; no sentences where they were said before. */
-    public record Caution(String name, List<String> sentences) {}
+    public record Caution(String name, List<String> sentences, Signage signs) {}
 
     /** A strand drawn 1:1, in as many rows as the page needs, and how its beads are drawn. */
     public record FullSize(String title, List<FullRow> rows, List<Legend> legend) {}

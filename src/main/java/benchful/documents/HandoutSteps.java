@@ -28,16 +28,18 @@ final class HandoutSteps {
     private final ProjectSheet project;
     private final LessonPlan lesson;
     private final PictureBag bag;
+    private final PrintedSigns signs;
     private final boolean leftHanded;
     private final Map<String, Integer> numbers;
     private final Set<String> saidBefore = new HashSet<>();
     private final Map<String, Integer> drawnAt = new HashMap<>();
 
-    HandoutSteps(PrintSource source, PictureBag bag, boolean leftHanded) {
+    HandoutSteps(PrintSource source, PictureBag bag, PrintedSigns signs, boolean leftHanded) {
         this.source = source;
         this.project = source.file().project();
         this.lesson = source.lesson();
         this.bag = bag;
+        this.signs = signs;
         this.leftHanded = leftHanded;
         this.numbers = StepNumbers.of(lesson);
     }
@@ -104,7 +106,7 @@ final class HandoutSteps {
     private List<HandoutSheet.Caution> cautions(Step step) {
         return new HazardUse(source.file()).ofStep(step).stream().map(source::hazard).flatMap(Optional::stream)
                 .map(hazard -> new HandoutSheet.Caution(hazard.name(), saidBefore.add(hazard.id())
-                        ? hazard.cautions().stream().limit(CAUTIONS_BESIDE_A_STEP).toList() : List.of()))
+                        ? hazard.cautions().stream().limit(CAUTIONS_BESIDE_A_STEP).toList() : List.of(), signs.of(hazard)))
                 .toList();
     }
 

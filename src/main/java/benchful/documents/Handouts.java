@@ -36,13 +36,14 @@ final class Handouts {
     /** @param reader whom it is for */
     HandoutSheet sheet(Reader reader, PictureBag bag) {
         MaterialsPlan.SizeTaken size = size(reader.size());
-        HandoutSteps steps = new HandoutSteps(source, bag, reader.leftHanded());
+        PrintedSigns signs = new PrintedSigns(bag, reader.version());
+        HandoutSteps steps = new HandoutSteps(source, bag, signs, reader.leftHanded());
         List<HandoutSheet.FullSize> strands = strands(size.piece(), bag);
         String address = options.address() == null ? "" : options.address() + reader.address();
         return new HandoutSheet(
                 head(reader, !strands.isEmpty()), project.name(), reader.forWhom(), "Size " + reader.size(),
                 Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), kit(reader), tools(), steps.all(), strands,
-                cautions(), steps.atHome(), Markdown.markdown(project.care()),
+                cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
                 address.isEmpty() ? null : bag.code("handout-code", address), address);
     }
 
@@ -135,9 +136,9 @@ final class Handouts {
         return new HandoutSheet.FullSize(Formats.number(java.math.BigDecimal.valueOf(strand.beads().size()), 0) + " beads", figures, legend);
     }
 
-    private List<HandoutSheet.Caution> cautions() {
+    private List<HandoutSheet.Caution> cautions(PrintedSigns signs) {
         return new HazardUse(source.file()).all().stream().map(source::hazard).flatMap(Optional::stream)
-                .map(hazard -> new HandoutSheet.Caution(hazard.name(), hazard.cautions().stream().limit(3).toList()))
+                .map(hazard -> new HandoutSheet.Caution(hazard.name(), hazard.cautions().stream().limit(3).toList(), signs.of(hazard)))
                 .toList();
     }
 

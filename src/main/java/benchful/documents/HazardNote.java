@@ -1,5 +1,6 @@
 package benchful.documents;
 
+import benchful.hazards.HazardSheet;
 import java.util.List;
 
 /**
@@ -11,11 +12,11 @@ import java.util.List;
  * @param firstResponse what to do if it happens
  * @param gear protective gear
  * @param ventilation "none", "windows" or "extractor"
- * @param signs codes and names, "W021 Flammable material"
+ * @param signs of ISO 7010, then pictograms of the GHS
  * @param disposal where leftovers go; may be empty
  */
 public record HazardNote(String id, String name, String harm, List<String> cautions, List<String> firstResponse, List<String> gear,
-        String ventilation, List<String> signs, String disposal) {
+        String ventilation, List<HazardSheet.Sign> signs, String disposal) {
     public HazardNote {
         cautions = List.copyOf(cautions);
         firstResponse = List.copyOf(firstResponse);

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** What print-outs say of each hazard, by its id, in the tutor's own words where she changed the library's. */
 final class HazardNotes {
@@ -19,7 +20,7 @@ final class HazardNotes {
     private static HazardNote note(HazardSheet h) {
         return new HazardNote(h.id(), h.name(), text(h.harm()), h.cautions(), h.firstResponse(), h.protectiveGear(),
                 h.ventilation() == null ? "" : h.ventilation().name().toLowerCase(Locale.ROOT),
-                h.signs().stream().map(s -> s.code() + " " + s.name()).toList(), text(h.disposal()));
+                Stream.concat(h.signs().stream(), h.pictograms().stream()).toList(), text(h.disposal()));
     }
 
     private static String text(String text) {

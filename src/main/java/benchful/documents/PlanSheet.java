@@ -5,6 +5,6 @@ public record PlanSheet(SheetHead head, PlanTable plan) {
     static PlanSheet of(PrintSource source, PrintOptions options, PictureBag bag) {
         SheetHead head = SheetHead.of(source, "Timed plan: " + source.title(), Stylesheet.landscape(options.paper(), options.version()),
                 options.paper(), options.version(), java.util.List.of(new SheetHead.Bookmark("Picture", "top"), new SheetHead.Bookmark("Table", "table")));
-        return new PlanSheet(head, new PlanTables(source).table(bag, 1080, 14));
+        return new PlanSheet(head, new PlanTables(source).wide(bag, options.version()));
     }
 }

@@ -4,52 +4,80 @@ import benchful.core.lesson.Block;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.MeetingPlan;
 import benchful.plans.ClassPlan;
 import benchful.plans.PlanPicture;
 import benchful.plans.StepNumbers;
 import benchful.web.Formats;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Fills the timed plan's picture and table. */
 final class PlanTables {
+    /** On a page on its side letters come out at 18 pt. */
+    private static final int LARGE_WIDTH = 720;
+    private static final int LARGE_TEXT = 18;
+
     private final ClassPlan plan;
     private final LessonPlan lesson;
     private final List<Break> breaks;
     private final Map<String, Integer> numbers;
-    private final boolean days;
+    private final boolean many;
 
     PlanTables(PrintSource source) {
         this.plan = source.plan();
         this.lesson = source.lesson();
         this.breaks = source.plan().breaks();
         this.numbers = StepNumbers.of(lesson);
-        this.days = lesson.meetings().size() > 1;
+        this.many = lesson.meetings().size() > 1;
+    }
+
+    /** On a page on its side. */
+    PlanTable wide(PictureBag bag, Version version) {
+        return table(bag, version, 1080, 14);
+    }
+
+    /** On an upright page; on its side in large print. */
+    PlanTable upright(PictureBag bag, Version version) {
+        return table(bag, version, 800, 13);
     }
 
     /** @param width of the picture and @param text size of its letters [px]: their ratio decides how it reads on paper */
-    PlanTable table(PictureBag bag, int width, int text) {
-        String svg = PlanPicture.of(plan).sized(width, text).svg();
-        HandoutSheet.Figure picture = new HandoutSheet.Figure(bag.drawing("plan", svg), "The timed plan as a picture; the table below says the same.");
+    private PlanTable table(PictureBag bag, Version version, int width, int text) {
+        boolean large = version == Version.LARGE;
+        PlanPicture picture = large ? PlanPicture.of(plan).sized(LARGE_WIDTH, LARGE_TEXT) : PlanPicture.of(plan).sized(width, text);
+        List<HandoutSheet.Figure> pictures = large ? lesson.meetings().stream().map(meeting -> figure(bag, picture, List.of(meeting))).toList()
+                : List.of(figure(bag, picture, lesson.meetings()));
         List<PlanTable.Ahead> ahead = lesson.preparation().items().stream().map(item -> new PlanTable.Ahead(item.title(), Formats.words(item.length()))).toList();
-        return new PlanTable(picture, verdict(), rows(), ahead);
+        return new PlanTable(pictures, verdict(), large, days(true), ahead);
     }
 
-    List<PlanTable.Row> rows() {
-        return Stream.concat(lesson.blocks().stream().map(block -> new Timed(block.start(), numbers.get(block.step()), row(block))),
-                        breaks.stream().map(pause -> new Timed(pause.start(), 0, row(pause))))
-                .sorted(Comparator.comparing(Timed::start).thenComparing(Timed::number)).map(Timed::row).toList();
+    private HandoutSheet.Figure figure(PictureBag bag, PlanPicture picture, List<MeetingPlan> meetings) {
+        String name = "plan-" + (lesson.meetings().indexOf(meetings.get(0)) + 1);
+        return new HandoutSheet.Figure(bag.drawing(name, picture.named(name).svg(meetings)), "The timed plan as a picture; the table below says the same.");
+    }
+
+    /** @param breaksToo whether breaks have a row of their own */
+    List<PlanTable.Day> days(boolean breaksToo) {
+        Map<LocalDate, List<PlanTable.Row>> byDay = Stream.concat(
+                        lesson.blocks().stream().map(block -> new Timed(block.start(), numbers.get(block.step()), row(block))),
+                        breaks.stream().filter(pause -> breaksToo).map(pause -> new Timed(pause.start(), 0, row(pause))))
+                .sorted(Comparator.comparing(Timed::start).thenComparing(Timed::number))
+                .collect(Collectors.groupingBy(timed -> timed.start().toLocalDate(), TreeMap::new, Collectors.mapping(Timed::row, Collectors.toList())));
+        return byDay.entrySet().stream().map(day -> new PlanTable.Day(many ? Formats.words(day.getKey()) : "", day.getValue())).toList();
     }
 
     private record Timed(LocalDateTime start, int number, PlanTable.Row row) {}
 
     private String verdict() {
-        String end = days ? Formats.words(lesson.finish()) : Formats.clock(lesson.finish());
+        String end = many ? Formats.words(lesson.finish()) : Formats.clock(lesson.finish());
         return lesson.fits() ? "Ends at about %s, %s before the booked end.".formatted(end, Formats.words(lesson.spare()))
                 : "Ends at about %s: %s over the booked end.".formatted(end, Formats.words(lesson.over()));
     }
@@ -60,24 +88,23 @@ final class PlanTables {
                 block.title() + (block.group() == 0 ? "" : ", group " + block.group()), Formats.word(block.kind()), tools, remark(block), false);
     }
 
-    private PlanTable.Row row(Break pause) {
+    private static PlanTable.Row row(Break pause) {
         return new PlanTable.Row(List.of(span(pause.start(), pause.end())), Formats.words(Duration.between(pause.start(), pause.end())), "", pause.title(), "", "", "", true);
     }
 
-    private List<String> clock(Block block) {
+    private static List<String> clock(Block block) {
         return block.segments().isEmpty() ? List.of(span(block.start(), block.end()))
                 : block.segments().stream().map(part -> span(part.start(), part.end())).toList();
     }
 
-    private String span(LocalDateTime from, LocalDateTime to) {
-        String start = days ? Formats.words(from) : Formats.clock(from);
-        return start + "–" + (from.toLocalDate().equals(to.toLocalDate()) ? Formats.clock(to) : Formats.words(to));
+    private static String span(LocalDateTime from, LocalDateTime to) {
+        return Formats.clock(from) + "–" + (from.toLocalDate().equals(to.toLocalDate()) ? Formats.clock(to) : Formats.words(to));
     }
 
     private static String remark(Block block) {
         if (block.lane() == Lane.HOME) {
             return "goes on at home";
         }
-        return block.critical() ? "decides the end" : block.slack().isZero() ? "" : "may start " + Formats.words(block.slack()) + " later";
+        return block.critical() ? "decides the end" : block.slack().isZero() ? "" : "may slip " + Formats.words(block.slack());
     }
 }

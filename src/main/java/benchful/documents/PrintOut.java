@@ -9,6 +9,7 @@ public enum PrintOut {
     HANDOUT("Handouts", "What students work from and take home: steps, sizes, drawings, cautions and care."),
     LABELS("Kit labels", "One for each kit, on sheets of labels: name, seat, size, contents, cautions and a code that opens the handout."),
     CHECKLIST("Tutor’s checklist", "What to do, bring, set out, say and check from the days before to closing, with the timed plan."),
+    ASSESSMENT("Risk assessment", "Hazards, controls and what risk is left, on the matrix, to sign. Each version that is printed is kept."),
     REGISTER("Register", "Who is here, what they need, whom to call. It holds personal data: keep it out of sight."),
     PLAN("Timed plan", "The lesson as a picture and a table, on its side."),
     PACKING("Packing list", "Kit by kit and material by material, with boxes to tick."),

@@ -1,5 +1,6 @@
 package benchful.documents;
 
+import benchful.assessments.AssessmentPrint;
 import benchful.classes.ClassSetup;
 import benchful.core.lesson.LessonPlan;
 import benchful.plans.ClassFile;
@@ -16,8 +17,10 @@ import java.util.Optional;
  *
  * @param pictures of the project, by name, with their content
  * @param hazards what is said of each hazard that the class meets, by id
+ * @param assessment of its risks; null where that is not what is printed
  */
-public record PrintSource(ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards) {
+public record PrintSource(
+        ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment) {
     public PrintSource {
         pictures = Map.copyOf(pictures);
         hazards = Map.copyOf(hazards);

@@ -4,7 +4,7 @@ import benchful.plans.MaterialsPlan;
 import java.util.List;
 
 /** A sheet to write on during and after the class: when each step really ended, what broke, ran short or was left. */
-public record ReviewSheet(SheetHead head, List<PlanTable.Row> steps, List<Brought> materials, List<String> questions) {
+public record ReviewSheet(SheetHead head, List<PlanTable.Day> days, List<Brought> materials, List<String> questions) {
 
     /** A material and how much of it was brought. */
     public record Brought(String material, String amount) {}
@@ -16,7 +16,7 @@ public record ReviewSheet(SheetHead head, List<PlanTable.Row> steps, List<Brough
         SheetHead head = SheetHead.of(source, "Review sheet: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), List.of(new SheetHead.Bookmark("Times", "top"), new SheetHead.Bookmark("Materials", "materials"),
                         new SheetHead.Bookmark("Notes", "notes")));
-        return new ReviewSheet(head, new PlanTables(source).rows().stream().filter(row -> !row.pause()).toList(), brought, List.of(
+        return new ReviewSheet(head, new PlanTables(source).days(false), brought, List.of(
                 "How many came, how many finished?", "Where did they wait for me, or for a tool?", "What did I explain twice?", "What I change next time:"));
     }
 }

@@ -40,15 +40,14 @@ final class SafetyItems {
         return List.of();
     }
 
-    static ChecklistSheet.Section briefing(PrintSource source) {
+    static ChecklistSheet.Section briefing(PrintSource source, PrintedSigns signs) {
         List<ChecklistSheet.Item> items = new ArrayList<>();
         items.add(ChecklistSheet.Item.of("Exits, meeting point, first aid, who is trained; the emergency number that is valid here."));
         items.add(ChecklistSheet.Item.of("Ask about allergies, skin, eyes, pregnancy, pacemakers and medicine, in private."));
         for (HazardNote hazard : hazards(source)) {
             String told = String.join(" ", hazard.cautions().stream().limit(TOLD).toList());
-            String signs = hazard.signs().isEmpty() ? "" : "Signs: " + String.join(", ", hazard.signs()) + ". ";
             String first = hazard.firstResponse().isEmpty() ? "" : "If it happens: " + hazard.firstResponse().get(0);
-            items.add(new ChecklistSheet.Item(hazard.name() + ".", told, (signs + first).strip()));
+            items.add(new ChecklistSheet.Item(hazard.name() + ".", told, first, signs.of(hazard)));
         }
         return new ChecklistSheet.Section("Safety briefing", "Tell the class at the start; repeat each caution when its step comes. These are usual cautions, no legal or medical advice.", items);
     }

@@ -45,10 +45,15 @@ public record PlanPicture(LessonPlan plan, List<Break> breaks, List<Risk.BlockRi
     }
 
     public String svg() {
+        return svg(plan.meetings());
+    }
+
+    /** @param meetings those of the plan that are drawn, as where a page holds only one */
+    public String svg(List<MeetingPlan> meetings) {
         Svg svg = new Svg();
         Map<String, Integer> numbers = StepNumbers.of(plan);
         double y = 0;
-        for (MeetingPlan meeting : plan.meetings()) {
+        for (MeetingPlan meeting : meetings) {
             y = new PlanPanel(this, meeting, numbers, svg).draw(y) + text;
         }
         y = legend(svg, y);

@@ -7,8 +7,14 @@ import benchful.SampleData;
 import benchful.web.Visitor;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import jakarta.inject.Inject;
+import java.io.IOException;
 import java.net.URL;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -61,13 +67,47 @@ class AssessmentPagesTest {
         assertThat(other.rows(".summary.stale table")).contains("assessor | Morwenna Tallis | Idris Pell");
     }
 
+    @Test
+    void keepsEachVersionThatIsPrinted() throws Exception {
+        RestAssured.get(address + pdf());
+        tutor.open(page);
+        assertThat(tutor.page().select("a[href*=kept]")).isEmpty();
+        tutor.type("/assessor", "Morwenna Tallis").press("Save the assessment");
+        RestAssured.get(address + pdf());
+        RestAssured.get(address + pdf());
+        tutor.open(page).type("/assessor", "Idris Pell").press("Save the assessment");
+        RestAssured.get(address + pdf());
+        List<String> kept = tutor.open(page).page().select("a[href*=kept]").eachText();
+        assertThat(kept).hasSize(2).element(0).asString().startsWith("Version 2, ");
+        String first = tutor.page().select("a[href*=kept]").get(1).attr("href");
+        assertThat(text(RestAssured.get(address + first.substring(1)).asByteArray())).contains("Version 1, ").contains("Morwenna Tallis").doesNotContain("Idris Pell");
+        assertThat(RestAssured.get(address + pdf() + "?kept=999999").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void refusesBandsThatOverlap() {
+        tutor.open(page).type("/medium_from", "12").type("/high_from", "10").press("Save the assessment");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults().toString()).contains("high above it");
+    }
+
+    private String pdf() {
+        return page.substring(1).replace("/assessment", "/documents/assessment.pdf");
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
     /** Bands of 1-8, 9-15 and 16-25: universities' guidance on risk assessment; others differ. */
     @Test
     void bandsTheMatrixByTheNamedConvention() {
-        assertThat(new Risk(2, 4).band()).isEqualTo("low");
-        assertThat(new Risk(3, 3).band()).isEqualTo("medium");
-        assertThat(new Risk(5, 3).band()).isEqualTo("medium");
-        assertThat(new Risk(4, 4).band()).isEqualTo("high");
+        assertThat(RiskBands.USUAL.of(new Risk(2, 4))).isEqualTo("low");
+        assertThat(RiskBands.USUAL.of(new Risk(3, 3))).isEqualTo("medium");
+        assertThat(RiskBands.USUAL.of(new Risk(5, 3))).isEqualTo("medium");
+        assertThat(RiskBands.USUAL.of(new Risk(4, 4))).isEqualTo("high");
         assertThatThrownBy(() -> new Risk(0, 6)).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -138,7 +138,7 @@ class LabelsTest {
         MaterialsPlan m = strand.materials();
         MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
         ClassPlan p = strand.plan();
-        PrintSource source = new PrintSource(strand.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), strand.pictures(), strand.hazards());
+        PrintSource source = new PrintSource(strand.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), strand.pictures(), strand.hazards(), null);
         return PrintSamples.printed(PrintOut.LABELS, source, new PrintOptions(setting.sheet().paper(), Version.NORMAL, false, setting, ADDRESS));
     }
 }

@@ -66,14 +66,14 @@ class ListsTest {
         assertThat(texts(sheet, "Packing")).anyMatch(text -> text.contains("6 × magnifier")).noneMatch(text -> text.contains("first aid kit"));
         assertThat(texts(sheet, "Setting out")).anyMatch(text -> text.contains("Windows open easily")).anyMatch(text -> text.contains("No naked flame"))
                 .anyMatch(text -> text.contains("8 sockets"));
-        assertThat(texts(sheet, "Safety briefing")).anyMatch(text -> text.contains("Solvent vapour") && text.contains("W021"));
+        assertThat(texts(sheet, "Safety briefing")).anyMatch(text -> text.contains("Solvent vapour") && text.contains("code=W021"));
         assertThat(texts(sheet, "During the class")).anyMatch(text -> text.contains("The cement dries; ready"));
     }
 
     @Test
     void missesWhatTheRoomLacks() {
         PrintSource bare = new PrintSource(PrintSamples.file("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/village-hall.yaml"),
-                source.plan(), source.pictures(), source.hazards());
+                source.plan(), source.pictures(), source.hazards(), null);
         ChecklistSheet sheet = Checklists.sheet(bare, A4, new PictureBag());
         assertThat(texts(sheet, "Packing")).anyMatch(text -> text.contains("knotting awl") && text.contains("The room has none"));
     }
@@ -89,7 +89,7 @@ class ListsTest {
     @Test
     void asksTheReviewForEveryStepOfThePlan() {
         ReviewSheet sheet = ReviewSheet.of(source, A4);
-        assertThat(sheet.steps()).hasSameSizeAs(source.lesson().blocks()).allSatisfy(row -> assertThat(row.clock()).isNotEmpty());
+        assertThat(sheet.days().stream().flatMap(day -> day.rows().stream()).toList()).hasSameSizeAs(source.lesson().blocks()).allSatisfy(row -> assertThat(row.clock()).isNotEmpty());
         assertThat(sheet.materials()).hasSameSizeAs(source.materials().materials());
     }
 
@@ -104,7 +104,7 @@ class ListsTest {
 
     private static List<String> texts(ChecklistSheet sheet, String title) {
         return sheet.sections().stream().filter(section -> section.title().equals(title)).flatMap(section -> section.items().stream())
-                .map(item -> "%s %s %s".formatted(item.at(), item.text(), item.note())).toList();
+                .map(item -> "%s %s %s %s".formatted(item.at(), item.text(), item.note(), item.signs().all())).toList();
     }
 
     private static int times(String count) {

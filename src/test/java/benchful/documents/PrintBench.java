@@ -72,7 +72,7 @@ public final class PrintBench {
         }).toList();
         MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
         ClassPlan p = source.plan();
-        return new PrintSource(source.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), source.pictures(), source.hazards());
+        return new PrintSource(source.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), source.pictures(), source.hazards(), null);
     }
 
     private static PrintOptions options() {

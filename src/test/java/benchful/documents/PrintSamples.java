@@ -1,7 +1,9 @@
 package benchful.documents;
 
 import benchful.hazards.LibraryFile;
+import benchful.assessments.AssessmentPrint;
 import benchful.plans.ClassFile;
+import benchful.plans.HazardUses;
 import benchful.plans.ComputedPlans;
 import benchful.projects.Picture;
 import benchful.web.SheetFormat;
@@ -82,7 +84,8 @@ final class PrintSamples {
     }
 
     static PrintSource source(ClassFile file, String pictures) {
-        return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.of(LibraryFile.byId().values()));
+        return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.of(LibraryFile.byId().values()),
+                AssessmentPrint.draft(file, List.copyOf(LibraryFile.byId().values().stream().filter(h -> HazardUses.of(file).ids().contains(h.id())).toList())));
     }
 
     private static Map<String, Picture> pictures(ClassFile file, String folder) {
