@@ -14,10 +14,11 @@ import java.util.List;
  * @param kits for sale that can be chosen
  * @param chosen classes that are bought for
  * @param chosenKits kits for sale that are bought for
- * @param plan null where none is chosen
+ * @param fill whether the shelf is filled up along with them
+ * @param plan null where nothing is chosen
  */
 @TemplateData
-public record BuyPage(List<CraftClass> coming, List<KitBatch> kits, List<CraftClass> chosen, List<KitBatch> chosenKits, TermPlan plan) {
+public record BuyPage(List<CraftClass> coming, List<KitBatch> kits, List<CraftClass> chosen, List<KitBatch> chosenKits, boolean fill, TermPlan plan) {
 
     public boolean has(CraftClass c) {
         return chosen.contains(c);

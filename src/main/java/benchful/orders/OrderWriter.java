@@ -1,7 +1,6 @@
 package benchful.orders;
 
 import benchful.batches.BatchService;
-import benchful.batches.KitBatch;
 import benchful.catalogue.Material;
 import benchful.catalogue.Offer;
 import benchful.catalogue.Supplier;
@@ -10,6 +9,7 @@ import benchful.classes.CraftClass;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.SupplierOrder;
 import benchful.plans.TermPlan;
+import benchful.plans.TermRequest;
 import benchful.plans.TermService;
 import benchful.stock.Cause;
 import benchful.stock.MovementKind;
@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 
@@ -46,13 +47,20 @@ class OrderWriter {
         this.clock = clock;
     }
 
-    /** A draft to each supplier of what the classes and kits for sale miss; none where nothing is missing any more. */
+    /** What to buy for the chosen; null where nothing is chosen. */
+    TermPlan plan(Choice choice) {
+        List<TermRequest.Part> others = Stream.concat(choice.kits().stream().map(batches::part),
+                choice.fill() ? ShelfFill.part().stream() : Stream.empty()).toList();
+        return choice.classes().isEmpty() && others.isEmpty() ? null : terms.plan(choice.classes(), others);
+    }
+
+    /** A draft to each supplier of what the chosen miss; none where nothing is missing any more. */
     @Transactional
-    List<PurchaseOrder> write(List<CraftClass> classes, List<KitBatch> kits) {
+    List<PurchaseOrder> write(Choice choice) {
         database.createNativeQuery(ONE_AT_A_TIME, Integer.class).getResultList();
-        TermPlan plan = terms.plan(classes, kits.stream().map(batches::part).toList());
-        List<Long> ids = classes.stream().map(CraftClass::id).toList();
-        return plan.orders().stream().map(o -> draft(o, ids)).filter(Objects::nonNull).toList();
+        TermPlan plan = plan(choice);
+        List<Long> ids = choice.classes().stream().map(CraftClass::id).toList();
+        return plan == null ? List.of() : plan.orders().stream().map(o -> draft(o, ids)).filter(Objects::nonNull).toList();
     }
 
     private PurchaseOrder draft(SupplierOrder proposed, List<Long> classIds) {

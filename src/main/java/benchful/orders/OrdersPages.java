@@ -1,10 +1,7 @@
 package benchful.orders;
 
-import benchful.batches.BatchService;
 import benchful.batches.KitBatch;
 import benchful.classes.CraftClass;
-import benchful.plans.TermPlan;
-import benchful.plans.TermService;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -28,14 +25,10 @@ import java.util.List;
 @Produces(MediaType.TEXT_HTML)
 class OrdersPages {
     private final OrderWriter writer;
-    private final TermService terms;
-    private final BatchService batches;
     private final Clock clock;
 
-    OrdersPages(OrderWriter writer, TermService terms, BatchService batches, Clock clock) {
+    OrdersPages(OrderWriter writer, Clock clock) {
         this.writer = writer;
-        this.terms = terms;
-        this.batches = batches;
         this.clock = clock;
     }
 
@@ -55,26 +48,25 @@ class OrdersPages {
         return Templates.index(OrderRow.of(PurchaseOrder.open(), today), OrderRow.of(PurchaseOrder.closed(), today));
     }
 
-    /** Proposes orders for the classes and kits that are ticked; for all coming classes where nothing is. */
+    /** Proposes orders for what is ticked; for all coming classes and the shelf where nothing is. */
     @GET
     @Path("new")
     @Transactional
-    public TemplateInstance fresh(@QueryParam("class") List<String> classes, @QueryParam("batch") List<String> kits) {
+    public TemplateInstance fresh(@QueryParam("class") List<String> classes, @QueryParam("batch") List<String> kits, @QueryParam("fill") String fill) {
+        boolean nothingTicked = classes.isEmpty() && kits.isEmpty();
         List<CraftClass> coming = coming();
         List<KitBatch> made = KitBatch.all();
-        List<KitBatch> chosenKits = made.stream().filter(b -> among(kits, b.id())).toList();
-        List<CraftClass> chosen = coming.stream().filter(c -> classes.isEmpty() && kits.isEmpty() || among(classes, c.id())).toList();
-        TermPlan plan = chosen.isEmpty() && chosenKits.isEmpty() ? null : terms.plan(chosen, chosenKits.stream().map(batches::part).toList());
-        return Templates.buy(new BuyPage(coming, made, chosen, chosenKits, plan));
+        Choice choice = new Choice(coming.stream().filter(c -> nothingTicked || among(classes, c.id())).toList(),
+                made.stream().filter(b -> among(kits, b.id())).toList(), nothingTicked || fill != null);
+        return Templates.buy(new BuyPage(coming, made, choice.classes(), choice.kits(), choice.fill(), writer.plan(choice)));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response create(MultivaluedMap<String, String> form) {
-        List<CraftClass> chosen = coming().stream().filter(c -> among(form.get("class"), c.id())).toList();
-        List<KitBatch> kits = KitBatch.all().stream().filter(b -> among(form.get("batch"), b.id())).toList();
-        List<PurchaseOrder> written = chosen.isEmpty() && kits.isEmpty() ? List.of() : writer.write(chosen, kits);
+        List<PurchaseOrder> written = writer.write(new Choice(coming().stream().filter(c -> among(form.get("class"), c.id())).toList(),
+                KitBatch.all().stream().filter(b -> among(form.get("batch"), b.id())).toList(), form.containsKey("fill")));
         return Pages.seeOther(written.size() == 1 ? "/orders/" + written.get(0).id() : "/orders");
     }
 

@@ -70,6 +70,27 @@ class OrdersPagesTest {
     }
 
     @Test
+    void fillsTheShelfToTheLeastThatShouldLieThereOnceClassesHaveTakenTheirs() {
+        tutor.open("/orders/new");
+        assertThat(tutor.page().select("#fill[checked]")).hasSize(1);
+        List<String> rows = tutor.rows("div[aria-label=Materials of these classes] table");
+        assertThat(rows).anyMatch(r -> r.contains("for the least that should lie on the shelf"));
+        tutor.press("Write these orders");
+        tutor.open("/orders/new");
+        assertThat(tutor.page().select(".panel.good").text()).isEqualTo("Nothing: what is there and on its way is enough.");
+        receiveAll();
+        assertThat(tutor.open("/").page().select("h2:contains(Low on the shelf) + ul li").eachText())
+                .as("only what nobody sells stays low").allMatch(m -> tutor.open("/materials").page().text().contains(m.split(":")[0]));
+    }
+
+    private void receiveAll() {
+        for (String order : tutor.open("/orders").page().select("main table a[href^=/orders/]").eachAttr("href")) {
+            tutor.open(order).press("Mark as sent");
+            tutor.open(order).press("Receive");
+        }
+    }
+
+    @Test
     void changesADraftExactlyThenSendsAndReceivesItInTwoParcels() {
         String order = written("Ninepin Bead Loft");
         String silk = line("bead silk 0.6 mm");

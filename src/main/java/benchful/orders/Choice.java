@@ -1,0 +1,17 @@
+package benchful.orders;
+
+import benchful.batches.KitBatch;
+import benchful.classes.CraftClass;
+import java.util.List;
+
+/**
+ * What is bought for together.
+ *
+ * @param fill whether the shelf is filled to the least that should lie there, once the classes have taken theirs
+ */
+record Choice(List<CraftClass> classes, List<KitBatch> kits, boolean fill) {
+    Choice {
+        classes = List.copyOf(classes);
+        kits = List.copyOf(kits);
+    }
+}

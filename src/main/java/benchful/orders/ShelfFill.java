@@ -1,0 +1,67 @@
+package benchful.orders;
+
+import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.Material;
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.Offer;
+import benchful.classes.ClassSetup;
+import benchful.core.SkillLevel;
+import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.plans.ClassFile;
+import benchful.plans.TermRequest;
+import benchful.projects.MaterialLine;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Size;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What should still lie on the shelf when classes have taken theirs, as one more thing to buy for. */
+final class ShelfFill {
+    private static final String TITLE = "the least that should lie on the shelf";
+
+    private ShelfFill() {}
+
+    /** One piece, made of the least of each material that has one; none where no material has. */
+    static Optional<TermRequest.Part> part() {
+        List<MaterialSheet> kept = Material.all().stream().map(Material::toSheet).filter(m -> m.minimum() != null && m.minimum().signum() > 0).toList();
+        return kept.isEmpty() ? Optional.empty() : Optional.of(new TermRequest.Part(TITLE, file(new CatalogueSheet(kept, List.of()))));
+    }
+
+    static ClassFile file(CatalogueSheet kept) {
+        ProjectSheet shelf = new ProjectSheet(TITLE, "shelf", SkillLevel.EXPERIENCED, null, null, null, null, List.of(), List.of(new Size("one", Map.of())),
+                List.of(), kept.materials().stream().map(ShelfFill::line).toList(), List.of(), List.of(), List.of(), List.of());
+        ClassSetup once = ClassSetup.plain(TITLE, List.of(), 1, SkillLevel.EXPERIENCED, Map.of(), null);
+        return new ClassFile(shelf, once, null, kept.materials(), kept.suppliers());
+    }
+
+    /** What is cut to length is kept in whole stock lengths, of the shortest that is sold. */
+    private static MaterialLine line(MaterialSheet material) {
+        Optional<Quantity> length = material.minimum().unit().dimension().equals(Dimension.LENGTH)
+                ? material.offers().stream().map(ShelfFill::each).min(Quantity::compareTo) : Optional.empty();
+        return length.map(each -> line(material, words(each), lengths(material.minimum(), each)))
+                .orElseGet(() -> line(material, words(material.minimum()), null));
+    }
+
+    private static MaterialLine line(MaterialSheet material, String amount, String pieces) {
+        return new MaterialLine(material.name(), amount, pieces, true, false, null, null, null);
+    }
+
+    private static Quantity each(Offer offer) {
+        int lengths = offer.lengths() == null ? 1 : offer.lengths();
+        return new Quantity(offer.holds().amount().divide(BigDecimal.valueOf(lengths), Quantity.PRECISION), offer.holds().unit());
+    }
+
+    private static String lengths(Quantity least, Quantity each) {
+        return least.in(each.unit()).amount().divide(each.amount(), 0, RoundingMode.CEILING).toPlainString();
+    }
+
+    /** As a formula reads it: pieces are a bare number. */
+    private static String words(Quantity amount) {
+        return amount.unit() == Unit.PIECE ? amount.amount().toPlainString() : amount.toString();
+    }
+}
