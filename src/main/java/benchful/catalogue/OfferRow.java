@@ -17,15 +17,20 @@ import org.joda.money.CurrencyUnit;
  * @param pack "2 m", "5 lengths of 1 m"
  * @param perUnit "£1.20 per m"
  * @param breaks "£3.90 from 5 packs"
+ * @param past "£4.20 from Mon 1 Mar 2027 until Tue 2 Mar 2027", the latest first
+ * @param old true where the price was learnt more than a year ago
  */
 @TemplateData
-public record OfferRow(long supplierId, String supplier, String pack, String price, String perUnit, List<String> breaks, LocalDate pricedOn, String lead) {
+public record OfferRow(long supplierId, String supplier, String pack, String price, String perUnit, List<String> breaks, LocalDate pricedOn, List<String> past, boolean old, String lead) {
 
-    public static OfferRow of(SupplierOffer o) {
-        int lead = o.supplier.leadDays;
+    public static OfferRow of(SupplierOffer o, LocalDate today) {
         return new OfferRow(o.supplier.id(), o.supplier.name(), pack(o), Formats.words(o.money()), perUnit(o),
                 o.breaks.stream().map(b -> "%s from %d packs".formatted(Formats.words(o.money(b.price)), b.packs)).toList(),
-                o.pricedOn(), lead == 0 ? "same day" : Formats.counted(lead, "day"));
+                o.pricedOn(), o.pastPrices.stream().map(p -> past(o, p)).toList(), o.pricedOn().isBefore(today.minusYears(1)), o.supplier.toSheet().leadWords());
+    }
+
+    private static String past(SupplierOffer o, PastPrice p) {
+        return "%s from %s until %s".formatted(Formats.words(o.money(p.price)), Formats.words(p.pricedOn), Formats.words(p.until));
     }
 
     /** With its unit even where it counts pieces. */

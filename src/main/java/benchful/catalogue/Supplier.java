@@ -31,6 +31,7 @@ public class Supplier extends PanacheEntityBase {
     BigDecimal delivery;
     BigDecimal freeAbove;
     int leadDays;
+    boolean weekdays;
     BigDecimal vat;
     String contact;
     boolean sample;
@@ -54,12 +55,13 @@ public class Supplier extends PanacheEntityBase {
         delivery = sheet.delivery();
         freeAbove = sheet.freeAbove();
         leadDays = sheet.leadDays();
+        weekdays = sheet.weekdays();
         vat = sheet.vat();
         contact = sheet.contact();
     }
 
     public SupplierSheet toSheet() {
-        return new SupplierSheet(name, currency, minimumOrder, delivery, freeAbove, leadDays, vat, contact);
+        return new SupplierSheet(name, currency, minimumOrder, delivery, freeAbove, leadDays, weekdays, vat, contact);
     }
 
     /** Whatever the case of its letters and the blanks around them. */

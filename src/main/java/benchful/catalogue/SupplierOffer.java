@@ -51,6 +51,12 @@ public class SupplierOffer extends PanacheEntityBase {
     @BatchSize(size = 500)
     List<PriceBreak> breaks = new ArrayList<>();
 
+    @ElementCollection
+    @CollectionTable(name = "past_price", joinColumns = @JoinColumn(name = "offer_id"))
+    @OrderBy("until desc")
+    @BatchSize(size = 500)
+    List<PastPrice> pastPrices = new ArrayList<>();
+
     /** For the database only. */
     protected SupplierOffer() {}
 
@@ -69,10 +75,18 @@ public class SupplierOffer extends PanacheEntityBase {
         holds = offer.holds();
         lengths = offer.lengths();
         if (price == null || price.compareTo(offer.price()) != 0 || !offer.breaks().equals(sheetBreaks())) {
+            keepPast(offer.price(), today);
             price = offer.price();
             pricedOn = today;
             breaks.clear();
             offer.breaks().forEach(b -> breaks.add(new PriceBreak(b.packs(), b.price())));
+        }
+    }
+
+    /** A price put right on the day it was learnt was never one. */
+    private void keepPast(BigDecimal fresh, LocalDate today) {
+        if (price != null && price.compareTo(fresh) != 0 && pricedOn.isBefore(today)) {
+            pastPrices.add(new PastPrice(price, pricedOn, today));
         }
     }
 

@@ -13,7 +13,7 @@ public record SupplierRow(
 
     static SupplierRow of(Supplier s) {
         SupplierSheet sheet = s.toSheet();
-        return new SupplierRow(s.id(), s.name(), sheet.leadDays() == 0 ? "same day" : Formats.counted(sheet.leadDays(), "day"),
+        return new SupplierRow(s.id(), s.name(), sheet.leadWords(),
                 delivery(sheet), sheet.minimumOrder() == null ? "" : money(sheet, sheet.minimumOrder()),
                 sheet.vat() == null ? "" : Formats.number(sheet.vat(), 2) + " %", sheet.contact() == null ? "" : sheet.contact(),
                 SupplierOffer.count("supplier", s), s.sample());

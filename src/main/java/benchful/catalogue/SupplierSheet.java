@@ -1,5 +1,8 @@
 package benchful.catalogue;
 
+import benchful.core.buying.LeadTime;
+import benchful.web.Formats;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 
 /**
@@ -10,6 +13,7 @@ import java.math.BigDecimal;
  * @param delivery charge for one delivery before VAT; null for none
  * @param freeAbove goods value from which delivery is free; null for never
  * @param leadDays days from order to delivery
+ * @param weekdays true where only Mondays to Fridays count as such days
  * @param vat percentage added to goods and delivery; null for none
  */
 public record SupplierSheet(
@@ -19,5 +23,16 @@ public record SupplierSheet(
         BigDecimal delivery,
         BigDecimal freeAbove,
         int leadDays,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean weekdays,
         BigDecimal vat,
-        String contact) {}
+        String contact) {
+
+    public LeadTime lead() {
+        return new LeadTime(leadDays, weekdays);
+    }
+
+    /** "same day", "3 days", "3 weekdays". */
+    String leadWords() {
+        return leadDays == 0 ? "same day" : Formats.counted(leadDays, weekdays ? "weekday" : "day");
+    }
+}

@@ -1,6 +1,7 @@
 package benchful.orders;
 
 import benchful.catalogue.Supplier;
+import benchful.core.buying.LeadTime;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.Totals;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
@@ -63,6 +64,7 @@ public class PurchaseOrder extends PanacheEntityBase {
     BigDecimal delivery;
     BigDecimal vat;
     int leadDays;
+    boolean weekdays;
 
     @Enumerated(EnumType.STRING)
     OrderStatus status = OrderStatus.DRAFT;
@@ -100,6 +102,7 @@ public class PurchaseOrder extends PanacheEntityBase {
         order.delivery = delivery.getAmount();
         order.vat = Objects.requireNonNullElse(seller.toSheet().vat(), BigDecimal.ZERO);
         order.leadDays = seller.toSheet().leadDays();
+        order.weekdays = seller.toSheet().weekdays();
         order.writtenOn = today;
         order.classIds.addAll(classIds);
         return order;
@@ -150,17 +153,21 @@ public class PurchaseOrder extends PanacheEntityBase {
 
     /** The last day to send it so that all arrives in time; null where no line has a day. */
     public LocalDate orderBy() {
-        return neededBy() == null ? null : neededBy().minusDays(leadDays);
+        return neededBy() == null ? null : lead().orderBy(neededBy());
     }
 
     /** The day on which it should arrive; null while it is not sent. */
     public LocalDate expectedOn() {
-        return sentOn == null ? null : sentOn.plusDays(leadDays);
+        return sentOn == null ? null : lead().arrives(sentOn);
+    }
+
+    private LeadTime lead() {
+        return new LeadTime(leadDays, weekdays);
     }
 
     /** True where it comes later than it is needed: it is expected too late, or, not sent yet, the last day to send it is past. */
     public boolean late(LocalDate today) {
-        LocalDate expected = sentOn == null ? today.plusDays(leadDays) : expectedOn();
+        LocalDate expected = sentOn == null ? lead().arrives(today) : expectedOn();
         return status.open() && neededBy() != null && expected.isAfter(neededBy());
     }
 

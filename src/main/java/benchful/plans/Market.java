@@ -103,7 +103,7 @@ final class Market {
         try {
             CurrencyUnit currency = CurrencyUnit.of(sheet.currency());
             suppliers.put(sheet.name(), new Supplier(sheet.name(), money(currency, sheet.minimumOrder()), money(currency, sheet.delivery()),
-                    sheet.freeAbove() == null ? null : money(currency, sheet.freeAbove()), sheet.leadDays(),
+                    sheet.freeAbove() == null ? null : money(currency, sheet.freeAbove()), sheet.lead(),
                     sheet.vat() == null ? BigDecimal.ZERO : sheet.vat()));
         } catch (IllegalCurrencyException e) {
             faults.add(new Fault(pointer + "/currency", "“%s” is no currency here. Give its three letters, such as GBP.".formatted(sheet.currency())));

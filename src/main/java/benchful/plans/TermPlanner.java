@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.catalogue.SupplierSheet;
 import benchful.core.Fault;
 import benchful.core.buying.Bought;
+import benchful.core.buying.LeadTime;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.ShoppingList;
 import benchful.core.buying.SupplierOrder;
@@ -111,10 +112,10 @@ public final class TermPlanner {
         if (today == null) {
             return List.of();
         }
-        Map<String, Integer> leadDays = request.catalogue().suppliers().stream().collect(Collectors.toMap(SupplierSheet::name, SupplierSheet::leadDays, (a, b) -> a));
+        Map<String, LeadTime> leads = request.catalogue().suppliers().stream().collect(Collectors.toMap(SupplierSheet::name, SupplierSheet::lead, (a, b) -> a));
         List<TermPlan.Late> late = new ArrayList<>();
         for (SupplierOrder order : list.orders()) {
-            LocalDate arrives = today.plusDays(leadDays.get(order.supplier()));
+            LocalDate arrives = leads.get(order.supplier()).arrives(today);
             order.purchases().stream().filter(p -> p.arriveBy() != null && arrives.isAfter(p.arriveBy())).map(Purchase::material).distinct()
                     .forEach(m -> late.add(new TermPlan.Late(m, order.supplier(), arriveBy(m, order), arrives)));
         }

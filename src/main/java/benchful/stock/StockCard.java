@@ -11,6 +11,7 @@ import benchful.web.SheetForm;
 import benchful.web.Uses;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -22,8 +23,8 @@ public record StockCard(
         long id, boolean sample, MaterialSheet sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses,
         List<MovementRow> movements, SheetForm form) {
 
-    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, List<MovementRow> movements, SheetForm form) {
-        return new StockCard(m.id(), m.sample(), m.toSheet(), balance, m.low(), m.offers().stream().map(OfferRow::of).toList(), uses, movements, form);
+    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, List<MovementRow> movements, SheetForm form, LocalDate today) {
+        return new StockCard(m.id(), m.sample(), m.toSheet(), balance, m.low(), m.offers().stream().map(o -> OfferRow.of(o, today)).toList(), uses, movements, form);
     }
 
     public String onHand() {

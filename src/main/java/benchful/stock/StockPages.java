@@ -22,6 +22,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 
 /** The page of a material as it lies on the shelf, and writing down what came and went. */
@@ -83,7 +84,7 @@ class StockPages {
         List<MovementRow> rows = MovementRow.of(
                 StockMovement.latest(material, SHOWN), balance.onHand().in(material.held()).amount(), clock.getZone());
         return Templates.show(StockCard.of(
-                material, balance, removals.uses(Material.class, material.id(), material.name()), rows, form));
+                material, balance, removals.uses(Material.class, material.id(), material.name()), rows, form, LocalDate.now(clock)));
     }
 
     private static SheetReader<MovementSheet> reader(Material material) {

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class CatalogueServiceTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 6);
     private static final SupplierSheet HARBOUR = new SupplierSheet(
-            "Catalogue harbour", "GBP", new BigDecimal("10"), new BigDecimal("3.95"), new BigDecimal("40"), 3, new BigDecimal("20"), "by post");
+            "Catalogue harbour", "GBP", new BigDecimal("10"), new BigDecimal("3.95"), new BigDecimal("40"), 3, false, new BigDecimal("20"), "by post");
 
     @Inject CatalogueService catalogue;
     @Inject StockLedger ledger;
@@ -57,6 +57,25 @@ class CatalogueServiceTest {
             assertThat(o.toSheet().price()).isEqualByComparingTo("4.80");
             assertThat(o.pricedOn()).isEqualTo(TODAY.plusDays(1));
         });
+    }
+
+    @Test
+    void keepsThePricesAnOfferHadBefore() {
+        long id = stored(cord("Catalogue cord of three prices", new BigDecimal("4.20")));
+        Material material = Material.findById(id);
+        replace(material, "4.50", TODAY.plusDays(10));
+        replace(material, "4.55", TODAY.plusDays(10));
+        replace(material, "4.75", TODAY.plusDays(400));
+        OfferRow row = OfferRow.of(material.offers().get(0), TODAY.plusDays(400));
+        assertThat(row.price()).isEqualTo("£4.75");
+        assertThat(row.past()).extracting(p -> p.split(" ")[0]).containsExactlyInAnyOrder("£4.20", "£4.55");
+        assertThat(row.old()).isFalse();
+        assertThat(OfferRow.of(material.offers().get(0), TODAY.plusDays(400).plusYears(1).plusDays(1)).old()).isTrue();
+    }
+
+    private static void replace(Material material, String price, LocalDate today) {
+        material.replace(cord(material.name(), new BigDecimal(price)), name -> Supplier.byName(name).orElseThrow(), today);
+        Material.flush();
     }
 
     @Test

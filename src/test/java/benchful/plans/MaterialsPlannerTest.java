@@ -44,8 +44,8 @@ class MaterialsPlannerTest {
             List.of(new Offer("Bead barn", Quantity.parse("50 ml"), new BigDecimal("2.99"), null, null)), null);
     private static final MaterialSheet RING = new MaterialSheet("Ring", Unit.PIECE, null, null, null, null, Quantity.parse("8"), null, null, null, null);
     private static final List<SupplierSheet> SUPPLIERS = List.of(
-            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, new BigDecimal("20"), null),
-            new SupplierSheet("Bead barn", "GBP", new BigDecimal("5.00"), null, null, 10, null, null));
+            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
+            new SupplierSheet("Bead barn", "GBP", new BigDecimal("5.00"), null, null, 10, false, null, null));
 
     @Test
     void followsAClassFromSizesToOrders() {

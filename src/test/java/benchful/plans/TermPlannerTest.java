@@ -34,8 +34,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TermPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 6);
     private static final List<SupplierSheet> SUPPLIERS = List.of(
-            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, new BigDecimal("20"), null),
-            new SupplierSheet("Bead barn", "GBP", null, new BigDecimal("2.50"), null, 10, null, null));
+            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
+            new SupplierSheet("Bead barn", "GBP", null, new BigDecimal("2.50"), null, 10, false, null, null));
 
     @Test
     void buysOnePackForTwoClassesAndSaysEachShare() {

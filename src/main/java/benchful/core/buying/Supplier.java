@@ -12,18 +12,16 @@ import org.joda.money.Money;
  * @param minimumOrder least value of goods before VAT; zero for none
  * @param delivery charge for one delivery before VAT; zero for none
  * @param freeAbove goods value before VAT from which delivery is free; null for never
- * @param leadDays calendar days from order to delivery
+ * @param lead time from order to delivery
  * @param vat percentage on goods and delivery
  */
-public record Supplier(String name, Money minimumOrder, Money delivery, Money freeAbove, int leadDays, BigDecimal vat) {
+public record Supplier(String name, Money minimumOrder, Money delivery, Money freeAbove, LeadTime lead, BigDecimal vat) {
     public Supplier {
         Objects.requireNonNull(name, "name");
         if (minimumOrder.isNegative() || delivery.isNegative() || freeAbove != null && freeAbove.isNegative() || vat.signum() < 0) {
             throw new IllegalArgumentException("No charge, threshold or VAT of “%s” can be negative.".formatted(name));
         }
-        if (leadDays < 0) {
-            throw new IllegalArgumentException("The lead days of “%s” can't be negative.".formatted(name));
-        }
+        Objects.requireNonNull(lead, "lead time");
         minimumOrder.plus(delivery);
         if (freeAbove != null) {
             minimumOrder.plus(freeAbove);
@@ -36,7 +34,7 @@ public record Supplier(String name, Money minimumOrder, Money delivery, Money fr
 
     /** Whether goods ordered today arrive after the day they are needed; never where either day is not known (null). */
     public boolean late(LocalDate arriveBy, LocalDate today) {
-        return arriveBy != null && today != null && today.plusDays(leadDays).isAfter(arriveBy);
+        return arriveBy != null && today != null && lead.arrives(today).isAfter(arriveBy);
     }
 
     /** What one delivery of goods of this value costs before VAT. */

@@ -37,7 +37,7 @@ public record SupplierOrder(
         Totals totals = Totals.of(purchases, supplier.deliveryFor(goods), supplier.vat());
         Money lacking = goods.isLessThan(supplier.minimumOrder()) ? supplier.minimumOrder().minus(goods) : null;
         LocalDate arriveBy = purchases.stream().map(Purchase::arriveBy).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);
-        LocalDate orderBy = arriveBy == null ? null : arriveBy.minusDays(supplier.leadDays());
+        LocalDate orderBy = arriveBy == null ? null : supplier.lead().orderBy(arriveBy);
         boolean late = supplier.late(arriveBy, today);
         return new SupplierOrder(supplier.name(), purchases, goods, totals.delivery(), totals.vat(), totals.total(), lacking, orderBy, late);
     }

@@ -85,7 +85,7 @@ class BuyerTest {
 
     @Test
     void saysWhatNobodySells() {
-        Supplier abroad = new Supplier("Abroad", Money.parse("EUR 0"), Money.parse("EUR 0"), null, 3, BigDecimal.ZERO);
+        Supplier abroad = new Supplier("Abroad", Money.parse("EUR 0"), Money.parse("EUR 0"), null, new LeadTime(3, false), BigDecimal.ZERO);
         PackOffer euros = new PackOffer(abroad, Quantity.parse("1"), BigMoney.parse("EUR 1.00"), List.of());
 
         assertThat(buy(want("a", "5", "2", euros)).materials().get(0).unmet()).isEqualTo(Quantity.parse("3"));
@@ -148,6 +148,6 @@ class BuyerTest {
 
     private static Supplier supplier(String name, String minimum, String delivery, String freeAbove, int days, String vat) {
         return new Supplier(name, Money.parse("GBP " + minimum), Money.parse("GBP " + delivery),
-                freeAbove == null ? null : Money.parse("GBP " + freeAbove), days, new BigDecimal(vat));
+                freeAbove == null ? null : Money.parse("GBP " + freeAbove), new LeadTime(days, false), new BigDecimal(vat));
     }
 }

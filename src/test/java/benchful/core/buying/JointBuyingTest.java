@@ -148,6 +148,6 @@ class JointBuyingTest {
 
     private static Supplier supplier(String name, String minimum, String delivery, String freeAbove, int days, String vat) {
         return new Supplier(name, Money.parse("GBP " + minimum), Money.parse("GBP " + delivery),
-                freeAbove == null ? null : Money.parse("GBP " + freeAbove), days, new BigDecimal(vat));
+                freeAbove == null ? null : Money.parse("GBP " + freeAbove), new LeadTime(days, false), new BigDecimal(vat));
     }
 }
