@@ -1,11 +1,13 @@
 package benchful.batches;
 
+import benchful.catalogue.Material;
 import benchful.catalogue.MaterialSheet;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.plans.ClassFile;
 import benchful.plans.Kit;
 import benchful.plans.MaterialsPlan;
+import benchful.plans.MaterialsPlanner;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;
 import java.math.RoundingMode;
@@ -19,17 +21,30 @@ import java.util.stream.Collectors;
  * What the page of a batch shows.
  *
  * @param kinds kits of one size, shown once
+ * @param plan of the kits that are still to be packed
+ * @param notice what kept a button from doing its work; null for nothing
+ * @param overdrawn materials of which more was taken than the shelf is said to hold
  * @param unweighed materials whose mass is not known, so that no kit that holds them can be weighed
  */
 @TemplateData
-public record BatchPage(long id, String title, String projectName, BatchSheet sheet, List<KitKind> kinds, MaterialsPlan plan, List<String> unweighed) {
+public record BatchPage(long id, String title, String projectName, BatchSheet sheet, List<KitKind> kinds, MaterialsPlan plan, String notice, List<Overdrawn> overdrawn,
+        List<String> unweighed, long version) {
+
+    /** A material whose stock is below nothing: it must be counted. */
+    @TemplateData
+    public record Overdrawn(long id, String name, Quantity onHand) {}
 
     /**
      * @param kit one of them
+     * @param packed how many of them are packed
      * @param weight with its packaging, in whole grams rounded up; null where a mass is not known
      */
     @TemplateData
-    public record KitKind(Kit kit, int count, Quantity weight) {
+    public record KitKind(Kit kit, int count, int packed, Quantity weight) {
+        public int open() {
+            return Math.max(0, count - packed);
+        }
+
         public List<String> contents() {
             return kit.contents().stream().map(KitKind::words).toList();
         }
@@ -40,10 +55,18 @@ public record BatchPage(long id, String title, String projectName, BatchSheet sh
         }
     }
 
-    static BatchPage of(KitBatch batch, ClassFile file, MaterialsPlan plan) {
+    /** @param file of all kits, packed or not; @param open of those that are still to be packed */
+    static BatchPage of(KitBatch batch, ClassFile file, MaterialsPlan open, String notice) {
+        MaterialsPlan plan = MaterialsPlanner.plan(file);
         Map<String, List<Kit>> sizes = plan.kits().stream().collect(Collectors.groupingBy(Kit::size, LinkedHashMap::new, Collectors.toList()));
-        List<KitKind> kinds = sizes.values().stream().map(kits -> new KitKind(kits.get(0), kits.size(), weight(kits.get(0), batch.sheet().packaging()))).toList();
-        return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, plan, unweighed(file, plan));
+        List<KitKind> kinds = sizes.values().stream().map(kits -> new KitKind(kits.get(0), kits.size(), batch.packed(kits.get(0).size()), weight(kits.get(0), batch.sheet().packaging()))).toList();
+        return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, open, notice, overdrawn(plan),
+                unweighed(file, plan), batch.version());
+    }
+
+    private static List<Overdrawn> overdrawn(MaterialsPlan plan) {
+        return Material.named(plan.materials().stream().map(MaterialsPlan.MaterialPlan::name).toList()).stream()
+                .filter(m -> m.onHand().signum() < 0).map(m -> new Overdrawn(m.id(), m.name(), m.onHand())).toList();
     }
 
     private static Quantity weight(Kit kit, Quantity packaging) {

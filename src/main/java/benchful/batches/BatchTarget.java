@@ -19,7 +19,15 @@ record BatchTarget(KitBatch batch) implements SheetPost.Target<BatchSheet> {
 
     @Override
     public List<Fault> faults(BatchSheet sheet) {
-        return List.of();
+        return batch.packed.entrySet().stream().filter(p -> asked(sheet, p.getKey()) < p.getValue()).map(p -> new Fault("/kits",
+                "%d kits in size “%s” are packed already, but only %d are asked for. Take some apart first.".formatted(p.getValue(), p.getKey(), asked(sheet, p.getKey()))))
+                .toList();
+    }
+
+    private int asked(BatchSheet sheet, String size) {
+        KitBatch changed = KitBatch.of(batch.project);
+        changed.hold(sheet);
+        return changed.wanted().getOrDefault(size, 0);
     }
 
     @Override

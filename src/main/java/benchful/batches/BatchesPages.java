@@ -1,7 +1,6 @@
 package benchful.batches;
 
 import benchful.core.SkillLevel;
-import benchful.plans.ClassFile;
 import benchful.plans.MaterialsPlanner;
 import benchful.projects.Project;
 import benchful.projects.ProjectLine;
@@ -28,11 +27,15 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Kits made for sale: what one holds, what all take, what to buy, and what a packed one weighs. */
 @Path("/batches")
 @Produces(MediaType.TEXT_HTML)
 class BatchesPages {
+    private static final int MOST_KITS = 1000;
+    private static final String OVERTAKEN = "Somebody changed these kits meanwhile, so your button was not followed. Look at them as they are now, and press again if you still want to.";
+
     private final BatchService batches;
     private final Clock clock;
 
@@ -83,9 +86,27 @@ class BatchesPages {
     @Path("{id: \\d+}")
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
-        KitBatch batch = KitBatch.byId(id).orElseThrow(NotFoundException::new);
-        ClassFile file = batches.file(batch);
-        return Templates.show(BatchPage.of(batch, file, MaterialsPlanner.plan(file, LocalDate.now(clock))));
+        return page(KitBatch.byId(id).orElseThrow(NotFoundException::new), null);
+    }
+
+    /** Packs kits of a size, or takes them apart. */
+    @POST
+    @Path("{id: \\d+}/packing")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response pack(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        KitBatch batch = KitBatch.toChange(id).orElseThrow(NotFoundException::new);
+        if (Pages.version(form) != batch.version()) {
+            return Pages.stale(page(batch, OVERTAKEN));
+        }
+        int kits = Pages.number(form.getFirst("kits")).filter(n -> n <= MOST_KITS).map(Long::intValue).orElse(0);
+        String size = form.getFirst("size") == null ? "" : form.getFirst("size");
+        Optional<String> fault = batches.pack(batch, size, form.containsKey("apart") ? -kits : kits);
+        return fault.isPresent() ? Pages.faulty(page(batch, fault.get())) : Pages.seeOther("/batches/" + id);
+    }
+
+    private TemplateInstance page(KitBatch batch, String notice) {
+        return Templates.show(BatchPage.of(batch, batches.file(batch), MaterialsPlanner.plan(batches.openFile(batch), LocalDate.now(clock)), notice));
     }
 
     @GET

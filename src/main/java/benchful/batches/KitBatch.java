@@ -4,6 +4,7 @@ import benchful.classes.ClassSetup;
 import benchful.projects.MaterialLine;
 import benchful.projects.Project;
 import benchful.projects.ProjectSheet;
+import benchful.projects.Size;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -15,6 +16,7 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,6 +45,11 @@ public class KitBatch extends PanacheEntityBase {
     @Mutability(Immutability.class)
     BatchSheet sheet;
 
+    /** Kits of each size that are packed. */
+    @JdbcTypeCode(SqlTypes.JSON)
+    @Mutability(Immutability.class)
+    Map<String, Integer> packed = Map.of();
+
     /** For the database only; see {@link #of}. */
     protected KitBatch() {}
 
@@ -64,10 +71,38 @@ public class KitBatch extends PanacheEntityBase {
         return whole.withMaterials(whole.materials().stream().filter(MaterialLine::packed).toList());
     }
 
-    /** The batch as a class that never meets: a headcount, sizes, and a day on which all must be there. */
-    ClassSetup asSetup() {
+    /** Kits of each size that the sheet asks for; those whose size it does not say are of the first. */
+    Map<String, Integer> wanted() {
+        Map<String, Integer> wanted = new LinkedHashMap<>();
+        int rest = sheet.kits() - sheet.sizes().values().stream().mapToInt(Integer::intValue).sum();
+        for (Size size : project.toSheet().sizes()) {
+            int kits = sheet.sizes().getOrDefault(size.name(), 0) + (wanted.isEmpty() ? rest : 0);
+            wanted.put(size.name(), kits);
+        }
+        return wanted;
+    }
+
+    int packed(String size) {
+        return packed.getOrDefault(size, 0);
+    }
+
+    void pack(String size, int kits) {
+        Map<String, Integer> more = new LinkedHashMap<>(packed);
+        more.merge(size, kits, Integer::sum);
+        packed = more;
+    }
+
+    /** Kits of each size that are still to be packed. */
+    Map<String, Integer> open() {
+        Map<String, Integer> open = new LinkedHashMap<>(wanted());
+        open.replaceAll((size, kits) -> Math.max(0, kits - packed(size)));
+        return open;
+    }
+
+    /** So many kits as a class that never meets: a headcount, sizes, and a day on which all must be there. */
+    ClassSetup asSetup(Map<String, Integer> kits) {
         List<ClassSetup.Meeting> day = sheet.readyBy() == null ? List.of() : List.of(new ClassSetup.Meeting(sheet.readyBy(), LocalTime.NOON, LocalTime.NOON));
-        return ClassSetup.plain(title(), day, sheet.kits(), sheet.level(), sheet.sizes(), sheet.currency());
+        return ClassSetup.plain(title(), day, kits.values().stream().mapToInt(Integer::intValue).sum(), sheet.level(), kits, sheet.currency());
     }
 
     /** Its own title, or its project's name. */

@@ -53,6 +53,11 @@ public record MaterialsPlan(
         faults = List.copyOf(faults);
     }
 
+    /** The same, with other words on its kits. */
+    public MaterialsPlan withKits(List<Kit> others) {
+        return new MaterialsPlan(sizes, others, bench, materials, orders, orderBy, total, bound, proof, warnings, faults);
+    }
+
     /** How many kits are made in one size, and the piece in that size. */
     public record SizeTaken(String name, int students, int demonstrations, int spares, SizedPiece piece) {}
 

@@ -9,6 +9,9 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.net.URL;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +45,44 @@ class BatchesPagesTest {
         assertThat(tutor.page().select("section p").first().text()).matches("Weighs about \\d+ g packed\\.");
         assertThat(tutor.rows("div[aria-label=Materials of all kits] table")).anyMatch(r -> r.startsWith(CLASP + " | 7 | "));
         assertThat(tutor.page().select(".lead").last().text()).contains("order by");
+    }
+
+    @Test
+    void countsPackedKitsAndMovesTheShelfWithThem() {
+        stored("7");
+        String page = tutor.path();
+        String clasp = tutor.open("/materials").page().select("a:contains(" + CLASP + ")").attr("href");
+        String before = tutor.open(clasp).page().select("dl.facts dd").first().text();
+        tutor.open(page).type("kits", "2").press(tutor.page().selectFirst("section:contains(45 cm) button:contains(Packed)"));
+        assertThat(tutor.path()).isEqualTo(page);
+        assertThat(tutor.page().select("section:contains(45 cm) label").first().text()).isEqualTo("2 of 2 packed");
+        assertThat(tutor.rows("div[aria-label=Materials of all kits] table")).anyMatch(r -> r.startsWith(CLASP + " | 5 | "));
+        assertThat(number(tutor.open(clasp).page().select("dl.facts dd").first().text())).isEqualTo(number(before) - 2);
+
+        tutor.open(page + "/edit").type("/sizes/45 cm", "1").press("Save");
+        assertThat(tutor.faults().toString()).contains("2 kits in size “45 cm” are packed already");
+        tutor.open(page).type("kits", "9").press(tutor.page().selectFirst("section:contains(40 cm) button:contains(Packed)"));
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select(".summary").text()).contains("0 are packed");
+        tutor.open(page).type("kits", "2").press(tutor.page().selectFirst("section:contains(45 cm) button:contains(Taken apart)"));
+        assertThat(tutor.open(clasp).page().select("dl.facts dd").first().text()).isEqualTo(before);
+    }
+
+    @Test
+    void printsALabelForEachKit() throws Exception {
+        stored("7");
+        String page = tutor.path();
+        tutor.open(page + "/labels").type("start", "2").press("Print kit labels");
+        try (PDDocument pdf = Loader.loadPDF(tutor.bytes())) {
+            String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+            assertThat(text.split("Autumn fair", -1)).hasSize(8);
+            assertThat(text).contains("40 cm").contains("45 cm").contains(CLASP);
+        }
+        assertThat(tutor.open(page + "/labels/labels.pdf?start=99").status()).isEqualTo(422);
+    }
+
+    private static int number(String words) {
+        return Integer.parseInt(words.replaceAll("[^\\d-]", ""));
     }
 
     @Test

@@ -1,0 +1,92 @@
+package benchful.documents;
+
+import benchful.batches.BatchService;
+import benchful.batches.KitBatch;
+import benchful.hazards.HazardLibrary;
+import benchful.plans.ClassFile;
+import benchful.plans.ClassPlan;
+import benchful.plans.Kit;
+import benchful.plans.MaterialsPlan;
+import benchful.plans.MaterialsPlanner;
+import benchful.web.Pages;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.StreamingOutput;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Map;
+
+/** Labels for kits that are sold: what is in them, in which size, and the cautions that go with it. */
+@Path("/batches/{id: \\d+}/labels")
+class BatchLabelsPages {
+    private final DocumentService documents;
+    private final BatchService batches;
+    private final HazardLibrary hazards;
+
+    BatchLabelsPages(DocumentService documents, BatchService batches, HazardLibrary hazards) {
+        this.documents = documents;
+        this.batches = batches;
+        this.hazards = hazards;
+    }
+
+    @CheckedTemplate(basePath = "documents")
+    static class Templates {
+        static native TemplateInstance batchlabels(long id, String title, PrintForm form, List<LabelSheet> sheets);
+
+        private Templates() {}
+    }
+
+    @GET
+    @Produces(MediaType.TEXT_HTML)
+    @Transactional
+    public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
+        return page(existing(id), PrintForm.of(uri.getQueryParameters(), ""));
+    }
+
+    @GET
+    @Path("labels.pdf")
+    @Produces({"application/pdf", MediaType.TEXT_HTML})
+    @Transactional
+    public Response show(@PathParam("id") long id, UriInfo uri) {
+        KitBatch batch = existing(id);
+        PrintForm form = PrintForm.of(uri.getQueryParameters(), "");
+        OptionsReader reader = new OptionsReader(form);
+        PrintOptions options = reader.read("");
+        if (!reader.faults().isEmpty()) {
+            return Pages.faulty(page(batch, form.with(reader.faults())));
+        }
+        PrintSource source = source(batch);
+        return Response.ok((StreamingOutput) out -> documents.write(PrintOut.LABELS, source, options, out), "application/pdf")
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"kits-%d-labels.pdf\"".formatted(id))
+                .build();
+    }
+
+    private static TemplateInstance page(KitBatch batch, PrintForm form) {
+        return Templates.batchlabels(batch.id(), batch.title(), form, LabelSheet.COMMON);
+    }
+
+    private PrintSource source(KitBatch batch) {
+        ClassFile file = batches.file(batch);
+        MaterialsPlan plan = MaterialsPlanner.plan(file);
+        MaterialsPlan named = plan.withKits(plan.kits().stream().map(kit -> named(kit, batch.title())).toList());
+        return new PrintSource(file, new ClassPlan(null, null, List.of(), List.of(), named, List.of(), null), Map.of(), HazardNotes.of(hazards.all()), null);
+    }
+
+    /** Nobody's kit in particular. */
+    private static Kit named(Kit kit, String title) {
+        return new Kit(kit.number(), kit.taker(), title, null, null, kit.size(), kit.contents(), kit.mass());
+    }
+
+    private static KitBatch existing(long id) {
+        return KitBatch.byId(id).orElseThrow(NotFoundException::new);
+    }
+}
