@@ -5,51 +5,49 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 
 /**
- * What sharing tools adds: n students, of whom only m can work at once; whoever finishes hands the tool on.
- * There is no simple closed form for the k-th to finish, so the addition over "all at once" is averaged over a fixed set of
- * drawn classes. The same draws serve every m, so that one more tool never adds time.
+ * What sharing tools does: n students, of whom only m can work at once; whoever finishes hands the tool on.
+ * There is no simple closed form for the k-th to finish, so it is averaged over a fixed set of drawn classes. The same draws serve
+ * every m, so that one more tool never adds time (each drawn student then begins, and ends, no later).
  */
 final class Turns {
 
-    private static final int TRIALS = 1000;
+    private static final int MOST_TRIALS = 1000;
+    private static final int FEWEST_TRIALS = 50;
+    /** Large classes need fewer trials, as chance evens out among many students. */
+    private static final int DRAWS = 12_000;
     private static final long SEED = 20_240_613L;
 
     private Turns() {
     }
 
-    /** Expected delay [s] of the k-th of n students to finish, when m can work at once. */
-    static double addition(Pace pace, int k, int n, int m) {
-        if (m >= n) {
-            return 0;
-        }
+    /** Expected times [s] at which the first, second, ... of n students has finished, when m can work at once and none waits for help. */
+    static double[] ends(Pace pace, int n, int m) {
         UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(SEED);
-        double sum = 0;
+        int trials = Math.max(FEWEST_TRIALS, Math.min(MOST_TRIALS, DRAWS / n));
+        double[] sum = new double[n];
         double[] times = new double[n];
-        for (int trial = 0; trial < TRIALS; trial++) {
+        for (int trial = 0; trial < trials; trial++) {
             for (int i = 0; i < n; i++) {
                 times[i] = pace.quantile(random.nextDouble());
             }
-            sum += finishInTurns(times, k, m) - finishAtOnce(times, k);
+            takeTurns(times, m);
+            Arrays.sort(times);
+            for (int i = 0; i < n; i++) {
+                sum[i] += times[i];
+            }
         }
-        return sum / TRIALS;
+        Arrays.setAll(sum, i -> sum[i] / trials);
+        return sum;
     }
 
-    private static double finishAtOnce(double[] times, int k) {
-        double[] sorted = times.clone();
-        Arrays.sort(sorted);
-        return sorted[k - 1];
-    }
-
-    private static double finishInTurns(double[] times, int k, int m) {
-        double[] ends = times.clone();
-        double[] free = Arrays.copyOf(times, m);
+    /** Times of work become times of finishing. */
+    private static void takeTurns(double[] times, int m) {
+        double[] free = Arrays.copyOf(times, Math.min(m, times.length));
         for (int i = m; i < times.length; i++) {
             int first = soonest(free);
             free[first] += times[i];
-            ends[i] = free[first];
+            times[i] = free[first];
         }
-        Arrays.sort(ends);
-        return ends[k - 1];
     }
 
     private static int soonest(double[] free) {
