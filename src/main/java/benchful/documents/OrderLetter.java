@@ -2,6 +2,7 @@ package benchful.documents;
 
 import benchful.catalogue.Supplier;
 import benchful.core.buying.Totals;
+import benchful.core.quantity.Unit;
 import benchful.orders.OrderLine;
 import benchful.orders.PurchaseOrder;
 import benchful.web.Formats;
@@ -34,7 +35,7 @@ public record OrderLetter(SheetHead head, String title, String when, String cont
     }
 
     private static Line line(OrderLine line, Amounts amounts) {
-        return new Line("%d × %s".formatted(line.packs(), amounts.words(line.holds())), line.material(), day(line.neededBy()),
+        return new Line("%d × %s%s".formatted(line.packs(), amounts.words(line.holds()), line.holds().unit() == Unit.PIECE ? " pcs" : ""), line.material(), day(line.neededBy()),
                 Formats.words(line.purchase().price()), Formats.words(line.purchase().net()), Formats.words(line.purchase().vat()));
     }
 
