@@ -58,6 +58,14 @@ public class CraftClass extends PanacheEntityBase {
         return fresh;
     }
 
+    /** Stores a class that was brought in from a file. */
+    public static CraftClass brought(Project project, Venue venue, ClassSetup setup) {
+        CraftClass stored = of(project);
+        stored.plan(setup, venue);
+        stored.persistAndFlush();
+        return stored;
+    }
+
     /** Stores a class that came with the samples and leaves with them. */
     public static CraftClass sample(Project project, Venue venue, ClassSetup setup) {
         CraftClass stored = of(project);

@@ -10,6 +10,7 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -134,6 +135,27 @@ class PlanPagesTest {
         byte[] file = tutor.open(page + "/file").bytes();
         given().contentType("application/yaml").body(file).when().post("/api/plan").then().statusCode(200)
                 .body("materials.kits.size()", equalTo(11));
+    }
+
+    @Test
+    void bringsAnExportedClassBackWithAllThatWasRemovedSince() {
+        byte[] file = tutor.open(page + "/file").bytes();
+        tutor.open("/").press("Remove the sample classes");
+        assertThat(tutor.open(page).status()).isEqualTo(404);
+        tutor.open("/classes/imports").pick("file", "class.yaml", "application/yaml", file).press("Import");
+        assertThat(tutor.path()).matches("/classes/\\d+");
+        assertThat(tutor.page().select("h1").text()).isEqualTo("Knotted strand, Saturday afternoon");
+        assertThat(tutor.page().select("#fit-answer").text()).startsWith("Yes. It ends at about");
+        assertThat(need("hook clasp with eye")).startsWith("hook clasp with eye | 11 |");
+    }
+
+    @Test
+    void saysWhyAFileIsNoClass() {
+        tutor.open("/classes/imports").press("Import");
+        assertThat(tutor.faults().toString()).contains("Choose a file first.");
+        tutor.open("/classes/imports").pick("file", "class.yaml", "application/yaml", "class: {headcount: 0}".getBytes(StandardCharsets.UTF_8)).press("Import");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select(".summary").text()).contains("Enter a number of students from 1 to 200").contains("line 1");
     }
 
     @Test

@@ -1,0 +1,70 @@
+package benchful.plans;
+
+import benchful.core.Fault;
+import benchful.web.Pages;
+import benchful.web.SentForm;
+import benchful.web.SheetReader;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateData;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
+
+/** Bringing a class in from its file, as its page exports it. */
+@Path("/classes/imports")
+@Produces(MediaType.TEXT_HTML)
+class ClassImportPages {
+    private final ClassFiles files;
+    private final ClassImport imports;
+
+    ClassImportPages(ClassFiles files, ClassImport imports) {
+        this.files = files;
+        this.imports = imports;
+    }
+
+    @CheckedTemplate(basePath = "plans")
+    static class Templates {
+        static native TemplateInstance imports(List<Row> faults);
+
+        private Templates() {}
+    }
+
+    /** A fault, with its line in the file where that can be told (else 0). */
+    @TemplateData
+    public record Row(String detail, String pointer, int line) {}
+
+    @GET
+    public TemplateInstance show() {
+        return Templates.imports(List.of());
+    }
+
+    @POST
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    @Transactional
+    public Response create(MultipartFormDataInput input) {
+        SentForm form = SentForm.of(input);
+        if (!form.files().containsKey("file")) {
+            return faulty(List.of(new Row("Choose a file first.", "", 0)));
+        }
+        SheetReader.Reading<ClassFile> reading = files.read(form.files().get("file").content());
+        if (reading instanceof SheetReader.Faulty<ClassFile> f) {
+            return faulty(f.faults().stream().map(fault -> new Row(fault.detail(), fault.pointer(), f.line(fault.pointer()).orElse(0))).toList());
+        }
+        ClassFile file = ((SheetReader.Read<ClassFile>) reading).sheet();
+        List<Fault> faults = imports.faults(file);
+        return faults.isEmpty() ? Pages.seeOther("/classes/" + imports.store(file))
+                : faulty(faults.stream().map(fault -> new Row(fault.detail(), fault.pointer(), 0)).toList());
+    }
+
+    private static Response faulty(List<Row> faults) {
+        return Pages.faulty(Templates.imports(faults));
+    }
+}
