@@ -25,7 +25,7 @@ final class ColumnGeneration {
     private static final int MOST_ROUNDS = 2000;
 
     private final Kinds kinds;
-    private final Knapsack knapsack;
+    private final Filler filler;
     private final double unit;
     private final List<Pattern> patterns = new ArrayList<>();
     private double[] uses = {};
@@ -33,8 +33,13 @@ final class ColumnGeneration {
 
     /** @param known patterns to begin with; those that can't be cut any more are left out */
     ColumnGeneration(Kinds kinds, List<Pattern> known) {
+        this(kinds, known, new Knapsack(kinds.sizes(), kinds.demand()).filling(kinds.lengths()));
+    }
+
+    /** @param filler its patterns may give more of a kind than is needed */
+    ColumnGeneration(Kinds kinds, List<Pattern> known, Filler filler) {
         this.kinds = kinds;
-        this.knapsack = new Knapsack(kinds.sizes(), kinds.demand());
+        this.filler = filler;
         this.unit = Math.max(1, kinds.lengths().stream().mapToLong(Lengths::cost).max().orElse(1));
         Loader.loadNativeLibraries();
         MPSolver solver = MPSolver.createSolver("GLOP");
@@ -111,7 +116,7 @@ final class ColumnGeneration {
             for (int l = 0; l < lengths.length; l++) {
                 Lengths length = kinds.lengths().get(l);
                 if (length.available() > 0) {
-                    Knapsack.Best found = knapsack.best(length.capacity(), worths);
+                    Knapsack.Best found = filler.best(l, worths);
                     best[l] = found.value();
                     double cost = length.cost() / unit + Math.max(0, -lengths[l].dualValue());
                     if (found.value() > (cost + TOLERANCE) * FINENESS) {

@@ -1,6 +1,5 @@
 package benchful.core.cutting;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -54,17 +53,17 @@ final class CuttingSearch {
     private Found settle(List<Pattern> all, long plain) {
         CuttingProof.Answer answer = CuttingProof.ask(kinds, all);
         answer.plan().ifPresent(this::keep);
-        return new Found(best, Math.min(kinds.cost(best), Math.max(plain, whole(answer.bound()))));
+        return new Found(best, Math.min(kinds.cost(best), Math.max(plain, kinds.whole(answer.bound()))));
     }
 
     private Found improve(long plain) {
         ColumnGeneration columns = new ColumnGeneration(kinds, List.of());
-        long bound = Math.max(plain, whole(columns.bound()));
+        long bound = Math.max(plain, kinds.whole(columns.bound()));
         if (!reaches(bound, MOST_TRIES, columns)) {
             CuttingProof.ask(kinds, columns.patterns()).plan().ifPresent(this::keep);
             boolean better = true;
             while (better) {
-                better = reaches(kinds.cost(best) - step(), FEWER_TRIES, columns);
+                better = reaches(kinds.cost(best) - kinds.step(), FEWER_TRIES, columns);
             }
         }
         return new Found(best, bound);
@@ -72,16 +71,6 @@ final class CuttingSearch {
 
     private void keep(List<Pattern> plan) {
         best = kinds.cost(plan) < kinds.cost(best) ? plan : best;
-    }
-
-    /** Every plan's cost is a multiple of what divides all costs. */
-    private long step() {
-        BigInteger step = kinds.lengths().stream().map(l -> BigInteger.valueOf(l.cost())).reduce(BigInteger.ZERO, BigInteger::gcd);
-        return Math.max(1, step.longValueExact());
-    }
-
-    private long whole(long cost) {
-        return -Math.floorDiv(-cost, step()) * step();
     }
 
     private boolean reaches(long cost, int most, ColumnGeneration columns) {

@@ -1,6 +1,8 @@
 package benchful.core.cutting;
 
 import benchful.core.quantity.Quantity;
+import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -37,10 +39,24 @@ record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
         onHand.forEach((capacity, number) -> lengths.add(new Lengths(capacity, 0, number, false)));
         request.stocks().stream()
                 .map(s -> new Lengths(Micrometres.down(s.length()) + loss,
-                        s.cost().movePointRight(COST_PLACES).setScale(0, RoundingMode.HALF_UP).longValueExact(), Lengths.UNLIMITED, true))
+                        cost(s.cost()), Lengths.UNLIMITED, true))
                 .sorted(Comparator.comparingLong(Lengths::capacity).thenComparing(Lengths::cost))
                 .forEach(lengths::add);
         return lengths;
+    }
+
+    static long cost(BigDecimal cost) {
+        return cost.movePointRight(COST_PLACES).setScale(0, RoundingMode.HALF_UP).longValueExact();
+    }
+
+    /** The least cost from this one on that a plan can have: every plan's is a multiple of what divides all costs. */
+    long whole(long cost) {
+        return -Math.floorDiv(-cost, step()) * step();
+    }
+
+    long step() {
+        BigInteger step = lengths.stream().map(l -> BigInteger.valueOf(l.cost())).reduce(BigInteger.ZERO, BigInteger::gcd);
+        return Math.max(1, step.longValueExact());
     }
 
     int kinds() {

@@ -31,6 +31,11 @@ final class Knapsack {
 
     private record State(long used, long value, int kind, State before) {}
 
+    /** Fills lengths, by their number. */
+    Filler filling(List<Lengths> lengths) {
+        return (length, worths) -> best(lengths.get(length).capacity(), worths);
+    }
+
     /** @param worths of each kind; kinds that are worth nothing are left out */
     Best best(long capacity, long[] worths) {
         List<State> states = List.of(new State(0, 0, -1, null));

@@ -1,5 +1,5 @@
 /**
- * Cutting plans: which stock length is cut into which pieces, with what each cut loses.
+ * Cutting plans: which stock length or sheet is cut into which pieces, with what each cut loses.
  * Lengths are worked with as whole micrometres, pieces rounded up and stock down, so a plan is always exact.
  */
 package benchful.core.cutting;

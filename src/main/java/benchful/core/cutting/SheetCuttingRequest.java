@@ -1,0 +1,23 @@
+package benchful.core.cutting;
+
+import benchful.core.quantity.Quantity;
+import java.util.List;
+
+/**
+ * Rectangles to be cut from sheets.
+ *
+ * @param onHand sheets there are; they cost nothing
+ * @param stocks sheets that can be bought; none where nothing is on offer
+ * @param loss lost at each cut [length]
+ * @param keep offcuts that hold such a rectangle are worth keeping; null to keep none
+ */
+public record SheetCuttingRequest(List<Rectangle> pieces, List<SheetSize> onHand, List<SheetStock> stocks, Quantity loss, SheetSize keep) {
+    public SheetCuttingRequest {
+        pieces = pieces.stream().filter(p -> p.count() > 0).toList();
+        onHand = List.copyOf(onHand);
+        stocks = List.copyOf(stocks);
+        if (loss.signum() < 0) {
+            throw new IllegalArgumentException("The loss at a cut can't be negative.");
+        }
+    }
+}

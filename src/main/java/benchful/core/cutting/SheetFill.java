@@ -1,0 +1,152 @@
+package benchful.core.cutting;
+
+import benchful.core.cutting.SheetKinds.Layout;
+import benchful.core.cutting.SheetKinds.Shape;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * One piece after the other, the largest first, into the free rectangle that it fills best; what remains beside it is divided
+ * by two cuts. Sheets on hand are opened first. Several orders, ways to divide and sheets to open are tried, and the cheapest
+ * plan is taken.
+ */
+final class SheetFill {
+    private static final int NONE = -1;
+    private static final List<Comparator<Shape>> ORDERS = List.of(
+            Comparator.comparingLong(Shape::area).reversed(),
+            Comparator.comparingLong((Shape s) -> Math.max(s.length(), s.width())).reversed(),
+            Comparator.comparingLong((Shape s) -> Math.min(s.length(), s.width())).reversed());
+
+    private final SheetKinds kinds;
+    private final int preferred;
+    private final boolean wideRest;
+    private final int[] left;
+    private final List<Part> sheets = new ArrayList<>();
+    private final List<Integer> which = new ArrayList<>();
+
+    private SheetFill(SheetKinds kinds, int preferred, boolean wideRest) {
+        this.kinds = kinds;
+        this.preferred = preferred;
+        this.wideRest = wideRest;
+        this.left = kinds.areas().lengths().stream().mapToInt(Lengths::available).toArray();
+    }
+
+    /** Layouts that give every piece; empty where the sheets do not reach. */
+    static Optional<List<Layout>> fill(SheetKinds kinds) {
+        int[] stocks = IntStream.range(0, kinds.sheets().size()).filter(s -> kinds.areas().lengths().get(s).bought()).toArray();
+        return IntStream.of(stocks.length == 0 ? new int[] {NONE} : stocks).boxed()
+                .flatMap(s -> ORDERS.stream().flatMap(order -> Stream.of(true, false).map(wide -> new SheetFill(kinds, s, wide).layouts(order))))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingLong(layouts -> cost(kinds, layouts)));
+    }
+
+    static long cost(SheetKinds kinds, List<Layout> layouts) {
+        return layouts.stream().mapToLong(l -> kinds.areas().lengths().get(l.sheet()).cost()).sum();
+    }
+
+    private Optional<List<Layout>> layouts(Comparator<Shape> order) {
+        List<Integer> all = IntStream.range(0, kinds.shapes().size()).boxed().sorted(Comparator.comparing(kinds.shapes()::get, order)).toList();
+        for (int kind : all) {
+            for (int piece = 0; piece < kinds.areas().demand()[kind]; piece++) {
+                if (!put(kind)) {
+                    return Optional.empty();
+                }
+            }
+        }
+        return Optional.of(IntStream.range(0, sheets.size()).mapToObj(this::layout).toList());
+    }
+
+    private Layout layout(int i) {
+        CutTree tree = sheets.get(i).tree();
+        int[] counts = new int[kinds.shapes().size()];
+        tree.count(counts);
+        return new Layout(which.get(i), counts, tree);
+    }
+
+    private boolean put(int kind) {
+        Shape shape = kinds.shapes().get(kind);
+        Optional<Place> best = sheets.stream().flatMap(s -> s.places(shape)).min(Comparator.comparingLong(Place::spare));
+        if (best.isEmpty() && open(shape)) {
+            best = sheets.get(sheets.size() - 1).places(shape).min(Comparator.comparingLong(Place::spare));
+        }
+        best.ifPresent(place -> place.part().fill(kind, shape, place.turned()));
+        return best.isPresent();
+    }
+
+    private boolean open(Shape shape) {
+        int[] fitting = IntStream.range(0, left.length).filter(s -> left[s] > 0 && holds(s, shape)).toArray();
+        if (fitting.length == 0) {
+            return false;
+        }
+        boolean prefers = preferred != NONE && kinds.areas().lengths().get(fitting[0]).bought() && holds(preferred, shape);
+        int sheet = prefers ? preferred : fitting[0];
+        left[sheet] -= kinds.areas().lengths().get(sheet).limited() ? 1 : 0;
+        which.add(sheet);
+        sheets.add(new Part(kinds.sheets().get(sheet).length(), kinds.sheets().get(sheet).width()));
+        return true;
+    }
+
+    private boolean holds(int sheet, Shape shape) {
+        Shape size = kinds.sheets().get(sheet);
+        return shape.fits(size.length(), size.width(), false) || shape.fits(size.length(), size.width(), true);
+    }
+
+    /** @param spare what remains along the edge that the piece fills best [um] */
+    private record Place(Part part, boolean turned, long spare) {}
+
+    /** A rectangle of a sheet: free, filled by a piece, or divided. */
+    private final class Part {
+        private final long length;
+        private final long width;
+        private CutTree piece;
+        private boolean across;
+        private long at;
+        private Part first;
+        private Part second;
+
+        Part(long length, long width) {
+            this.length = length;
+            this.width = width;
+        }
+
+        Stream<Place> places(Shape shape) {
+            if (first != null) {
+                return Stream.concat(first.places(shape), second.places(shape));
+            }
+            return piece != null ? Stream.empty() : Stream.of(false, true).filter(turned -> shape.fits(length, width, turned)).map(turned ->
+                    new Place(this, turned, Math.min(length - (turned ? shape.width() : shape.length()), width - (turned ? shape.length() : shape.width()))));
+        }
+
+        void fill(int kind, Shape shape, boolean turned) {
+            long along = turned ? shape.width() : shape.length();
+            long beside = turned ? shape.length() : shape.width();
+            boolean cutAcross = wideRest == (length - along >= width - beside);
+            Part corner = divided(cutAcross, cutAcross ? along : beside);
+            Part inner = corner.divided(!cutAcross, cutAcross ? beside : along);
+            inner.piece = CutTree.piece(kind, turned);
+        }
+
+        /** The part at the corner; the whole where the cut would lie on its edge. */
+        private Part divided(boolean cutAcross, long place) {
+            if (place == (cutAcross ? length : width)) {
+                return this;
+            }
+            across = cutAcross;
+            at = place;
+            first = cutAcross ? new Part(place, width) : new Part(length, place);
+            second = cutAcross ? new Part(length - place, width) : new Part(length, width - place);
+            return first;
+        }
+
+        CutTree tree() {
+            if (first != null) {
+                return CutTree.divided(across, at, first.tree(), second.tree());
+            }
+            return piece == null ? CutTree.EMPTY : piece;
+        }
+    }
+}
