@@ -10,6 +10,7 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.order.LessonChecker;
 import benchful.core.lesson.order.SolverPlanner;
+import benchful.core.lesson.risk.ClassSimulation;
 import java.io.IOException;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,7 @@ class PublishedInstancesTest {
             LessonPlan plan = ((Planned) outcome).plan();
             assertThat(LessonChecker.faults(request, plan)).as(known.toString()).isEmpty();
             assertThat(plan.length().toMinutes()).as(known.toString()).isGreaterThanOrEqualTo(known.least());
+            assertThat(ClassSimulation.of(request.toBuilder().replications(2).build(), plan).late()).as("%s, simulated", known).isEqualTo(plan.finish());
             proven += known.isProven() ? 1 : 0;
             matched += known.isProven() && plan.proof().isShortest() ? 1 : 0;
             if (known.isProven() && plan.proof().isShortest()) {

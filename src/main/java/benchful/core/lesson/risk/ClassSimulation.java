@@ -7,7 +7,8 @@ import benchful.core.lesson.LessonRequest;
  * Teaches a plan many times over with drawn students. Between gatherings (show and together steps) each student goes through the
  * make steps in the plan's order at their own pace, as soon as their piece is ready, the tools are free and the meeting has begun;
  * a gathering begins when as many as must have finished, and cuts off the rest. Waits that hold equipment take all pieces at once.
- * Steps may begin sooner than planned. Greatest gaps are not enforced, as nothing in the room would.
+ * Steps may begin sooner than planned, save those that the plan holds back for a greatest gap. A class that runs late may miss a
+ * greatest gap, as nothing in the room would stop it.
  * Cost about 100 ns per student, step and class.
  */
 public final class ClassSimulation {

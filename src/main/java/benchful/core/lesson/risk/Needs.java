@@ -3,7 +3,6 @@ package benchful.core.lesson.risk;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Link;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
@@ -11,12 +10,15 @@ import benchful.core.lesson.risk.Script.Need;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
  * What each block needs to be over before it begins. A wait without equipment runs for each student's piece on its own, so a chain
  * through it becomes a longer delay; a wait that holds equipment is a batch that all pieces wait for and go into together.
+ * Only what the plan puts before a block can hold it up; a negative gap to something later is kept by the plan's order.
  */
 final class Needs {
 
@@ -24,12 +26,18 @@ final class Needs {
     private final List<Block> blocks;
     private final Clock clock;
     private final Map<String, Step> steps;
+    private final HeldBack heldBack;
+    private final List<List<Need>> all = new ArrayList<>();
 
     Needs(LessonRequest request, LessonPlan plan, Clock clock) {
         this.request = request;
         this.blocks = plan.blocks();
         this.clock = clock;
         this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        this.heldBack = new HeldBack(request, plan, clock);
+        for (int block = 0; block < blocks.size(); block++) {
+            all.add(find(block));
+        }
     }
 
     boolean isBatch(int block) {
@@ -37,35 +45,40 @@ final class Needs {
     }
 
     List<Need> of(int block) {
-        List<Need> needs = new ArrayList<>();
-        for (int before : before(block)) {
-            double gap = gap(before, block);
-            needs.addAll(through(before, gap));
-        }
-        for (int other = 0; other < blocks.size(); other++) {
-            if ((isBatch(block) || isBatch(other)) && frees(blocks.get(other), blocks.get(block))) {
-                needs.add(new Need(other, 0, isBatch(other) ? other : -1));
-            }
-        }
-        return needs;
+        return all.get(block);
     }
 
-    private List<Integer> before(int block) {
-        List<String> ids = request.links().stream().filter(link -> link.to().equals(blocks.get(block).step())).map(Link::from).toList();
-        List<Integer> before = new ArrayList<>();
-        for (int other = 0; other < blocks.size(); other++) {
-            int one = blocks.get(other).group();
-            int mine = blocks.get(block).group();
-            if (ids.contains(blocks.get(other).step()) && (one == mine || one == 0 || mine == 0)) {
-                before.add(other);
-            }
-        }
-        return before;
+    /** Not before its meeting begins; and not before its planned start where the plan holds it back for a greatest gap. */
+    double release(int block) {
+        double start = clock.seconds(blocks.get(block).start());
+        return heldBack.isHeldBack(block, all.get(block)) ? start : clock.meetingOf(start);
     }
 
-    private double gap(int before, int block) {
-        return request.links().stream().filter(link -> link.from().equals(blocks.get(before).step())
-                && link.to().equals(blocks.get(block).step())).mapToDouble(link -> link.least().toSeconds()).max().orElseThrow();
+    private List<Need> find(int block) {
+        Map<Integer, Need> needs = new TreeMap<>();
+        for (int before = 0; before < block; before++) {
+            OptionalDouble gap = gap(before, block);
+            if (gap.isPresent()) {
+                through(before, gap.getAsDouble()).forEach(need -> add(need, needs));
+            }
+            if ((isBatch(block) || isBatch(before)) && frees(blocks.get(before), blocks.get(block))) {
+                add(new Need(before, 0, isBatch(before) ? before : -1), needs);
+            }
+        }
+        return List.copyOf(needs.values());
+    }
+
+    private static void add(Need need, Map<Integer, Need> needs) {
+        needs.merge(need.part(), need, (one, other) -> other.delay() > one.delay() ? other : one);
+    }
+
+    /** The least gap between two blocks, the longest of them if there is more than one link. */
+    private OptionalDouble gap(int before, int block) {
+        int one = blocks.get(before).group();
+        int mine = blocks.get(block).group();
+        return request.links().stream().filter(link -> one == mine || one == 0 || mine == 0)
+                .filter(link -> link.from().equals(blocks.get(before).step()) && link.to().equals(blocks.get(block).step()))
+                .mapToDouble(link -> link.least().toSeconds()).max();
     }
 
     /** The wait itself if it is a batch, else what it follows, that much later. */
@@ -75,14 +88,14 @@ final class Needs {
             return List.of(new Need(before, gap, isBatch(before) ? before : -1));
         }
         double delay = gap + ((Step.Wait) steps.get(block.step())).least().toSeconds();
-        List<Need> chain = of(before).stream().map(need -> new Need(need.part(), need.delay() + delay, before)).toList();
-        double release = clock.meetingOf(clock.seconds(block.start()));
-        return chain.isEmpty() ? List.of(new Need(-1, release + delay, before)) : chain;
+        List<Need> chain = new ArrayList<>(List.of(new Need(-1, release(before) + delay, before)));
+        of(before).forEach(need -> chain.add(new Need(need.part(), need.delay() + delay, before)));
+        return chain;
     }
 
     private static boolean frees(Block first, Block second) {
         List<String> tools = first.uses().stream().map(ToolUse::tool).toList();
-        return first != second && !first.end().isAfter(second.start()) && first.start().isBefore(second.start())
+        return !first.end().isAfter(second.start()) && first.start().isBefore(second.start())
                 && second.uses().stream().anyMatch(use -> tools.contains(use.tool()));
     }
 }

@@ -89,7 +89,7 @@ final class ScriptWriter {
     private Part part(int index) {
         Block block = plan.blocks().get(index);
         Step step = steps.get(block.step());
-        double release = clock.meetingOf(clock.seconds(block.start()));
+        double release = needs.release(index);
         boolean counts = !(step instanceof Step.Wait wait && wait.endsAtHome());
         int members = members(block.group());
         if (step instanceof Step.Make make) {

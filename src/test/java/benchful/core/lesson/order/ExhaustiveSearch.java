@@ -12,8 +12,8 @@ import java.time.LocalDateTime;
 import java.util.List;
 
 /**
- * The shortest finish of a tiny lesson, by trying every start on a grid of five minutes. Knows one student, one meeting, breaks on
- * the grid, tools and gaps; shares nothing with the planners.
+ * The shortest finish of a tiny lesson, by trying every start on a grid of five minutes. Knows one student, meetings and breaks on
+ * the grid, tools, gaps and waits with a greatest length; shares nothing with the planners.
  */
 final class ExhaustiveSearch {
 
@@ -71,7 +71,10 @@ final class ExhaustiveSearch {
     private int end(Step step, int at) {
         int left = length(step);
         if (step.kind() == StepKind.WAIT) {
-            return at + left;
+            return away(at) ? -1 : at + left;
+        }
+        if (left == 0) {
+            return inBreak(at) && inBreak(at - 1) ? -1 : at;
         }
         boolean pausable = step instanceof Step.Make make && make.mayPause();
         int minute = at;
@@ -94,7 +97,21 @@ final class ExhaustiveSearch {
                 return true;
             }
         }
+        return away(minute) || endsAt(minute);
+    }
+
+    /** Whether nobody is there: a meeting has ended before, and the next has not begun. */
+    private boolean away(int minute) {
+        for (int i = 1; i < request.meetings().size(); i++) {
+            if (minutes(request.meetings().get(i - 1).end()) < minute && minute < minutes(request.meetings().get(i).start())) {
+                return true;
+            }
+        }
         return false;
+    }
+
+    private boolean endsAt(int minute) {
+        return request.meetings().stream().limit(request.meetings().size() - 1L).anyMatch(meeting -> minutes(meeting.end()) == minute);
     }
 
     private static int length(Step step) {
@@ -109,7 +126,7 @@ final class ExhaustiveSearch {
                 return false;
             }
         }
-        return request.links().stream().allMatch(link -> keeps(link, last))
+        return request.links().stream().allMatch(link -> keeps(link, last) && keepsTheWaitBefore(link, last))
                 && request.room().stream().allMatch(tool -> suffices(tool, last));
     }
 
@@ -121,6 +138,19 @@ final class ExhaustiveSearch {
         }
         int gap = start[to] - end[from];
         return gap >= link.least().toMinutes() && (link.greatest().isEmpty() || gap <= link.greatest().get().toMinutes());
+    }
+
+    /** What follows a wait with a greatest length begins in time, counted from its begin and from the end of what it follows. */
+    private boolean keepsTheWaitBefore(Link link, int last) {
+        int from = place(link.from());
+        int to = place(link.to());
+        if (from > last || to > last || !(steps.get(from) instanceof Step.Wait wait) || wait.greatest().isEmpty()) {
+            return true;
+        }
+        long greatest = wait.greatest().get().toMinutes();
+        return start[to] - start[from] <= greatest && request.links().stream().filter(before -> place(before.to()) == from)
+                .filter(before -> place(before.from()) <= last)
+                .allMatch(before -> start[to] - end[place(before.from())] <= before.least().toMinutes() + greatest);
     }
 
     private int place(String id) {

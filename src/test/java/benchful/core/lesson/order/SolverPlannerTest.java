@@ -70,18 +70,49 @@ class SolverPlannerTest {
     @MethodSource("seeds")
     void findsWhatTryingEveryStartFinds(long seed) {
         for (long drawn = seed * 10; drawn < seed * 10 + 5; drawn++) {
-            LessonRequest request = tiny(drawn);
-            LessonOutcome outcome = planner.plan(request);
-            int shortest = ExhaustiveSearch.shortest(request, 120);
-            if (shortest < 0) {
-                assertThat(outcome).as("drawn from %d", drawn).isInstanceOfSatisfying(Contradiction.class,
-                        refused -> assertThat(refused.proven()).isTrue());
-            } else {
-                LessonPlan plan = plan(outcome);
-                assertThat(LessonChecker.faults(request, plan)).as("drawn from %d", drawn).isEmpty();
-                assertThat(plan.length().toMinutes()).as("drawn from %d", drawn).isEqualTo(shortest);
-                assertThat(plan.proof().isShortest()).isTrue();
+            agreesWithTryingEveryStart(tiny(drawn), 120, drawn);
+        }
+    }
+
+    /** Two meetings, waits that age, and waits that only mark a moment. */
+    private static LessonRequest tinyInTwoMeetings(long seed) {
+        Random random = new Random(seed);
+        LessonRequest.Builder lesson = LessonRequest.builder().meeting(TEN, TEN.plusMinutes(30)).tool("kiln", 2)
+                .meeting(TEN.plusMinutes(50), TEN.plusMinutes(110));
+        if (random.nextBoolean()) {
+            lesson.pause("tea", TEN.plusMinutes(70), TEN.plusMinutes(75));
+        }
+        for (int i = 0; i < 4; i++) {
+            boolean ages = i % 2 == 1 && random.nextBoolean();
+            Duration least = Duration.ofMinutes(5L * random.nextInt(4));
+            lesson.step(ages ? new Step.Wait("s" + i, "Wait " + i, least, Optional.of(least.plusMinutes(5L * random.nextInt(3))), List.of(), false)
+                    : tinyStep("s" + i, random));
+            if (i > 0 && random.nextInt(4) > 0) {
+                lesson.link("s" + random.nextInt(i), "s" + i);
             }
+        }
+        return lesson.build();
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void findsWhatTryingEveryStartFindsInTwoMeetings(long seed) {
+        for (long drawn = seed * 10; drawn < seed * 10 + 3; drawn++) {
+            agreesWithTryingEveryStart(tinyInTwoMeetings(drawn), 170, drawn);
+        }
+    }
+
+    private void agreesWithTryingEveryStart(LessonRequest request, int horizon, long drawn) {
+        LessonOutcome outcome = planner.plan(request);
+        int shortest = ExhaustiveSearch.shortest(request, horizon);
+        if (shortest < 0) {
+            assertThat(outcome).as("drawn from %d", drawn).isInstanceOfSatisfying(Contradiction.class,
+                    refused -> assertThat(refused.proven()).isTrue());
+        } else {
+            LessonPlan plan = plan(outcome);
+            assertThat(LessonChecker.faults(request, plan)).as("drawn from %d", drawn).isEmpty();
+            assertThat(plan.length().toMinutes()).as("drawn from %d", drawn).isEqualTo(shortest);
+            assertThat(plan.proof().isShortest()).isTrue();
         }
     }
 

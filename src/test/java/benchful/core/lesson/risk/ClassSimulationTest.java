@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
@@ -19,6 +20,7 @@ import benchful.core.lesson.time.HelpQueue;
 import benchful.core.lesson.time.Pace;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -175,5 +177,42 @@ class ClassSimulationTest {
     void playsFewerClassesWhereThereAreVeryManyStudents() {
         LessonRequest request = one(1000, new Step.Make("a", "Cut", TIME)).replications(50_000).build();
         assertThat(risk(request).classes()).isEqualTo(30_000);
+    }
+
+    /** The paint must go into the kiln within five minutes, and the kiln is busy for an hour. */
+    @Test
+    void keepsToAPlanThatHoldsAStepBackForAGreatestGap() {
+        List<ToolUse> kiln = List.of(new ToolUse("kiln", 1));
+        LessonRequest request = LessonRequest.builder().headcount(6).meeting(TEN, TEN.plusHours(3)).tool("kiln", 1).replications(200)
+                .step(new Step.Wait("bisque", "Fire the first load", Duration.ofMinutes(60), Optional.empty(), kiln, false))
+                .step(new Step.Make("paint", "Paint", StudentTime.ofMinutes(10, 12, 14)))
+                .step(new Step.Wait("glaze", "Fire the second load", Duration.ofMinutes(30), Optional.empty(), kiln, false))
+                .link(new Link("paint", "glaze", Duration.ZERO, Optional.of(Duration.ofMinutes(5)))).link("bisque", "glaze").build();
+        LessonPlan plan = plan(request);
+        assertThat(plan.blocksOf("paint").get(0).start()).isEqualTo(TEN.plusMinutes(42));
+        assertThat(risk(request).blocks().get(1).likelyStart()).isEqualTo(TEN.plusMinutes(42));
+        assertThat(risk(request).finishes().get(0)).isEqualTo(TEN.plusMinutes(90));
+    }
+
+    /** Twelve layers of three waits, each behind all of the layer before: half a million ways through. */
+    @Test
+    void followsManyWaysThroughWaitsAtOnce() {
+        LessonRequest.Builder lesson = LessonRequest.builder().meeting(TEN, TEN.plusHours(3)).replications(2);
+        for (int i = 0; i < 36; i++) {
+            lesson.step(new Step.Wait("w" + i, "Wait " + i, Duration.ofMinutes(1 + i % 3)));
+            for (int before = i / 3 * 3 - 3; before >= 0 && before < i / 3 * 3; before++) {
+                lesson.link("w" + before, "w" + i);
+            }
+        }
+        assertThat(risk(lesson.build()).late()).isEqualTo(TEN.plusMinutes(36));
+    }
+
+    @Test
+    void goesOnWhereWaitsBoundEachOther() {
+        LessonRequest request = LessonRequest.builder().meeting(TEN, TEN.plusHours(1)).replications(2)
+                .step(new Step.Wait("a", "Warm the wax", Duration.ofMinutes(20))).step(new Step.Wait("b", "Warm the mould", Duration.ofMinutes(10)))
+                .link(new Link("a", "b", Duration.ofMinutes(-5), Optional.empty())).link(new Link("b", "a", Duration.ofMinutes(-60), Optional.empty()))
+                .build();
+        assertThat(risk(request).late()).isEqualTo(TEN.plusMinutes(25));
     }
 }

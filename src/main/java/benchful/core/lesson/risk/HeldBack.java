@@ -1,0 +1,87 @@
+package benchful.core.lesson.risk;
+
+import benchful.core.lesson.Block;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.risk.Script.Need;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Which blocks a plan begins later than they could, because something behind them must follow in time: glue is not spread before the
+ * press is free. A tutor keeps to that even if the class is quick.
+ */
+final class HeldBack {
+
+    private final LessonRequest request;
+    private final LessonPlan plan;
+    private final Clock clock;
+    private final Map<String, Step> steps;
+
+    HeldBack(LessonRequest request, LessonPlan plan, Clock clock) {
+        this.request = request;
+        this.plan = plan;
+        this.clock = clock;
+        this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
+    }
+
+    /** @param needs what the block needs to be over before it */
+    boolean isHeldBack(int index, List<Need> needs) {
+        Block block = plan.blocks().get(index);
+        return isPressed(block) && clock.seconds(block.start()) > couldBegin(block, needs);
+    }
+
+    /** Whether a greatest gap from it is used up. */
+    private boolean isPressed(Block block) {
+        boolean ages = greatestWait(block.step()).filter(greatest -> after(block.step()).stream()
+                .anyMatch(link -> isUsedUp(block.start(), greatest, link.to(), block.group()))).isPresent();
+        return ages || after(block.step()).stream().anyMatch(link -> isPressed(block, link));
+    }
+
+    private boolean isPressed(Block block, Link link) {
+        return link.greatest().filter(greatest -> isUsedUp(block.end(), greatest, link.to(), block.group())).isPresent()
+                || greatestWait(link.to()).filter(greatest -> after(link.to()).stream().anyMatch(next ->
+                        isUsedUp(block.end(), link.least().plus(greatest), next.to(), block.group()))).isPresent();
+    }
+
+    private boolean isUsedUp(LocalDateTime from, Duration greatest, String step, int group) {
+        return plan.blocksOf(step).stream().filter(to -> to.group() == group || to.group() == 0 || group == 0)
+                .anyMatch(to -> !to.start().isBefore(from.plus(greatest)));
+    }
+
+    private List<Link> after(String step) {
+        return request.links().stream().filter(link -> link.from().equals(step)).toList();
+    }
+
+    private Optional<Duration> greatestWait(String step) {
+        return steps.get(step) instanceof Step.Wait wait ? wait.greatest() : Optional.empty();
+    }
+
+    /** The first time at which its needs are over, its group is free, and no break is in the way [s]. */
+    private double couldBegin(Block block, List<Need> needs) {
+        double free = clock.meetingOf(clock.seconds(block.start()));
+        for (Need need : needs) {
+            free = Math.max(free, need.delay() + (need.part() < 0 ? 0 : clock.seconds(plan.blocks().get(need.part()).end())));
+        }
+        Step step = steps.get(block.step());
+        if (!step.needsClass()) {
+            return free;
+        }
+        free = Math.max(free, busyUntil(block));
+        boolean pauses = step instanceof Step.Make make && make.mayPause();
+        return pauses ? clock.toClockOnward(clock.toWorking(free)) : clock.wholeFrom(free, block.length().toSeconds());
+    }
+
+    private double busyUntil(Block block) {
+        return plan.blocks().stream().filter(other -> other != block && steps.get(other.step()).needsClass())
+                .filter(other -> other.group() == block.group() || other.group() == 0 || block.group() == 0)
+                .filter(other -> !other.end().isAfter(block.start())).mapToDouble(other -> clock.seconds(other.end())).max().orElse(0);
+    }
+}
