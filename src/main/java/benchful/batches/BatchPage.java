@@ -50,8 +50,7 @@ public record BatchPage(long id, String title, String projectName, BatchSheet sh
         }
 
         private static String words(Kit.Content c) {
-            String amount = c.pieces() == null ? Formats.words(c.amount()) : "%d × %s".formatted(c.pieces(), Formats.words(c.each()));
-            return "%s %s%s".formatted(amount, c.material(), c.open() == null ? "" : " (choose: " + c.open() + ")");
+            return "%s %s%s".formatted(c.words(), c.material(), c.open() == null ? "" : " (choose: " + c.open() + ")");
         }
     }
 

@@ -60,7 +60,20 @@ public final class MaterialRules {
         if (offer.lengths() != null && !sheet.unit().dimension().equals(Dimension.LENGTH)) {
             fault(at + "/lengths", "Only a material counted by length comes in lengths. Leave this empty.");
         }
+        sheet(at + "/sheet/length", offer);
         breaks(at + "/breaks/", offer);
+    }
+
+    private void sheet(String at, Offer offer) {
+        if (offer.sheet() == null) {
+            return;
+        }
+        if (!sheet.unit().dimension().equals(Dimension.AREA)) {
+            fault(at, "Only a material counted by area comes in sheets. Leave this empty, or count it in cm2.");
+        } else if (offer.holds().dimension().equals(Dimension.AREA)
+                && (offer.holds().base().remainder(offer.sheet().area().base()).signum() != 0 || offer.holds().signum() == 0)) {
+            fault(at, "A pack of %s does not hold a whole number of sheets of %s. Mend the one or the other.".formatted(offer.holds(), offer.sheet()));
+        }
     }
 
     private void breaks(String at, Offer offer) {

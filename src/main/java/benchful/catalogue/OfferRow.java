@@ -1,5 +1,6 @@
 package benchful.catalogue;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.web.Formats;
@@ -39,6 +40,10 @@ public record OfferRow(long supplierId, String supplier, String pack, String pri
     }
 
     private static String pack(SupplierOffer o) {
+        Extent sheet = o.toSheet().sheet();
+        if (sheet != null) {
+            return "%s of %s".formatted(Formats.counted(o.holds.base().divideToIntegralValue(sheet.area().base()).intValueExact(), "sheet"), Formats.words(sheet));
+        }
         if (o.lengths == null || o.lengths == 1) {
             return amount(o.holds);
         }

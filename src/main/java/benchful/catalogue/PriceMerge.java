@@ -50,7 +50,7 @@ final class PriceMerge {
         List<Offer.PriceBreak> breaks = breaks(rows);
         return stored == null
                 ? new Offer(first.supplier(), first.pack(), single, first.lengths(), breaks)
-                : new Offer(stored.supplier(), stored.holds(), single, stored.lengths(), breaks.isEmpty() ? stored.breaks() : breaks);
+                : new Offer(stored.supplier(), stored.holds(), single, stored.lengths(), stored.sheet(), breaks.isEmpty() ? stored.breaks() : breaks);
     }
 
     private static List<Offer.PriceBreak> breaks(List<PriceRow> rows) {

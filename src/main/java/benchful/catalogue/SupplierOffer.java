@@ -1,5 +1,6 @@
 package benchful.catalogue;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.CollectionTable;
@@ -42,6 +43,8 @@ public class SupplierOffer extends PanacheEntityBase {
     int position;
     Quantity holds;
     Integer lengths;
+    Quantity sheetLength;
+    Quantity sheetWidth;
     BigDecimal price;
     LocalDate pricedOn;
 
@@ -67,13 +70,16 @@ public class SupplierOffer extends PanacheEntityBase {
 
     /** The same supplier's pack of the same size: only its price may differ. */
     boolean isFor(Supplier other, Offer offer) {
-        return supplier.equals(other) && holds.equals(offer.holds()) && Objects.equals(lengths, offer.lengths());
+        return supplier.equals(other) && holds.equals(offer.holds()) && Objects.equals(lengths, offer.lengths())
+                && (sheet() == null || offer.sheet() == null || sheet().equals(offer.sheet()));
     }
 
     void take(Offer offer, int place, LocalDate today) {
         position = place;
         holds = offer.holds();
         lengths = offer.lengths();
+        sheetLength = offer.sheet() == null ? null : offer.sheet().length();
+        sheetWidth = offer.sheet() == null ? null : offer.sheet().width();
         if (price == null || price.compareTo(offer.price()) != 0 || !offer.breaks().equals(sheetBreaks())) {
             keepPast(offer.price(), today);
             price = offer.price();
@@ -91,7 +97,11 @@ public class SupplierOffer extends PanacheEntityBase {
     }
 
     public Offer toSheet() {
-        return new Offer(supplier.name, holds, price, lengths, sheetBreaks());
+        return new Offer(supplier.name, holds, price, lengths, sheet(), sheetBreaks());
+    }
+
+    private Extent sheet() {
+        return sheetLength == null ? null : new Extent(sheetLength, sheetWidth);
     }
 
     private List<Offer.PriceBreak> sheetBreaks() {

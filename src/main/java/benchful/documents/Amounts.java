@@ -1,10 +1,12 @@
 package benchful.documents;
 
 import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.plans.Kit;
 import benchful.web.Formats;
+import java.math.RoundingMode;
 import java.util.Set;
 
 /**
@@ -41,7 +43,20 @@ final class Amounts {
 
     /** "54", "2 x 10 mm", "1.24 m". */
     String words(Kit.Content content) {
-        return content.pieces() == null ? words(content.amount()) : "%d × %s".formatted(content.pieces(), words(content.each()));
+        if (content.pieces() == null) {
+            return words(content.amount());
+        }
+        return "%d × %s".formatted(content.pieces(), content.rectangle() == null ? words(content.each()) : words(content.rectangle()));
+    }
+
+    /** Rectangles in millimetres, as they are marked out: "102 × 76 mm". */
+    String words(Extent rectangle) {
+        String metric = Formats.words(new Extent(rectangle.length().in(Unit.MM).rounded(1, RoundingMode.HALF_UP), rectangle.width().in(Unit.MM).rounded(1, RoundingMode.HALF_UP)));
+        if (paper != Paper.LETTER && rectangle.length().unit() != Unit.INCH) {
+            return metric;
+        }
+        String inches = Formats.words(new Extent(rectangle.length().in(Unit.INCH), rectangle.width().in(Unit.INCH)));
+        return brief ? inches : "%s (%s)".formatted(inches, metric);
     }
 
     private static String metric(Quantity amount) {

@@ -1,20 +1,24 @@
 package benchful.documents;
 
 import benchful.core.cutting.CutLength;
+import benchful.core.cutting.CutSheet;
 import benchful.core.cutting.CuttingPlan;
+import benchful.core.cutting.SheetPlan;
 import benchful.plans.CuttingPicture;
 import benchful.plans.MaterialsPlan;
+import benchful.plans.SheetPicture;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Which length is cut into which pieces, as pictures and as rows to tick. */
+/** Which length or sheet is cut into which pieces, as pictures and as rows to tick. */
 public record CuttingSheet(SheetHead head, List<Material> materials) {
 
     /** @param proof whether fewer lengths could do */
-    public record Material(String name, HandoutSheet.Figure picture, List<Row> rows, String lengths, String proof) {}
+    public record Material(String name, List<HandoutSheet.Figure> pictures, List<Row> rows, String lengths, String proof) {}
 
     /** @param count how many such lengths, "3 ×" */
     public record Row(String count, String length, String from, String cuts, String offcut) {}
@@ -24,8 +28,11 @@ public record CuttingSheet(SheetHead head, List<Material> materials) {
                 options.paper(), options.version(), List.of(new SheetHead.Bookmark("Cutting sheet", "top")));
         List<Material> materials = new ArrayList<>();
         for (MaterialsPlan.MaterialPlan material : source.materials().materials()) {
+            Amounts amounts = Amounts.briefly(options.paper());
             if (material.cutting() != null) {
-                materials.add(material(material, Amounts.briefly(options.paper()), bag, materials.size() + 1));
+                materials.add(material(material, amounts, bag, materials.size() + 1));
+            } else if (material.sheets() != null) {
+                materials.add(sheets(material, amounts, bag, materials.size() + 1));
             }
         }
         return new CuttingSheet(head, materials);
@@ -38,8 +45,34 @@ public record CuttingSheet(SheetHead head, List<Material> materials) {
         List<Row> rows = picture.groups().stream().map(group -> row(group, amounts)).toList();
         long onHand = plan.lengths().stream().filter(length -> !length.bought()).count();
         String lengths = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
-        return new Material(material.name(), new HandoutSheet.Figure(bag.drawing("cutting-" + number, svg), "Bars to scale; the table below says the same."),
+        return new Material(material.name(), List.of(new HandoutSheet.Figure(bag.drawing("cutting-" + number, svg), "Bars to scale; the table below says the same.")),
                 rows, lengths, plan.proof());
+    }
+
+    private static Material sheets(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
+        SheetPlan plan = material.sheets();
+        List<SheetPicture> pictures = SheetPicture.of(plan, 760, 13, amounts::words);
+        List<HandoutSheet.Figure> figures = new ArrayList<>();
+        for (SheetPicture picture : pictures) {
+            String name = "cutting-%d-%d".formatted(number, figures.size() + 1);
+            figures.add(new HandoutSheet.Figure(bag.drawing(name, picture.svg(name, "How a sheet of " + material.name() + " is cut")),
+                    "A sheet to scale, its cuts numbered in their order."));
+        }
+        long onHand = plan.sheets().stream().filter(sheet -> !sheet.bought()).count();
+        String sheets = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
+        return new Material(material.name(), figures, pictures.stream().map(picture -> row(picture, amounts)).toList(), sheets, plan.proof());
+    }
+
+    private static Row row(SheetPicture picture, Amounts amounts) {
+        CutSheet sheet = picture.sheet();
+        String cuts = counted(sheet.pieces().stream().map(piece -> amounts.words(piece.size()) + " (" + piece.label() + ")"));
+        String kept = counted(sheet.offcuts().stream().filter(CutSheet.Offcut::kept).map(offcut -> amounts.words(offcut.size()) + ", keep"));
+        return new Row(picture.count() + " ×", amounts.words(sheet.size()), sheet.bought() ? "new" : "on hand", cuts, kept.isEmpty() ? "none to keep" : kept);
+    }
+
+    private static String counted(Stream<String> words) {
+        return words.collect(Collectors.groupingBy(w -> w, LinkedHashMap::new, Collectors.counting())).entrySet().stream()
+                .map(e -> e.getValue() + " × " + e.getKey()).collect(Collectors.joining(", "));
     }
 
     private static Row row(CuttingPicture.Group group, Amounts amounts) {

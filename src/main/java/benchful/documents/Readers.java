@@ -44,7 +44,7 @@ final class Readers {
     private static Kit.Content open(PrintSource source, Kit.Content content) {
         String material = source.file().project().materials().stream().filter(line -> line.offered().contains(content.material()))
                 .map(MaterialLine::material).findFirst().orElse(content.material());
-        return new Kit.Content(content.choice() == null ? content.material() : material, content.amount(), content.pieces(), content.each(),
+        return new Kit.Content(content.choice() == null ? content.material() : material, content.amount(), content.pieces(), content.each(), content.rectangle(),
                 content.choice(), null, content.insteadOf(), content.note());
     }
 

@@ -57,8 +57,7 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
     }
 
     private static String words(Kit.Content content) {
-        String amount = content.pieces() == null ? Formats.words(content.amount()) : "%d × %s".formatted(content.pieces(), Formats.words(content.each()));
-        return content.word() == null ? amount : amount + ", " + content.word();
+        return content.word() == null ? content.words() : content.words() + ", " + content.word();
     }
 
     private static List<Box.Item> reserve(MaterialsPlan plan, Map<List<String>, Quantity> ticks) {

@@ -47,7 +47,7 @@ final class ClassNeeds {
     /** The materials that a class cuts to length. */
     static Set<String> cut(ClassFile file) {
         Picks picks = new Picks(file.setup());
-        return file.project().materials().stream().filter(line -> line.pieces() != null)
+        return file.project().materials().stream().filter(line -> line.pieces() != null && line.width() == null)
                 .flatMap(line -> picks.possible(line).stream()).collect(Collectors.toSet());
     }
 
@@ -81,7 +81,7 @@ final class ClassNeeds {
 
     private NeedLine line(int i, String material, Unit unit, List<Seat> seats) {
         MaterialLine line = project.materials().get(i);
-        boolean inPieces = cut.contains(material);
+        boolean inPieces = line.width() != null || cut.contains(material);
         if (!line.shared()) {
             List<Seat> takers = seats.stream().filter(seat -> seat.material(i).equals(material)).toList();
             return new NeedLine(takes(i, inPieces, unit, takers), null, allowance(line, material, inPieces));
@@ -91,7 +91,7 @@ final class ClassNeeds {
         if (greatest.isEmpty()) {
             return new NeedLine(List.of(), null, Allowance.none());
         }
-        Take whole = new Take(Take.Taker.SHARED, null, 1, greatest.get().each().in(unit), pieces(greatest.get()));
+        Take whole = new Take(Take.Taker.SHARED, null, 1, greatest.get().each().in(unit), pieces(greatest.get()), greatest.get().rectangle(), line.grain());
         return inPieces ? new NeedLine(List.of(whole), null, sharedAllowance(line))
                 : new NeedLine(List.of(), greatest.get().amount().in(unit), sharedAllowance(line));
     }
@@ -101,7 +101,8 @@ final class ClassNeeds {
                 Collectors.groupingBy(seat -> List.of(seat.taker(), seat.size()), LinkedHashMap::new, Collectors.toList()));
         List<Take> takes = new ArrayList<>();
         groups.values().forEach(group -> sized(group.get(0), i).ifPresent(sized -> takes.add(new Take(
-                group.get(0).taker(), group.get(0).size(), group.size(), sized.each().in(unit), inPieces ? pieces(sized) : null))));
+                group.get(0).taker(), group.get(0).size(), group.size(), sized.each().in(unit), inPieces ? pieces(sized) : null,
+                sized.rectangle(), project.materials().get(i).grain()))));
         return takes;
     }
 

@@ -15,7 +15,6 @@ import benchful.core.cutting.Stock;
 import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
-import benchful.core.quantity.Sentence;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -62,20 +61,12 @@ final class Cutter {
         }
     }
 
-    /**
-     * @param plan null where it can't be cut
-     * @param wants what to buy for it, by stock length
-     * @param onHand the lengths taken to be on hand
-     * @param problem why it can't be cut; null where it can
-     */
-    record Cutting(CuttingPlan plan, List<Want> wants, List<Quantity> onHand, Sentence problem) {}
-
     Cutting cut() {
         List<CuttingOutcome> outcomes = candidates().map(stocks -> CuttingPlanner.plan(request(stocks))).toList();
         return outcomes.stream().filter(CuttingPlan.class::isInstance).map(CuttingPlan.class::cast)
-                .map(plan -> new Cutting(plan, wants(plan), onHand(), null))
+                .map(plan -> Cutting.of(plan, wants(plan), CutUse.of(plan, onHand(), material.unit())))
                 .min(Comparator.comparing(this::cost))
-                .orElseGet(() -> new Cutting(null, List.of(unmet()), onHand(), ((NotCuttable) outcomes.get(0)).reason()));
+                .orElseGet(() -> Cutting.none(unmet(), ((NotCuttable) outcomes.get(0)).reason()));
     }
 
     /** All stock lengths together first, so that it is taken where another costs the same. */

@@ -1,7 +1,9 @@
 package benchful.plans;
 
 import benchful.core.needs.Take;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
+import benchful.web.Formats;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 import java.util.Optional;
@@ -29,13 +31,19 @@ public record Kit(
      *
      * @param amount in the material's unit; of all pieces where it is cut
      * @param pieces how many cut pieces; null where it is not cut
-     * @param each length of a cut piece; null where it is not cut
+     * @param each length or area of a cut piece; null where it is not cut
+     * @param rectangle of a cut piece; null where it is not cut from sheet
      * @param choice what could be chosen, such as "colour"; null for nothing
      * @param chosen what this student or the class chose, a word or the material itself; null where not known
      * @param insteadOf the material that was wanted, where this one stands in for it; null for none
      */
     public record Content(
-            String material, Quantity amount, Integer pieces, Quantity each, String choice, String chosen, String insteadOf, String note) {
+            String material, Quantity amount, Integer pieces, Quantity each, Extent rectangle, String choice, String chosen, String insteadOf, String note) {
+
+        /** "54", "2 × 10 cm", "3 × 102 × 76 mm". */
+        public String words() {
+            return pieces == null ? Formats.words(amount) : "%d × %s".formatted(pieces, rectangle == null ? Formats.words(each) : Formats.words(rectangle));
+        }
 
         /** The choice in words, where it is no material of its own; null for none. */
         @JsonIgnore

@@ -69,13 +69,13 @@ final class KitPacker {
 
     private Optional<Kit.Content> laid(MaterialLine line, Seat.Pick pick, Optional<Quantity> amount) {
         return amount.filter(q -> q.signum() > 0)
-                .map(q -> new Kit.Content(pick.material(), counted(pick.material(), q), null, null, null, null, pick.insteadOf(), line.note()));
+                .map(q -> new Kit.Content(pick.material(), counted(pick.material(), q), null, null, null, null, null, pick.insteadOf(), line.note()));
     }
 
     private Kit.Content content(SizedPiece.Line line, Seat seat) {
         MaterialLine sheet = project.materials().get(line.line());
         Seat.Pick pick = seat.picks().get(line.line());
-        return new Kit.Content(pick.material(), counted(pick.material(), line.amount()), line.pieces(), line.pieces() == null ? null : line.each(),
+        return new Kit.Content(pick.material(), counted(pick.material(), line.amount()), line.pieces(), line.pieces() == null ? null : line.each(), line.rectangle(),
                 sheet.choice(), pick.chosen(), pick.insteadOf(), sheet.note());
     }
 

@@ -77,6 +77,20 @@ final class Market {
         return lengths;
     }
 
+    /** Packs of sheets, with the size of each; packs that do not tell it are left out. */
+    List<SheetCutter.SheetOffer> sheets(MaterialSheet material) {
+        List<SheetCutter.SheetOffer> sheets = new ArrayList<>();
+        for (Offer offer : material.offers()) {
+            if (offer.sheet() == null) {
+                warnings.add(Sentence.of("“%s” from “%s” has no size of sheet, so no rectangles can be planned on it; that offer is left out.",
+                        material.name(), offer.supplier()));
+            } else if (known(material, offer)) {
+                sheets.add(new SheetCutter.SheetOffer(offer.sheet(), pack(offer)));
+            }
+        }
+        return sheets;
+    }
+
     String pointer(MaterialSheet material) {
         return "/materials/" + materials.indexOf(material);
     }

@@ -4,6 +4,7 @@ import benchful.core.Fault;
 import benchful.core.buying.Bought;
 import benchful.core.buying.SupplierOrder;
 import benchful.core.cutting.CuttingPlan;
+import benchful.core.cutting.SheetPlan;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -67,9 +68,10 @@ public record MaterialsPlan(
      * @param unit what it is counted in
      * @param chosen amounts by what students chose; empty where there is no choice or none is known
      * @param cutting null where it is not cut to length or can't be
+     * @param sheets null where it is not cut from sheet or can't be
      * @param bought what stock and orders give
      */
-    public record MaterialPlan(String name, Unit unit, Need need, Map<String, Quantity> chosen, CuttingPlan cutting, Bought bought) {
+    public record MaterialPlan(String name, Unit unit, Need need, Map<String, Quantity> chosen, CuttingPlan cutting, SheetPlan sheets, Bought bought) {
         public MaterialPlan {
             chosen = Collections.unmodifiableMap(new LinkedHashMap<>(chosen));
         }

@@ -37,6 +37,6 @@ public final class MaterialsPlanner {
     private static List<MaterialsPlan.MaterialPlan> materials(Requirements required, Wants wants, ShoppingList list) {
         Map<String, Bought> bought = list.materials().stream().collect(Collectors.toMap(Bought::material, Function.identity()));
         return required.needs().values().stream().map(need -> new MaterialsPlan.MaterialPlan(need.material(), need.total().unit(), need,
-                ClassNeeds.chosen(need.material(), required.kits()), wants.cutting(need.material()), bought.get(need.material()))).toList();
+                ClassNeeds.chosen(need.material(), required.kits()), wants.cutting(need.material()), wants.sheets(need.material()), bought.get(need.material()))).toList();
     }
 }

@@ -5,8 +5,10 @@ import benchful.core.Fault;
 import benchful.core.formula.Formula;
 import benchful.core.formula.FormulaException;
 import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import benchful.core.quantity.Unit;
 import benchful.core.sizing.Strand;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
@@ -147,6 +149,9 @@ public final class PieceSizer {
     private Optional<SizedPiece.Line> line(int i, MaterialLine line) {
         String at = "/materials/" + i;
         MaterialSheet material = catalogue.get(line.material());
+        if (line.width() != null && line.pieces() != null) {
+            return rectangle(i, line, material);
+        }
         boolean cut = line.pieces() != null;
         Dimension wanted = material != null ? material.unit().dimension() : cut ? Dimension.LENGTH : null;
         Optional<Quantity> each = formula(at + "/amount", line.amount(), wanted).filter(q -> notNegative(at + "/amount", q));
@@ -160,6 +165,29 @@ public final class PieceSizer {
         }
         Optional<Integer> pieces = formula(at + "/pieces", line.pieces(), Dimension.COUNT).flatMap(q -> whole(at + "/pieces", q));
         return each.flatMap(q -> pieces.map(n -> new SizedPiece.Line(i, line.material(), in(material, q), n)));
+    }
+
+    private Optional<SizedPiece.Line> rectangle(int i, MaterialLine line, MaterialSheet material) {
+        String at = "/materials/" + i;
+        if (material != null && !material.unit().dimension().equals(Dimension.AREA)) {
+            faults.add(new Fault(at + "/width", "“%s” is counted by %s; rectangles are cut from what is counted by area, such as cm2."
+                    .formatted(line.material(), material.unit().dimension().words().replaceFirst("^an? ", ""))));
+            return Optional.empty();
+        }
+        Optional<Quantity> length = formula(at + "/amount", line.amount(), Dimension.LENGTH);
+        Optional<Quantity> width = formula(at + "/width", line.width(), Dimension.LENGTH);
+        Optional<Integer> pieces = formula(at + "/pieces", line.pieces(), Dimension.COUNT).flatMap(q -> whole(at + "/pieces", q));
+        return length.flatMap(l -> width.flatMap(w -> extent(at + "/width", l, w)))
+                .flatMap(e -> pieces.map(n -> new SizedPiece.Line(i, line.material(), material == null ? e.area().in(Unit.CM2) : in(material, e.area()), n, e)));
+    }
+
+    private Optional<Extent> extent(String at, Quantity length, Quantity width) {
+        try {
+            return Optional.of(new Extent(length, width));
+        } catch (IllegalArgumentException e) {
+            faults.add(new Fault(at, e.getMessage()));
+            return Optional.empty();
+        }
     }
 
     private boolean notNegative(String at, Quantity q) {

@@ -1,6 +1,7 @@
 package benchful.plans;
 
 import benchful.core.Fault;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.sizing.Strand;
@@ -42,10 +43,15 @@ public record SizedPiece(
      * What the piece takes on one material line.
      *
      * @param line its place in the sheet, from 0
-     * @param each the amount, of one cut piece where it is cut to length
-     * @param pieces how many cut pieces; null where it is not cut to length
+     * @param each the amount, of one cut piece where it is cut
+     * @param pieces how many cut pieces; null where it is not cut
+     * @param rectangle of one cut piece; null where it is not cut from sheet
      */
-    public record Line(int line, String material, Quantity each, Integer pieces) {
+    public record Line(int line, String material, Quantity each, Integer pieces, Extent rectangle) {
+        public Line(int line, String material, Quantity each, Integer pieces) {
+            this(line, material, each, pieces, null);
+        }
+
         public Quantity amount() {
             return pieces == null ? each : each.times(pieces);
         }

@@ -13,7 +13,7 @@ class SizedPieces implements PieceWorking {
     public Piece work(ProjectSheet project, Size size) {
         SizedPiece piece = PieceSizer.size(project, size);
         return new Piece(
-                piece.lines().stream().collect(Collectors.toMap(SizedPiece.Line::line, l -> new Amount(l.each(), l.pieces()))),
+                piece.lines().stream().collect(Collectors.toMap(SizedPiece.Line::line, l -> new Amount(l.each(), l.pieces(), l.rectangle()))),
                 piece.repeats(),
                 piece.faults());
     }

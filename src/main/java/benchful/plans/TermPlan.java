@@ -4,6 +4,7 @@ import benchful.core.Fault;
 import benchful.core.buying.Bought;
 import benchful.core.buying.SupplierOrder;
 import benchful.core.cutting.CuttingPlan;
+import benchful.core.cutting.SheetPlan;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -52,10 +53,11 @@ public record TermPlan(
      * @param shares of the classes that need it, in their order
      * @param arriveBy the last day for the first class that needs it; null where no day is set
      * @param cutting null where it is not cut to length or can't be
+     * @param sheets null where it is not cut from sheet or can't be
      * @param bought what stock and orders give
      */
     @TemplateData
-    public record TermMaterial(String name, Need need, List<Share> shares, LocalDate arriveBy, CuttingPlan cutting, Bought bought) {
+    public record TermMaterial(String name, Need need, List<Share> shares, LocalDate arriveBy, CuttingPlan cutting, SheetPlan sheets, Bought bought) {
         public TermMaterial {
             shares = List.copyOf(shares);
         }

@@ -58,7 +58,7 @@ public final class TermPlanner {
         Map<String, Bought> bought = list.materials().stream().collect(Collectors.toMap(Bought::material, Function.identity()));
         List<TermPlan.TermMaterial> materials = needs.values().stream().map(need -> new TermPlan.TermMaterial(need.material(), need,
                 parts.get(need.material()).stream().map(PartNeed::share).toList(), arriveBy(parts.get(need.material())),
-                wants.cutting(need.material()), bought.get(need.material()))).toList();
+                wants.cutting(need.material()), wants.sheets(need.material()), bought.get(need.material()))).toList();
         return new TermPlan(materials, list.orders(), list.orderBy(), list.total(), list.bound(), list.proof(), late(list), warnings, faults);
     }
 
@@ -86,7 +86,7 @@ public final class TermPlanner {
 
     private static Need sum(String material, List<PartNeed> parts) {
         List<CutNeed> cuts = parts.stream().flatMap(p -> p.need().cuts().stream()
-                .map(c -> new CutNeed("%s: %s".formatted(p.part().title(), c.label()), c.length(), c.count()))).toList();
+                .map(c -> c.labelled("%s: %s".formatted(p.part().title(), c.label())))).toList();
         List<Sentence> reasons = parts.stream().map(p -> Sentence.of("%s takes %s.", p.part().title(), p.need().total())).toList();
         return new Need(material, sum(parts, Need::net), sum(parts, Need::waste), sum(parts, Need::total), cuts, reasons);
     }

@@ -11,6 +11,8 @@ import benchful.core.buying.ShoppingList;
 import benchful.core.buying.SupplierOrder;
 import benchful.core.buying.Want;
 import benchful.core.cutting.CuttingPlan;
+import benchful.core.cutting.SheetPlan;
+import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -36,7 +38,7 @@ final class Wants {
     private final List<Fault> faults;
     private final List<Sentence> warnings;
     private final List<Want> wants = new ArrayList<>();
-    private final Map<String, Cutter.Cutting> cuttings = new HashMap<>();
+    private final Map<String, Cutting> cuttings = new HashMap<>();
 
     /** @param currency its code; null for the first supplier's */
     Wants(CatalogueSheet catalogue, String currency, List<Fault> faults, List<Sentence> warnings) {
@@ -63,9 +65,14 @@ final class Wants {
         return new ShoppingList(list.orders(), materials, list.total(), list.bound(), list.proven());
     }
 
-    /** How the materials that were bought are cut; null for one that is not. */
+    /** How the materials that were bought are cut to length; null for one that is not. */
     CuttingPlan cutting(String material) {
-        return cuttings.containsKey(material) ? cuttings.get(material).plan() : null;
+        return cuttings.containsKey(material) ? cuttings.get(material).lengths() : null;
+    }
+
+    /** How the materials that were bought are cut from sheet; null for one that is not. */
+    SheetPlan sheets(String material) {
+        return cuttings.containsKey(material) ? cuttings.get(material).sheets() : null;
     }
 
     /** What can't be reckoned with becomes a fault, and the need stays unmet. */
@@ -87,12 +94,13 @@ final class Wants {
     private Bought bought(Need need, ShoppingList list) {
         List<Bought> parts = IntStream.range(0, wants.size()).filter(w -> wants.get(w).material().equals(need.material()))
                 .mapToObj(list.materials()::get).toList();
-        if (cutting(need.material()) == null) {
+        Cutting cutting = cuttings.get(need.material());
+        if (cutting == null || cutting.use() == null) {
             return parts.get(0);
         }
         List<Purchase> purchases = list.orders().stream().flatMap(order -> order.purchases().stream())
                 .filter(purchase -> purchase.material().equals(need.material())).toList();
-        return new CutBalance(need, cuttings.get(need.material()), parts, purchases).bought(market.currency());
+        return new CutBalance(need, cutting.use(), parts, purchases).bought(market.currency());
     }
 
     private Want plain(MaterialSheet material, Need need, LocalDate arriveBy) {
@@ -101,12 +109,21 @@ final class Wants {
     }
 
     private List<Want> cut(MaterialSheet material, Need need, LocalDate arriveBy) {
-        Cutter.Cutting cutting = new Cutter(material, need, market.currency(), arriveBy, market.lengths(material)).cut();
+        Cutting cutting = need.cuts().get(0).rectangle() == null
+                ? new Cutter(material, need, market.currency(), arriveBy, market.lengths(material)).cut()
+                : withRest(material, need, arriveBy, new SheetCutter(material, need, market.currency(), arriveBy, market.sheets(material)).cut());
         cuttings.put(material.name(), cutting);
         if (cutting.problem() != null) {
             warnings.add(Sentence.of("“%s” can't be cut: %s", material.name(), cutting.problem().toString()));
         }
         return cutting.wants();
+    }
+
+    /** Of a sheet material that is asked for as a mere area too, that area is bought beside the sheets that are cut. */
+    private Cutting withRest(MaterialSheet material, Need need, LocalDate arriveBy, Cutting cutting) {
+        Quantity rest = need.cuts().stream().map(CutNeed::amount).reduce(need.total(), Quantity::minus);
+        return rest.signum() <= 0 || cutting.use() == null ? cutting
+                : cutting.with(new Want(material.name(), rest, Quantity.zero(material.unit()), market.packs(material), arriveBy));
     }
 
     private static Want unmet(Need need, LocalDate arriveBy) {

@@ -75,7 +75,16 @@ final class FormulaRules {
             if (line.pieces() != null) {
                 formula(at + "/pieces", line.pieces(), Dimension.COUNT);
             }
+            rectangle(at, line);
         }
+    }
+
+    private void rectangle(String at, MaterialLine line) {
+        if (line.width() != null) {
+            formula(at + "/width", line.width(), Dimension.LENGTH);
+            faults.require(line.pieces() != null, at + "/pieces", "Say into how many such rectangles it is cut for one piece, such as 2.");
+        }
+        faults.require(line.width() != null || !line.grain(), at + "/grain", "Only rectangles have a grain: give their width, or take this out.");
     }
 
     private void repeats() {

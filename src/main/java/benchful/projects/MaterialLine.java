@@ -10,7 +10,9 @@ import java.util.stream.Stream;
  *
  * @param material its name in the catalogue
  * @param amount formula: how much one piece takes, or, where {@code pieces} is given, how long each cut piece is
- * @param pieces formula: into how many pieces of {@code amount} it is cut for one piece; null where it is not cut to length
+ * @param width formula: how wide each piece is, where rectangles are cut from sheet; null where they are not
+ * @param pieces formula: into how many pieces of {@code amount} it is cut for one piece; null where it is not cut
+ * @param grain true where rectangles must lie with their length along the sheet's
  * @param shared true where {@code amount} serves the whole class (a bottle of glue on the bench), not each student
  * @param inKit false where it stays on the bench and is not packed into the kits; a shared line never is
  * @param waste percentage that replaces the catalogue's allowance on this line; null for the catalogue's
@@ -21,7 +23,9 @@ import java.util.stream.Stream;
 public record MaterialLine(
         String material,
         String amount,
+        @JsonInclude(JsonInclude.Include.NON_NULL) String width,
         String pieces,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean grain,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean shared,
         Boolean inKit,
         BigDecimal waste,
@@ -33,14 +37,14 @@ public record MaterialLine(
         alternatives = ProjectSheet.copy(alternatives);
     }
 
-    /** A line that offers no other material. */
+    /** A line that offers no other material and cuts no sheet. */
     public MaterialLine(String material, String amount, String pieces, boolean shared, Boolean inKit, BigDecimal waste, String choice, String note) {
-        this(material, amount, pieces, shared, inKit, waste, choice, null, note);
+        this(material, amount, null, pieces, false, shared, inKit, waste, choice, null, note);
     }
 
     /** The same line where a material has got another name. */
     MaterialLine renamed(String from, String to) {
-        return new MaterialLine(renamed(material, from, to), amount, pieces, shared, inKit, waste, choice,
+        return new MaterialLine(renamed(material, from, to), amount, width, pieces, grain, shared, inKit, waste, choice,
                 alternatives.stream().map(name -> renamed(name, from, to)).toList(), note);
     }
 

@@ -1,6 +1,7 @@
 package benchful.projects;
 
 import benchful.core.Fault;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;
 import java.util.List;
@@ -23,6 +24,9 @@ public interface PieceWorking {
         }
     }
 
-    /** @param pieces into how many of {@code each} it is cut; null where it is not cut */
-    record Amount(Quantity each, Integer pieces) {}
+    /**
+     * @param pieces into how many of {@code each} it is cut; null where it is not cut
+     * @param rectangle of each piece; null where it is not cut from sheet
+     */
+    record Amount(Quantity each, Integer pieces, Extent rectangle) {}
 }

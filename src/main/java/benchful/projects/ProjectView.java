@@ -47,6 +47,9 @@ public record ProjectView(Project project, ProjectSheet sheet, Map<String, Piece
         if (amount == null) {
             return "–";
         }
+        if (amount.rectangle() != null) {
+            return "%d × %s".formatted(amount.pieces(), Formats.words(amount.rectangle()));
+        }
         boolean inCentimetres = amount.each().unit() == Unit.MM && amount.each().compareTo(LONG) >= 0;
         String each = Formats.words(inCentimetres ? amount.each().in(Unit.CM) : amount.each());
         return amount.pieces() == null ? each : amount.pieces() + " × " + each;
@@ -54,9 +57,10 @@ public record ProjectView(Project project, ProjectSheet sheet, Map<String, Piece
 
     /** How a material line is worked out, where it is more than an amount: "2 * length + 40 cm, 2 pieces". */
     public String formula(MaterialLine line) {
-        Stream<String> formulas = Stream.of(line.amount(), line.pieces()).filter(Objects::nonNull);
+        Stream<String> formulas = Stream.of(line.amount(), line.width(), line.pieces()).filter(Objects::nonNull);
         boolean fixed = formulas.allMatch(f -> Formula.of(f).names().isEmpty());
-        return fixed ? null : line.pieces() == null ? line.amount() : line.amount() + "; pieces: " + line.pieces();
+        return fixed ? null : line.pieces() == null ? line.amount()
+                : line.amount() + (line.width() == null ? "" : " × " + line.width()) + "; pieces: " + line.pieces();
     }
 
     /** What a working takes, as its kind lists it. */

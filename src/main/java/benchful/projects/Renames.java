@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 final class Renames {
     private static final Pattern SIZE = Pattern.compile("(/sizes/\\d+/measures/)(.+)");
     private static final Pattern FORMULA = Pattern.compile(
-            "/materials/\\d+/(amount|pieces)|/sizing/\\d+/values/.+|/sizing/\\d+/beads/\\d+/size|/steps/\\d+/repeats");
+            "/materials/\\d+/(amount|width|pieces)|/sizing/\\d+/values/.+|/sizing/\\d+/beads/\\d+/size|/steps/\\d+/repeats");
     private static final Pattern TOOL = Pattern.compile("/steps/\\d+/tools/\\d+/tool");
     private static final Pattern STEP = Pattern.compile("/steps/\\d+/after/\\d+/step");
     private static final Pattern PICTURE = Pattern.compile("/steps/\\d+/picture");

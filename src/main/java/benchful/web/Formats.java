@@ -1,5 +1,6 @@
 package benchful.web;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import io.quarkus.qute.TemplateExtension;
@@ -61,6 +62,11 @@ public final class Formats {
             case "mm2", "cm2", "m2", "in2" -> number + " " + unit.replace("2", "²");
             default -> number + " " + unit;
         };
+    }
+
+    /** "60 × 40 mm", both in the unit of the length. */
+    public static String words(Extent rectangle) {
+        return "%s × %s".formatted(number(rectangle.length().amount(), 2), words(rectangle.width().in(rectangle.length().unit())));
     }
 
     /** A reason with its amounts as people read them. */

@@ -3,6 +3,7 @@ package benchful.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.Fault;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
@@ -45,6 +46,13 @@ class MaterialRulesTest {
     @Test
     void refusesLengthsOfWhatIsNotCountedByLength() {
         assertThat(MaterialRules.faults(cord(Unit.G, "20 g", 2, List.of()))).extracting(Fault::pointer).containsExactly("/offers/0/lengths");
+    }
+
+    @Test
+    void refusesSheetsOfWhatIsNotCountedByArea() {
+        Offer sheets = new Offer("Harbour", Quantity.parse("20 g"), BigDecimal.ONE, null, new Extent(Quantity.parse("10 cm"), Quantity.parse("20 cm")), null);
+        assertThat(MaterialRules.faults(new MaterialSheet("copper", Unit.G, null, null, null, null, null, null, null, List.of(sheets), null)))
+                .containsExactly(new Fault("/offers/0/sheet/length", "Only a material counted by area comes in sheets. Leave this empty, or count it in cm2."));
     }
 
     private static Offer.PriceBreak at(int packs, String price) {

@@ -35,6 +35,21 @@ class MaterialsPagesTest {
     }
 
     @Test
+    void writesDownSheetsAndRefusesPacksThatHoldNoWholeNumberOfThem() {
+        supplier("Sheet works");
+        tutor.open("/materials/new").type("/name", "Quay copper").type("/unit", "cm2").type("/offers/0/supplier", "Sheet works").type("/offers/0/holds", "310 cm2")
+                .type("/offers/0/price", "9.80").type("/offers/0/sheet/length", "300 mm").press("Save");
+        assertThat(tutor.faults()).contains("Give the width, such as 100 mm.");
+        tutor.type("/offers/0/sheet/width", "100 mm").press("Save");
+        assertThat(tutor.faults()).contains("A pack of 310 cm2 does not hold a whole number of sheets of 300 mm x 100 mm. Mend the one or the other.");
+        tutor.type("/offers/0/holds", "600 cm2").press("Save");
+
+        assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Sheet works | 2 sheets of 300 × 100 mm | £9.80"));
+        tutor.open(tutor.path() + "/edit").type("/offers/0/sheet/length", "").type("/offers/0/sheet/width", "").press("Save");
+        assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Sheet works | 600 cm² | £9.80"));
+    }
+
+    @Test
     void keepsTypedValuesWhenInvalidAndNamesEachPlace() {
         supplier("Keep Beads");
         tutor.open("/materials/new").type("/name", "Keep silk").type("/unit", "m").type("/minimum", "a lot").type("/waste/beginner", "99")

@@ -130,7 +130,7 @@ class LabelsTest {
     }
 
     private static Kit.Content content(int count, String material) {
-        return new Kit.Content(material, Quantity.of(count, Unit.PIECE), null, null, null, null, null, null);
+        return new Kit.Content(material, Quantity.of(count, Unit.PIECE), null, null, null, null, null, null, null);
     }
 
     private static PdfReading labels(List<Kit> kits, LabelSetting setting) throws IOException {

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What students choose and what stands in for it is packed, cut, counted and bought for itself. */
 class ChosenMaterialsTest {
     private static final List<String> COLOURS = List.of("White", "Ochre", "Moss");
-    private static final MaterialLine CORD = new MaterialLine("White", "1 m", "2", false, null, null, "colour", List.of("Ochre", "Moss"), null);
+    private static final MaterialLine CORD = new MaterialLine("White", "1 m", null, "2", false, false, null, null, "colour", List.of("Ochre", "Moss"), null);
     private static final MaterialLine RING = new MaterialLine("Ring", "1", null, false, null, null, null, null);
     private static final MaterialLine GLUE = new MaterialLine("Glue", "10 ml", null, true, null, null, null, null);
 

@@ -57,8 +57,8 @@ class MaterialsPlannerTest {
                         tuple("short", 3, 0, 1), tuple("long", 2, 1, 0));
         assertThat(plan.kits()).extracting(Kit::title).containsExactly("Ann", "Student 2", "Student 3", "Student 4", "Student 5", "Demonstration", "Spare 1");
         assertThat(plan.kits().get(0).contents()).containsExactly(
-                new Kit.Content("Cord", Quantity.parse("6.4 m"), 2, Quantity.parse("3.2 m"), null, null, null, null),
-                new Kit.Content("Bead", Quantity.parse("6"), null, null, "colour", "red", null, null));
+                new Kit.Content("Cord", Quantity.parse("6.4 m"), 2, Quantity.parse("3.2 m"), null, null, null, null, null),
+                new Kit.Content("Bead", Quantity.parse("6"), null, null, null, "colour", "red", null, null));
         assertThat(plan.kits().get(0).mass()).isEqualTo(Quantity.parse("22.2 g"));
         assertThat(plan.bench()).extracting(Kit.Content::material, Kit.Content::amount).containsExactly(
                 tuple("Glue", Quantity.parse("10 ml")), tuple("Ring", Quantity.parse("7")));
@@ -71,7 +71,7 @@ class MaterialsPlannerTest {
         assertThat(cord.bought().reasons()).extracting(Sentence::toString).containsExactly(
                 "2.5 m are on hand, taken as 1 x 2.5 m.", "4 packs of 10 m at GBP 4.50: GBP 18.00 before VAT.",
                 "14 pieces are cut from 1 length on hand and 4 new lengths of 10 m; each cut loses 5 mm.",
-                "Proven least: no other cutting takes fewer new lengths.", "Cuts lose 70 mm, and 3.245 m fall off in pieces too short to keep.",
+                "Proven least: no other cutting takes fewer new lengths.", "Cuts lose 70 mm, and 3.245 m fall off in pieces too small to keep.",
                 "Offcuts to keep: 1 x 3.985 m.", "3.985 m are left over.");
         assertThat(cord.bought().onHand()).isEqualTo(Quantity.parse("2.5 m"));
         assertThat(cord.bought().bought()).isEqualTo(Quantity.parse("40 m"));

@@ -49,6 +49,6 @@ class MaterialRenamesTest {
     }
 
     private static MaterialLine line(String material) {
-        return new MaterialLine(material, "1 pcs", null, false, null, null, "colour", List.of(material + ", other", "Renamed cord"), null);
+        return new MaterialLine(material, "1 pcs", null, null, false, false, null, null, "colour", List.of(material + ", other", "Renamed cord"), null);
     }
 }

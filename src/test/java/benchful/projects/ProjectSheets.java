@@ -43,7 +43,7 @@ public final class ProjectSheets {
         return new ProjectSheet(name, "bead stringing", SkillLevel.BEGINNER, "A ring of beads.", "Keep it dry.", 8, "Invented for tests.",
                 List.of(new Measure("finger", "Finger", Unit.MM)),
                 List.of(size("Small", "50 mm"), size("Large", "60 mm")), List.of(),
-                List.of(new MaterialLine("seed bead 2 mm", "ceil(finger / (2 mm))", null, false, null, null, "colour", List.of("seed bead 2 mm, red"), null),
+                List.of(new MaterialLine("seed bead 2 mm", "ceil(finger / (2 mm))", null, null, false, false, null, null, "colour", List.of("seed bead 2 mm, red"), null),
                         new MaterialLine("elastic 0.5 mm", "finger + 10 cm", "1", false, null, null, null, null)),
                 List.of(new Tool("needle", true, null, List.of())), List.of(show, thread, tidy), List.of("small-parts"), List.of());
     }

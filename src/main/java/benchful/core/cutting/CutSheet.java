@@ -1,5 +1,6 @@
 package benchful.core.cutting;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.util.List;
 
@@ -9,7 +10,7 @@ import java.util.List;
  * @param bought false for a sheet that was on hand
  * @param cuts in the order in which to make them, each from edge to edge of what it divides
  */
-public record CutSheet(SheetSize size, boolean bought, List<Piece> pieces, List<Offcut> offcuts, List<Cut> cuts) {
+public record CutSheet(Extent size, boolean bought, List<Piece> pieces, List<Offcut> offcuts, List<Cut> cuts) {
     public CutSheet {
         pieces = List.copyOf(pieces);
         offcuts = List.copyOf(offcuts);
@@ -21,10 +22,10 @@ public record CutSheet(SheetSize size, boolean bought, List<Piece> pieces, List<
      *
      * @param size as it lies: its length along the sheet's
      */
-    public record Piece(String label, SheetSize size, Quantity x, Quantity y) {}
+    public record Piece(String label, Extent size, Quantity x, Quantity y) {}
 
     /** What is left, and whether it goes back into stock. */
-    public record Offcut(SheetSize size, Quantity x, Quantity y, boolean kept) {}
+    public record Offcut(Extent size, Quantity x, Quantity y, boolean kept) {}
 
     /**
      * A straight cut.

@@ -1,5 +1,6 @@
 package benchful.core.cutting;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.util.List;
 
@@ -9,9 +10,9 @@ import java.util.List;
  * @param onHand sheets there are; they cost nothing
  * @param stocks sheets that can be bought; none where nothing is on offer
  * @param loss lost at each cut [length]
- * @param keep offcuts that hold such a rectangle are worth keeping; null to keep none
+ * @param keep offcuts on which such a rectangle lies are worth keeping; null to keep none
  */
-public record SheetCuttingRequest(List<Rectangle> pieces, List<SheetSize> onHand, List<SheetStock> stocks, Quantity loss, SheetSize keep) {
+public record SheetCuttingRequest(List<Rectangle> pieces, List<Extent> onHand, List<SheetStock> stocks, Quantity loss, Rectangle keep) {
     public SheetCuttingRequest {
         pieces = pieces.stream().filter(p -> p.count() > 0).toList();
         onHand = List.copyOf(onHand);

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /**
  * One piece after the other, the largest first, into the free rectangle that it fills best; what remains beside it is divided
  * by two cuts. Sheets on hand are opened first. Several orders, ways to divide and sheets to open are tried, and the cheapest
- * plan is taken.
+ * plan is taken; of equal ones that with the largest rest in one piece.
  */
 final class SheetFill {
     private static final int NONE = -1;
@@ -39,16 +39,25 @@ final class SheetFill {
     static Optional<List<Layout>> fill(SheetKinds kinds) {
         int[] stocks = IntStream.range(0, kinds.sheets().size()).filter(s -> kinds.areas().lengths().get(s).bought()).toArray();
         return IntStream.of(stocks.length == 0 ? new int[] {NONE} : stocks).boxed()
-                .flatMap(s -> ORDERS.stream().flatMap(order -> Stream.of(true, false).map(wide -> new SheetFill(kinds, s, wide).layouts(order))))
-                .flatMap(Optional::stream)
-                .min(Comparator.comparingLong(layouts -> cost(kinds, layouts)));
+                .flatMap(s -> ORDERS.stream().flatMap(order -> Stream.of(true, false).map(wide -> new SheetFill(kinds, s, wide).filled(order))))
+                .filter(Optional::isPresent).map(Optional::get)
+                .min(Comparator.comparingLong(SheetFill::newCost).thenComparing(Comparator.comparingLong(SheetFill::largestRest).reversed()))
+                .map(SheetFill::layouts);
+    }
+
+    private long newCost() {
+        return which.stream().mapToLong(s -> kinds.areas().lengths().get(s).cost()).sum();
+    }
+
+    private long largestRest() {
+        return sheets.stream().mapToLong(Part::largestRest).max().orElse(0);
     }
 
     static long cost(SheetKinds kinds, List<Layout> layouts) {
         return layouts.stream().mapToLong(l -> kinds.areas().lengths().get(l.sheet()).cost()).sum();
     }
 
-    private Optional<List<Layout>> layouts(Comparator<Shape> order) {
+    private Optional<SheetFill> filled(Comparator<Shape> order) {
         List<Integer> all = IntStream.range(0, kinds.shapes().size()).boxed().sorted(Comparator.comparing(kinds.shapes()::get, order)).toList();
         for (int kind : all) {
             for (int piece = 0; piece < kinds.areas().demand()[kind]; piece++) {
@@ -57,7 +66,11 @@ final class SheetFill {
                 }
             }
         }
-        return Optional.of(IntStream.range(0, sheets.size()).mapToObj(this::layout).toList());
+        return Optional.of(this);
+    }
+
+    private List<Layout> layouts() {
+        return IntStream.range(0, sheets.size()).mapToObj(this::layout).toList();
     }
 
     private Layout layout(int i) {
@@ -140,6 +153,11 @@ final class SheetFill {
             first = cutAcross ? new Part(place, width) : new Part(length, place);
             second = cutAcross ? new Part(length - place, width) : new Part(length, width - place);
             return first;
+        }
+
+        /** Of its free rectangles [um2]. */
+        long largestRest() {
+            return first != null ? Math.max(first.largestRest(), second.largestRest()) : piece == null ? length * width : 0;
         }
 
         CutTree tree() {

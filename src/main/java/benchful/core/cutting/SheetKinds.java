@@ -1,5 +1,6 @@
 package benchful.core.cutting;
 
+import benchful.core.quantity.Extent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -73,7 +74,7 @@ record SheetKinds(Kinds areas, List<Shape> shapes, List<Shape> sheets) {
         return piece.grain() ? new Shape(length, width, false) : new Shape(Math.max(length, width), Math.min(length, width), length != width);
     }
 
-    private static Shape sheet(SheetSize size, long loss) {
+    private static Shape sheet(Extent size, long loss) {
         return new Shape(Micrometres.down(size.length()) + loss, Micrometres.down(size.width()) + loss, false);
     }
 

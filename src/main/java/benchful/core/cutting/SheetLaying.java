@@ -1,5 +1,6 @@
 package benchful.core.cutting;
 
+import benchful.core.quantity.Extent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -8,7 +9,7 @@ import java.util.function.IntFunction;
 final class SheetLaying {
     private final SheetKinds kinds;
     private final long loss;
-    private final SheetSize keep;
+    private final Rectangle keep;
     private final IntFunction<String> labels;
     private final int[] open;
     private final List<CutSheet.Piece> pieces = new ArrayList<>();
@@ -16,10 +17,10 @@ final class SheetLaying {
     private final List<CutSheet.Cut> cuts = new ArrayList<>();
 
     /**
-     * @param keep offcuts that hold it are kept; null for none
+     * @param keep offcuts on which it lies are kept; null for none
      * @param labels gives the next piece of a kind its label
      */
-    SheetLaying(SheetKinds kinds, long loss, SheetSize keep, IntFunction<String> labels, int[] counts) {
+    SheetLaying(SheetKinds kinds, long loss, Rectangle keep, IntFunction<String> labels, int[] counts) {
         this.kinds = kinds;
         this.loss = loss;
         this.keep = keep;
@@ -88,12 +89,12 @@ final class SheetLaying {
 
     private void left(Area area) {
         if (area.length() > loss && area.width() > loss) {
-            SheetSize size = size(area.length() - loss, area.width() - loss);
-            offcuts.add(new CutSheet.Offcut(size, Micrometres.quantity(area.x()), Micrometres.quantity(area.y()), keep != null && keep.within(size)));
+            Extent size = size(area.length() - loss, area.width() - loss);
+            offcuts.add(new CutSheet.Offcut(size, Micrometres.quantity(area.x()), Micrometres.quantity(area.y()), keep != null && keep.liesOn(size)));
         }
     }
 
-    private static SheetSize size(long length, long width) {
-        return new SheetSize(Micrometres.quantity(length), Micrometres.quantity(width));
+    private static Extent size(long length, long width) {
+        return new Extent(Micrometres.quantity(length), Micrometres.quantity(width));
     }
 }

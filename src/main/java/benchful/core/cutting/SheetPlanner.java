@@ -1,5 +1,6 @@
 package benchful.core.cutting;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Sentence;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -70,7 +71,7 @@ public final class SheetPlanner {
     }
 
     private Sentence made(List<CutSheet> sheets) {
-        Map<SheetSize, Long> bought = sheets.stream().filter(CutSheet::bought)
+        Map<Extent, Long> bought = sheets.stream().filter(CutSheet::bought)
                 .collect(Collectors.groupingBy(CutSheet::size, LinkedHashMap::new, Collectors.counting()));
         long onHand = sheets.stream().filter(s -> !s.bought()).count();
         List<String> from = new ArrayList<>();

@@ -1,5 +1,6 @@
 package benchful.core.cutting;
 
+import benchful.core.quantity.Extent;
 import java.math.BigDecimal;
 
 /**
@@ -7,7 +8,7 @@ import java.math.BigDecimal;
  *
  * @param cost of one, as of {@link Stock}
  */
-public record SheetStock(SheetSize size, BigDecimal cost) {
+public record SheetStock(Extent size, BigDecimal cost) {
     public SheetStock {
         if (cost.signum() < 0 || cost.compareTo(BigDecimal.valueOf(10_000_000)) > 0) {
             throw new IllegalArgumentException("A sheet costs from 0 to 10,000,000, but %s is given.".formatted(cost));

@@ -1,10 +1,32 @@
 package benchful.core.needs;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 
 /**
  * Equal pieces to be cut.
  *
- * @param label whom they are for: "small", or "spare" for those that may spoil
+ * @param label whom they are for: "small", or "reserve" for those that may spoil
+ * @param length of one; null for rectangles
+ * @param rectangle of one; null for lengths
+ * @param grain whether rectangles must lie along the sheet
  */
-public record CutNeed(String label, Quantity length, int count) {}
+public record CutNeed(String label, Quantity length, Extent rectangle, boolean grain, int count) {
+    public CutNeed(String label, Quantity length, int count) {
+        this(label, length, null, false, count);
+    }
+
+    public CutNeed(String label, Extent rectangle, boolean grain, int count) {
+        this(label, null, rectangle, grain, count);
+    }
+
+    /** Length or area of all. */
+    public Quantity amount() {
+        return (rectangle == null ? length : rectangle.area()).times(count);
+    }
+
+    /** The same pieces under another label. */
+    public CutNeed labelled(String other) {
+        return new CutNeed(other, length, rectangle, grain, count);
+    }
+}

@@ -11,7 +11,7 @@ final class NeedWords {
         String who = who(take) + (take.size() == null ? "" : " in size “" + take.size() + "”");
         String verb = take.kits() == 1 ? "takes" : "take";
         String each = take.kits() == 1 ? "" : " each: %s in all";
-        String what = take.pieces() == null ? "%s" : counted(take.pieces(), "piece") + " of %s";
+        String what = take.pieces() == null ? "%s" : counted(take.pieces(), "piece") + (take.rectangle() == null ? " of %s" : " of " + take.rectangle() + " (%s)");
         String words = "%s %s " + what + each + ".";
         return take.kits() == 1
                 ? Sentence.of(words, who, verb, take.each())

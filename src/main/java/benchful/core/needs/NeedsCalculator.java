@@ -1,5 +1,6 @@
 package benchful.core.needs;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
@@ -52,7 +53,8 @@ public final class NeedsCalculator {
         net = net.plus(take.amount());
         reasons.add(NeedWords.take(take));
         if (take.pieces() != null) {
-            cuts.add(new CutNeed(NeedWords.label(take), take.each(), Math.multiplyExact(take.kits(), take.pieces())));
+            int count = Math.multiplyExact(take.kits(), take.pieces());
+            cuts.add(new CutNeed(NeedWords.label(take), take.rectangle() == null ? take.each() : null, take.rectangle(), take.grain(), count));
         }
     }
 
@@ -81,13 +83,29 @@ public final class NeedsCalculator {
     private void allowPieces(NeedLine line) {
         int count = line.takes().stream().mapToInt(take -> Math.multiplyExact(take.kits(), take.pieces())).sum();
         int extra = count == 0 ? 0 : extra(line.allowance(), count);
-        if (extra > 0) {
+        if (extra > 0 && line.takes().get(0).rectangle() != null) {
+            reserve(line, extra);
+        } else if (extra > 0) {
             Quantity longest = line.takes().stream().filter(t -> t.kits() > 0 && t.pieces() > 0).map(Take::each)
                     .max(Comparator.naturalOrder()).orElseThrow();
             cuts.add(new CutNeed("reserve", longest, extra));
             waste = waste.plus(longest.times(extra));
             reasons.add(Sentence.of("These are %s of the longest, %s.", NeedWords.counted(extra, "piece"), longest));
         }
+    }
+
+    /** As long as the longest and as wide as the widest, so that it serves anybody. */
+    private void reserve(NeedLine line, int extra) {
+        boolean grain = line.takes().get(0).grain();
+        Extent all = line.takes().stream().filter(t -> t.kits() > 0 && t.pieces() > 0)
+                .map(t -> grain ? t.rectangle() : t.rectangle().upright()).reduce(NeedsCalculator::around).orElseThrow();
+        cuts.add(new CutNeed("reserve", all, grain, extra));
+        waste = waste.plus(all.area().times(extra));
+        reasons.add(Sentence.of("These are %s of %s x %s, large enough for anybody.", NeedWords.counted(extra, "piece"), all.length(), all.width()));
+    }
+
+    private static Extent around(Extent a, Extent b) {
+        return new Extent(a.length().compareTo(b.length()) >= 0 ? a.length() : b.length(), a.width().compareTo(b.width()) >= 0 ? a.width() : b.width());
     }
 
     private int extra(Allowance allowance, int count) {

@@ -1,5 +1,6 @@
 package benchful.core.needs;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.util.Objects;
 
@@ -8,9 +9,16 @@ import java.util.Objects;
  *
  * @param kits how many students, demonstration pieces or spare kits
  * @param each the amount for one, or the length of one cut piece
- * @param pieces how many cut pieces for one; null where it is not cut to length
+ * @param pieces how many cut pieces for one; null where it is not cut
+ * @param rectangle of one cut piece, whose area is {@code each}; null where it is not cut from sheet
+ * @param grain whether rectangles must lie along the sheet
  */
-public record Take(Taker taker, String size, int kits, Quantity each, Integer pieces) {
+public record Take(Taker taker, String size, int kits, Quantity each, Integer pieces, Extent rectangle, boolean grain) {
+    /** What is not cut, or cut to length. */
+    public Take(Taker taker, String size, int kits, Quantity each, Integer pieces) {
+        this(taker, size, kits, each, pieces, null, false);
+    }
+
     /** Whom a kit is for. */
     public enum Taker {
         STUDENT,

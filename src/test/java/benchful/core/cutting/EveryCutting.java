@@ -1,5 +1,6 @@
 package benchful.core.cutting;
 
+import benchful.core.quantity.Extent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -11,8 +12,8 @@ import java.util.Map;
  */
 final class EveryCutting {
     private final List<Rectangle> pieces;
-    private final List<SheetSize> onHand;
-    private final SheetSize stock;
+    private final List<Extent> onHand;
+    private final Extent stock;
     private final long loss;
     private final Map<Integer, List<long[]>> shapes = new HashMap<>();
 
@@ -47,7 +48,7 @@ final class EveryCutting {
         return best;
     }
 
-    private boolean fits(int set, SheetSize sheet) {
+    private boolean fits(int set, Extent sheet) {
         long length = Micrometres.down(sheet.length());
         long width = Micrometres.down(sheet.width());
         return set == 0 || shapes(set).stream().anyMatch(s -> s[0] <= length && s[1] <= width);

@@ -2,6 +2,7 @@ package benchful.core.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
@@ -68,7 +69,7 @@ class PublishedSheetsTest {
         return new Rectangle("piece", size(piece[0], piece[1]), true, piece[2]);
     }
 
-    private static SheetSize size(int length, int width) {
-        return new SheetSize(Quantity.of(length, Unit.MM), Quantity.of(width, Unit.MM));
+    private static Extent size(int length, int width) {
+        return new Extent(Quantity.of(length, Unit.MM), Quantity.of(width, Unit.MM));
     }
 }

@@ -2,6 +2,7 @@ package benchful.core.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.util.List;
 import java.util.function.ToLongFunction;
@@ -17,7 +18,7 @@ final class SheetChecker {
 
     /** A piece or an offcut [um]. */
     private record Box(long left, long right, long bottom, long top) {
-        static Box of(SheetSize size, Quantity x, Quantity y) {
+        static Box of(Extent size, Quantity x, Quantity y) {
             return new Box(Micrometres.up(x), Micrometres.up(x) + Micrometres.up(size.length()), Micrometres.up(y), Micrometres.up(y) + Micrometres.up(size.width()));
         }
     }

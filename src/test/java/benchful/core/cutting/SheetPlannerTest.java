@@ -2,6 +2,7 @@ package benchful.core.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import java.math.BigDecimal;
@@ -45,14 +46,23 @@ class SheetPlannerTest {
     @Test
     void usesWhatIsOnHandFirstAndKeepsOffcutsThatHoldAPiece() {
         SheetPlan plan = plan(new SheetCuttingRequest(List.of(piece("a", "60 mm", "40 mm", 3)), List.of(size("70 mm", "45 mm")),
-                stock("150 mm", "100 mm"), q("1 mm"), size("60 mm", "40 mm")));
+                stock("150 mm", "100 mm"), q("1 mm"), piece("a", "60 mm", "40 mm", 1)));
 
         assertThat(plan.sheets()).extracting(CutSheet::bought).containsExactly(false, true);
         assertThat(plan.sheets().get(0).offcuts()).extracting(CutSheet.Offcut::kept).containsOnly(false);
         assertThat(plan.sheets().get(1).offcuts()).extracting(CutSheet.Offcut::kept).contains(true);
     }
 
-    /** 2 x 2 pieces of 3 x 2 in the middle of a pinwheel fit 7 x 7 only without cuts from edge to edge: an own example. */
+    @Test
+    void keepsNoOffcutThatWouldNeedTurningAcrossTheGrain() {
+        Rectangle along = new Rectangle("a", size("80 mm", "40 mm"), true, 1);
+        SheetPlan plan = plan(new SheetCuttingRequest(List.of(along), List.of(), stock("130 mm", "90 mm"), q("0 mm"), along));
+
+        assertThat(plan.sheets().get(0).offcuts()).allSatisfy(o -> assertThat(o.kept()).isEqualTo(o.size().length().compareTo(q("80 mm")) >= 0));
+        assertThat(plan.sheets().get(0).offcuts()).extracting(CutSheet.Offcut::kept).contains(true);
+    }
+
+    /** Four arms of 3 x 2 about an eye of 1 x 1 fill 5 x 5, but no cut from edge to edge parts them: an own example. */
     @Test
     void takesNoPinwheelThatShearsCannotCut() {
         SheetPlan plan = plan(request("5 cm", "5 cm", "0 mm", piece("arm", "3 cm", "2 cm", 4), piece("eye", "1 cm", "1 cm", 1)));
@@ -66,10 +76,10 @@ class SheetPlannerTest {
         return IntStream.range(0, 60).mapToObj(i -> {
             List<Rectangle> pieces = IntStream.rangeClosed(0, random.nextInt(4)).mapToObj(k -> new Rectangle("p" + k,
                     size(20 + random.nextInt(120) + " mm", 15 + random.nextInt(70) + " mm"), random.nextInt(3) == 0, 1 + random.nextInt(9))).toList();
-            List<SheetSize> onHand = IntStream.range(0, random.nextInt(4)).mapToObj(k -> size(40 + random.nextInt(160) + " mm", 40 + random.nextInt(100) + " mm")).toList();
+            List<Extent> onHand = IntStream.range(0, random.nextInt(4)).mapToObj(k -> size(40 + random.nextInt(160) + " mm", 40 + random.nextInt(100) + " mm")).toList();
             List<SheetStock> stocks = random.nextBoolean() ? stock("300 mm", "200 mm")
                     : List.of(new SheetStock(size("300 mm", "200 mm"), new BigDecimal("9.80")), new SheetStock(size("150 mm", "200 mm"), new BigDecimal("5.60")));
-            return new SheetCuttingRequest(pieces, onHand, stocks, q(random.nextInt(4) + " mm"), size("30 mm", "30 mm"));
+            return new SheetCuttingRequest(pieces, onHand, stocks, q(random.nextInt(4) + " mm"), piece("keep", "30 mm", "30 mm", 1));
         }).toList();
     }
 
@@ -84,11 +94,11 @@ class SheetPlannerTest {
             sheet.pieces().forEach(p -> cut.merge(p.label(), 1, Integer::sum));
             sheet.pieces().forEach(p -> assertThat(request.pieces()).anySatisfy(asked -> {
                 assertThat(asked.label()).isEqualTo(p.label());
-                assertThat(p.size().equals(asked.size()) || !asked.grain() && p.size().equals(new SheetSize(asked.size().width(), asked.size().length()))).isTrue();
+                assertThat(p.size().equals(asked.size()) || !asked.grain() && p.size().equals(new Extent(asked.size().width(), asked.size().length()))).isTrue();
             }));
         }
         assertThat(cut).isEqualTo(request.pieces().stream().collect(Collectors.toMap(Rectangle::label, Rectangle::count, Integer::sum, TreeMap::new)));
-        List<SheetSize> left = new ArrayList<>(request.onHand());
+        List<Extent> left = new ArrayList<>(request.onHand());
         plan.sheets().stream().filter(s -> !s.bought()).forEach(s -> assertThat(left.remove(s.size())).isTrue());
         assertThat(plan.bound()).isLessThanOrEqualTo(plan.cost());
     }
@@ -98,7 +108,7 @@ class SheetPlannerTest {
         return IntStream.range(0, 80).mapToObj(i -> {
             List<Rectangle> pieces = IntStream.range(0, 3 + random.nextInt(4)).mapToObj(k -> new Rectangle("p" + k,
                     size(2 + random.nextInt(7) + " cm", 2 + random.nextInt(6) + " cm"), random.nextInt(4) == 0, 1)).toList();
-            List<SheetSize> onHand = IntStream.range(0, random.nextInt(2)).mapToObj(k -> size(3 + random.nextInt(6) + " cm", 3 + random.nextInt(5) + " cm")).toList();
+            List<Extent> onHand = IntStream.range(0, random.nextInt(2)).mapToObj(k -> size(3 + random.nextInt(6) + " cm", 3 + random.nextInt(5) + " cm")).toList();
             return new SheetCuttingRequest(pieces, onHand, stock("10 cm", "9 cm"), q(random.nextInt(12) + " mm"), null);
         }).toList();
     }
@@ -146,8 +156,8 @@ class SheetPlannerTest {
         return new Rectangle(label, size(length, width), false, count);
     }
 
-    private static SheetSize size(String length, String width) {
-        return new SheetSize(q(length), q(width));
+    private static Extent size(String length, String width) {
+        return new Extent(q(length), q(width));
     }
 
     private static Quantity q(String written) {
