@@ -8,7 +8,6 @@ import benchful.plans.ClassFile;
 import benchful.plans.Kit;
 import benchful.plans.MaterialsPlan;
 import benchful.plans.MaterialsPlanner;
-import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
