@@ -88,7 +88,8 @@ final class AdviceFinder {
     }
 
     private void breaks() {
-        setup.breaks().stream().filter(b -> setup.meetings().stream().noneMatch(m -> m.holds(b))).forEach(b ->
+        setup.breaks().stream().filter(b -> setup.meetings().stream().noneMatch(m -> m.holds(b)))
+                .filter(b -> !LessonRequests.isTooLong(b, setup)).forEach(b ->
                 say("Break", "The break at %s for %s does not fit into the hours and is left out. Move or shorten it if the class should have one."
                         .formatted(b.at(), Formats.words(b.lasts()))));
     }

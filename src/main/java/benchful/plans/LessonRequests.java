@@ -68,7 +68,18 @@ final class LessonRequests {
         }
         room.forEach(request::tool);
         setup.meetings().forEach(m -> meeting(m, request));
+        setup.breaks().stream().filter(b -> isTooLong(b, setup)).forEach(b -> tooLong(b, request));
         return request.build();
+    }
+
+    /** A break that no meeting is long enough for is no break to leave out but a mistake, which the engine names. */
+    static boolean isTooLong(ClassSetup.Break b, ClassSetup setup) {
+        return setup.meetings().stream().allMatch(m -> Duration.between(m.starts(), m.ends()).compareTo(b.lasts()) < 0);
+    }
+
+    private void tooLong(ClassSetup.Break b, LessonRequest.Builder request) {
+        LocalDateTime start = setup.meetings().get(0).date().atTime(b.at());
+        request.pause("Break at " + b.at(), start, start.plus(b.lasts()));
     }
 
     private void meeting(ClassSetup.Meeting m, LessonRequest.Builder request) {

@@ -46,19 +46,24 @@ final class OrderRules {
                 faults.require(step.kind() != StepKind.AHEAD || !inClass, at + "/step",
                         "A step done ahead of the class can't follow “%s”, which is done in it.", id);
             }
-            gap(at, after.get(j));
+            gap(at, step, after.get(j));
         }
     }
 
-    private void gap(String at, Step.After after) {
+    private void gap(String at, Step step, Step.After after) {
         if (after.least() != null && after.most() != null) {
             faults.require(after.least().compareTo(after.most()) <= 0, at + "/most",
-                    "The greatest gap can't be shorter than the least one, %s.", Formats.words(after.least()));
+                    "The greatest gap between “%s” and “%s” can't be shorter than the least one, %s.", title(after.step()), step.title(),
+                    Formats.words(after.least()));
         }
         for (Duration gap : new Duration[] {after.least(), after.most()}) {
             faults.require(gap == null || gap.abs().compareTo(Duration.ofDays(60)) <= 0, at + (gap == after.least() ? "/least" : "/most"),
                     "This gap is longer than 60 days.");
         }
+    }
+
+    private String title(String id) {
+        return places.containsKey(id) ? project.steps().get(places.get(id)).title() : id;
     }
 
     /** Names one circle, if there is any, at the step that closes it. */

@@ -74,7 +74,7 @@ class ProjectRulesTest {
             title: Watch, kind: show, lasts: 10 min | title: Watch, kind: show, lasts: 1 min, at_home: true | /steps/1/at_home | Only a wait can end at home.
             at_most: 1 h               | at_most: 1 min           | /steps/3/at_most         | The longest time can't be shorter than the wait itself, 20 min.
             step: knot                 | step: knit               | /steps/3/after/0/step    | There is no step with the short name “knit”.
-            most: 5 min                | most: 30 s               | /steps/3/after/0/most    | The greatest gap can't be shorter than the least one, 1 min.
+            most: 5 min                | most: 30 s               | /steps/3/after/0/most    | The greatest gap between “Knot” and “The glue dries” can't be shorter than the least one, 1 min.
             most: 5 min                | most: 61 d               | /steps/3/after/0/most    | This gap is longer than 60 days.
             {step: knot, least: 1 min, most: 5 min} | {step: knot}, {step: knot} | /steps/3/after/1/step | “knot” is there twice in this step. Name it once.
             kind: ahead, lasts: 10 min | kind: ahead, lasts: 10 min, after: [{step: show}] | /steps/0/after/0/step | A step done ahead of the class can't follow “show”, which is done in it.
