@@ -39,7 +39,7 @@ final class ClassAdvisor {
         Map<Change, WhatIf> smaller = smallerSizes();
         Advice advice = new Advisor(lessons, new SetupCosts(file.setup()))
                 .advise(ClassPlanner.request(file), List.copyOf(smaller.keySet()), progress).orElse(null);
-        return Optional.ofNullable(advice).map(a -> new Suggestions(a.chance(),
+        return Optional.ofNullable(advice).map(a -> new Suggestions(a.chance(), Advice.ORDER,
                 a.suggestions().stream().map(s -> suggestion(s, smaller)).toList(), a.complete()));
     }
 

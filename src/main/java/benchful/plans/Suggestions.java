@@ -10,10 +10,11 @@ import org.joda.money.Money;
  * What would help a class to end on time, best first.
  *
  * @param chance   of ending on time as planned now [0 to 1]
+ * @param order    in which order they come, in words
  * @param complete false where it was given up before all changes were tried
  */
 @TemplateData
-public record Suggestions(double chance, List<Suggestion> suggestions, boolean complete) {
+public record Suggestions(double chance, String order, List<Suggestion> suggestions, boolean complete) {
     public Suggestions {
         suggestions = List.copyOf(suggestions);
     }

@@ -1,22 +1,21 @@
 package benchful.core.lesson.advice;
 
-import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.risk.ClassSimulation;
+import benchful.core.lesson.risk.Risk;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
- * Plans and simulates a class under every single change, and under pairs of the best, on the same simulated students. First
- * stands what ends nine classes in ten in time, the least troublesome first, then the rest by the chance and the minutes gained.
+ * Plans and simulates a class under every single change, and under pairs of the best that do not suffice alone, on the same simulated
+ * students. The suggestions come in the order that {@link Advice#ORDER} says.
  * Cost: one plan and one simulation of up to 1,000 classes for each change and pair, usually some thirty in all.
  */
 public final class Advisor {
@@ -28,22 +27,6 @@ public final class Advisor {
     private static final Duration WORTH_A_PAIR = Duration.ofMinutes(5);
     private static final double WORTH_A_PAIR_IN_CHANCE = 0.03;
 
-    /** A chance that a tutor can promise on. */
-    private static final double GOOD = 0.9;
-    private static final double SURE = 0.995;
-
-    private static final Comparator<Suggestion> MOST_GAINED = Comparator
-            .<Suggestion>comparingLong(suggestion -> -Math.round(suggestion.chanceGained() * 100))
-            .thenComparing(Suggestion::gained, Comparator.reverseOrder())
-            .thenComparing(Suggestion::preparation)
-            .thenComparing(Suggestion::title);
-
-    /** What makes the class end in time in nine of ten, by the trouble it gives; then the rest by what it gains. */
-    private static final Comparator<Suggestion> BEST_FIRST = Comparator.comparing(Advisor::isGood).reversed()
-            .thenComparing(suggestion -> isGood(suggestion) ? suggestion.trouble() : 0)
-            .thenComparing(suggestion -> isGood(suggestion) ? suggestion.preparation() : Duration.ZERO)
-            .thenComparing(MOST_GAINED);
-
     private final LessonPlanner planner;
     private final Costs costs;
 
@@ -53,7 +36,9 @@ public final class Advisor {
     }
 
     /**
-     * @param others changes that only the caller knows, such as smaller sizes
+     * @param others changes that only the caller knows, such as smaller sizes ({@link Change.Other}); each is tried alone and in pairs
+     *     with the rest, so it changes the request it is given and leaves all else in it as it is
+     * @param progress asked before each change whether to go on; what was found until then is answered
      * @return nothing if the request itself cannot be planned
      */
     public Optional<Advice> advise(LessonRequest request, List<Change> others, Progress progress) {
@@ -66,53 +51,48 @@ public final class Advisor {
         private final LessonRequest request;
         private final int replications;
         private final LessonPlan plan;
-        private final double chance;
+        private final Risk risk;
         private final Progress progress;
         private int done;
+        private int all;
 
         Round(LessonRequest request, LessonPlan plan, Progress progress) {
             this.replications = request.replications();
             this.request = request.toBuilder().replications(Math.min(CLASSES, replications)).build();
             this.plan = plan;
-            this.chance = ClassSimulation.of(this.request, plan).onTime();
+            this.risk = ClassSimulation.of(this.request, plan);
             this.progress = progress;
         }
 
         Advice advice(List<Change> others) {
-            List<List<Change>> singles = Stream.concat(new Changes(request).all().stream(), others.stream()).map(List::of).toList();
-            int expected = singles.size() + BEST * (BEST - 1) / 2;
-            List<Suggestion> alone = tried(singles, expected);
+            List<List<Change>> singles = Stream.concat(new Changes(request, risk.late()).all().stream(), others.stream()).map(List::of).toList();
+            all = singles.size() + BEST * (BEST - 1) / 2;
+            List<Suggestion> alone = new ArrayList<>(allTried(singles));
+            fewEnough(alone).ifPresent(alone::add);
             List<List<Change>> pairs = pairs(alone);
-            List<Suggestion> together = tried(pairs, singles.size() + pairs.size()).stream().filter(pair -> isWorthIt(pair, alone))
-                    .limit(PAIRS_SHOWN).toList();
-            List<Suggestion> all = Stream.concat(alone.stream(), together.stream()).sorted(BEST_FIRST).toList();
-            return new Advice(chance, all, !progress.isCancelled());
+            all = done + pairs.size();
+            List<Suggestion> together = allTried(pairs).stream().filter(pair -> isWorthIt(pair, alone)).limit(PAIRS_SHOWN).toList();
+            return new Advice(risk.onTime(), Stream.concat(alone.stream(), together.stream()).sorted(Ranking.BEST_FIRST).toList(),
+                    !progress.isCancelled());
         }
 
-        private List<Suggestion> tried(List<List<Change>> changes, int all) {
-            List<Suggestion> tried = new ArrayList<>();
-            for (List<Change> change : changes) {
-                if (progress.isCancelled()) {
-                    break;
-                }
-                suggestion(change).filter(this::gains).ifPresent(tried::add);
-                progress.tried(++done, all);
+        private List<Suggestion> allTried(List<List<Change>> changes) {
+            return changes.stream().map(this::tried).flatMap(Optional::stream).filter(Ranking::gains).sorted(Ranking.MOST_GAINED).toList();
+        }
+
+        /** Nothing where there is no plan, and when cancelled. */
+        private Optional<Suggestion> tried(List<Change> changes) {
+            if (progress.isCancelled()) {
+                return Optional.empty();
             }
-            tried.sort(MOST_GAINED);
-            return tried;
-        }
-
-        private boolean gains(Suggestion suggestion) {
-            return suggestion.gained().toMinutes() >= 1 || suggestion.chanceGained() >= 0.01;
-        }
-
-        private Optional<Suggestion> suggestion(List<Change> changes) {
             LessonRequest changed = request;
             for (Change change : changes) {
                 changed = change.apply(changed);
             }
-            LessonOutcome outcome = planner.plan(changed);
-            return outcome instanceof Planned planned ? Optional.of(compared(changes, changed, planned.plan())) : Optional.empty();
+            Optional<Suggestion> suggestion = planner.plan(changed) instanceof Planned planned
+                    ? Optional.of(compared(changes, changed, planned.plan())) : Optional.empty();
+            progress.tried(++done, Math.max(all, done));
+            return suggestion;
         }
 
         private Suggestion compared(List<Change> changes, LessonRequest changed, LessonPlan other) {
@@ -120,15 +100,37 @@ public final class Advisor {
             double onTime = ClassSimulation.of(changed, other).onTime();
             Duration preparation = other.preparation().total().minus(plan.preparation().total());
             LessonRequest whole = changed.toBuilder().replications(replications).build();
-            return new Suggestion(changes, whole, other, gained, onTime, onTime - chance, preparation, cost(changes));
+            return new Suggestion(changes, whole, other, gained, onTime, onTime - risk.onTime(), preparation, cost(changes));
+        }
+
+        /** The fewest students to turn away so that it is good, where one does not suffice and half of the class would. */
+        private Optional<Suggestion> fewEnough(List<Suggestion> alone) {
+            boolean oneIsNotEnough = alone.stream().anyMatch(one -> one.changes().get(0) instanceof Change.FewerStudents && !Ranking.isGood(one));
+            int most = Math.min(request.headcount() / 2, request.headcount() - request.groups());
+            return oneIsNotEnough && most > 1 ? fewest(2, most) : Optional.empty();
+        }
+
+        private Optional<Suggestion> fewest(int least, int most) {
+            Optional<Suggestion> best = tried(List.of(new Change.FewerStudents(most))).filter(Ranking::isGood);
+            int low = least;
+            int high = best.isPresent() ? most : low;
+            while (low < high) {
+                int middle = (low + high) / 2;
+                Optional<Suggestion> fewer = tried(List.of(new Change.FewerStudents(middle))).filter(Ranking::isGood);
+                best = fewer.isPresent() ? fewer : best;
+                low = fewer.isPresent() ? low : middle + 1;
+                high = fewer.isPresent() ? middle : high;
+            }
+            return best;
         }
 
         private List<List<Change>> pairs(List<Suggestion> alone) {
-            List<Change> best = alone.stream().map(suggestion -> suggestion.changes().get(0)).limit(BEST).toList();
+            List<Change> best = alone.stream().filter(one -> !Ranking.isGood(one)).sorted(Ranking.MOST_GAINED)
+                    .map(suggestion -> suggestion.changes().get(0)).limit(BEST).toList();
             List<List<Change>> pairs = new ArrayList<>();
             for (int i = 0; i < best.size(); i++) {
                 for (int j = i + 1; j < best.size(); j++) {
-                    if (best.get(i).getClass() != best.get(j).getClass() || best.get(i) instanceof Change.MoreTools) {
+                    if (goTogether(best.get(i), best.get(j))) {
                         pairs.add(List.of(best.get(i), best.get(j)));
                     }
                 }
@@ -137,14 +139,19 @@ public final class Advisor {
         }
 
         private boolean isWorthIt(Suggestion pair, List<Suggestion> alone) {
-            List<Suggestion> halves = alone.stream().filter(one -> pair.changes().containsAll(one.changes())).toList();
-            return halves.stream().allMatch(half -> half.chance() < SURE && (pair.gained().minus(half.gained()).compareTo(WORTH_A_PAIR) >= 0
-                    || pair.chance() - half.chance() >= WORTH_A_PAIR_IN_CHANCE));
+            return alone.stream().filter(one -> pair.changes().containsAll(one.changes()))
+                    .allMatch(half -> pair.gained().minus(half.gained()).compareTo(WORTH_A_PAIR) >= 0
+                            || pair.chance() - half.chance() >= WORTH_A_PAIR_IN_CHANCE);
         }
     }
 
-    private static boolean isGood(Suggestion suggestion) {
-        return suggestion.chance() >= GOOD && suggestion.plan().fits();
+    /** Two of a kind, or an earlier begin with a later end, are only more of one. */
+    private static boolean goTogether(Change one, Change other) {
+        return one instanceof Change.MoreTools || one.getClass() != other.getClass() && !(movesHours(one) && movesHours(other));
+    }
+
+    private static boolean movesHours(Change change) {
+        return change instanceof Change.EarlierStart || change instanceof Change.LongerBooking;
     }
 
     private static Duration margin(LessonPlan plan) {

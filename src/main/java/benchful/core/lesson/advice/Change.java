@@ -17,6 +17,9 @@ import java.util.stream.Stream;
 /** One thing a tutor could do otherwise. */
 public sealed interface Change {
 
+    /** More people than any class has. */
+    int EVERYBODY = 1_000_000;
+
     /** The request as it would be. */
     LessonRequest apply(LessonRequest request);
 
@@ -25,6 +28,11 @@ public sealed interface Change {
 
     /** How much it asks of the tutor and of others. */
     Trouble trouble();
+
+    /** How far it goes, to tell two of the same trouble: minutes, or people concerned; 0 where it goes one way only. */
+    default int extent() {
+        return 0;
+    }
 
     /** From what she does alone to what everybody must agree to. */
     enum Trouble {
@@ -113,6 +121,11 @@ public sealed interface Change {
         }
 
         @Override
+        public int extent() {
+            return fewer;
+        }
+
+        @Override
         public Trouble trouble() {
             return Trouble.CHANGE_THE_CLASS;
         }
@@ -130,6 +143,11 @@ public sealed interface Change {
         @Override
         public String title() {
             return "Begin " + Words.minutes(by) + " earlier";
+        }
+
+        @Override
+        public int extent() {
+            return (int) by.toMinutes();
         }
 
         @Override
@@ -154,6 +172,11 @@ public sealed interface Change {
         }
 
         @Override
+        public int extent() {
+            return (int) by.toMinutes();
+        }
+
+        @Override
         public Trouble trouble() {
             return Trouble.AGREE;
         }
@@ -174,6 +197,11 @@ public sealed interface Change {
         @Override
         public String title() {
             return "Meet once more";
+        }
+
+        @Override
+        public int extent() {
+            return EVERYBODY;
         }
 
         @Override
@@ -206,6 +234,11 @@ public sealed interface Change {
         @Override
         public String title() {
             return "Teach it in two meetings of half the length";
+        }
+
+        @Override
+        public int extent() {
+            return EVERYBODY;
         }
 
         @Override
@@ -250,7 +283,11 @@ public sealed interface Change {
         }
     }
 
-    /** A change that only the caller knows how to make, such as a smaller size. */
+    /**
+     * A change that only the caller knows how to make, such as a smaller size.
+     *
+     * @param how makes it upon any request, also one that is changed already, and leaves all else in it as it is
+     */
     record Other(String title, UnaryOperator<LessonRequest> how) implements Change {
         @Override
         public LessonRequest apply(LessonRequest request) {

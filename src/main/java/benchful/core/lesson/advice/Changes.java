@@ -8,6 +8,7 @@ import benchful.core.lesson.Step;
 import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -24,14 +25,20 @@ final class Changes {
     private static final Duration A_LITTLE = Duration.ofMinutes(15);
     private static final Duration MORE = Duration.ofMinutes(30);
 
+    private static final Duration QUARTER = Duration.ofMinutes(15);
+    /** More than this is another class. */
+    private static final Duration MOST = Duration.ofHours(3);
     private static final Duration WORTH_SPLITTING = Duration.ofHours(3);
     private static final Period A_WEEK = Period.ofWeeks(1);
 
     private final LessonRequest request;
     private final Map<String, Step> steps;
+    private final Duration lacking;
 
-    Changes(LessonRequest request) {
+    /** @param late when nine classes in ten have ended */
+    Changes(LessonRequest request, LocalDateTime late) {
         this.request = request;
+        this.lacking = Duration.between(request.bookedEnd(), late);
         this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, step -> step));
     }
 
@@ -50,10 +57,28 @@ final class Changes {
         if (request.pacing() == Pacing.TOGETHER) {
             changes.add(new Change.OwnPace());
         }
-        changes.addAll(List.of(new Change.EarlierStart(A_LITTLE), new Change.EarlierStart(MORE), new Change.LongerBooking(A_LITTLE),
-                new Change.LongerBooking(MORE), new Change.OneMoreMeeting(A_WEEK)));
+        changes.addAll(hours());
+        changes.add(new Change.OneMoreMeeting(A_WEEK));
         split().ifPresent(changes::add);
         return changes;
+    }
+
+    /** A little, more, and what nine classes in ten lack now; all on the same day. */
+    private List<Change> hours() {
+        Set<Duration> lengths = new LinkedHashSet<>(List.of(A_LITTLE, MORE));
+        if (lacking.compareTo(Duration.ZERO) > 0 && lacking.compareTo(MOST) <= 0) {
+            lengths.add(QUARTER.multipliedBy((lacking.plus(QUARTER).toSeconds() - 1) / QUARTER.toSeconds()));
+        }
+        LocalDateTime start = request.start();
+        LocalDateTime end = request.bookedEnd();
+        List<Change> hours = new ArrayList<>();
+        lengths.stream().filter(by -> isSameDay(start, start.minus(by))).forEach(by -> hours.add(new Change.EarlierStart(by)));
+        lengths.stream().filter(by -> isSameDay(end, end.plus(by))).forEach(by -> hours.add(new Change.LongerBooking(by)));
+        return hours;
+    }
+
+    private static boolean isSameDay(LocalDateTime one, LocalDateTime other) {
+        return one.toLocalDate().equals(other.toLocalDate());
     }
 
     /** A meeting of three hours or more, in halves rounded to a quarter of an hour. */

@@ -33,6 +33,11 @@ public record Suggestion(List<Change> changes, LessonRequest request, LessonPlan
         return changes.stream().mapToInt(change -> change.trouble().ordinal()).max().orElse(0) * 2 + changes.size();
     }
 
+    /** How far its changes go, see {@link Change#extent()}. */
+    int extent() {
+        return changes.stream().mapToInt(Change::extent).sum();
+    }
+
     public String title() {
         return String.join("; ", changes.stream().map(Change::title).toList());
     }

@@ -13,6 +13,7 @@ import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.order.LessonChecker;
 import benchful.core.lesson.order.Lessons;
 import benchful.core.lesson.order.ListPlanner;
+import benchful.core.lesson.risk.ClassSimulation;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,6 +72,7 @@ class AdvisorTest {
         List<Suggestion> all = advice(lasting(72)).suggestions();
         List<Suggestion> good = all.stream().filter(one -> one.chance() >= 0.9 && one.plan().fits()).toList();
         assertThat(good).isNotEmpty().extracting(Suggestion::trouble).isSorted();
+        assertThat(good.get(0).changes()).extracting(Change::trouble).isSubsetOf(Change.Trouble.TEACH, Change.Trouble.PREPARE);
         assertThat(all.subList(0, good.size())).isEqualTo(good);
         assertThat(all.subList(good.size(), all.size())).isNotEmpty().extracting(one -> -Math.round(one.chanceGained() * 100)).isSorted();
     }
@@ -81,6 +83,53 @@ class AdvisorTest {
                 .stream().filter(one -> one.chance() >= 0.9).toList();
         assertThat(good.get(0).changes()).noneMatch(change -> change.trouble() == Change.Trouble.CHANGE_THE_CLASS);
         assertThat(good.get(good.size() - 1).changes()).anyMatch(change -> change.trouble() == Change.Trouble.CHANGE_THE_CLASS);
+    }
+
+    /** Half an hour short: quarters of an hour do not suffice, and one student fewer does not either. */
+    @Test
+    void booksAndTurnsAwayAsMuchAsIsNeeded() {
+        Advice advice = advice(lasting(50));
+        assertThat(of(advice, new Change.LongerBooking(Duration.ofMinutes(30))).chance()).isLessThan(0.9);
+        Suggestion enough = of(advice, new Change.LongerBooking(Duration.ofMinutes(45)));
+        assertThat(enough.chance()).isGreaterThanOrEqualTo(0.9);
+        assertThat(enough.plan().fits()).isTrue();
+        List<Suggestion> fewer = advice(lasting(72)).suggestions().stream()
+                .filter(one -> one.changes().size() == 1 && one.changes().get(0) instanceof Change.FewerStudents).toList();
+        assertThat(fewer).hasSize(2);
+        assertThat(fewer.get(0).chance()).isGreaterThanOrEqualTo(0.9);
+        int needed = ((Change.FewerStudents) fewer.get(0).changes().get(0)).fewer();
+        LessonRequest oneLess = new Change.FewerStudents(needed - 1).apply(lasting(72));
+        assertThat(ClassSimulation.of(oneLess, Lessons.plan(planner.plan(oneLess))).onTime()).isLessThan(0.9);
+    }
+
+    @Test
+    void asksForTheShorterBookingFirstWhereBothSuffice() {
+        List<Change> good = advice(lasting(84)).suggestions().stream().filter(one -> one.chance() >= 0.9 && one.changes().size() == 1)
+                .map(one -> one.changes().get(0)).filter(change -> change instanceof Change.LongerBooking).toList();
+        assertThat(good).containsExactly(new Change.LongerBooking(Duration.ofMinutes(15)), new Change.LongerBooking(Duration.ofMinutes(30)));
+    }
+
+    @Test
+    void putsWhatCostsLessMoneyFirstAmongWhatAsksTheSame() {
+        Advisor dear = new Advisor(planner, change -> Optional.of(Money.of(CurrencyUnit.EUR, change instanceof Change.EarlierStart ? 5 : 50)));
+        List<Suggestion> good = dear.advise(lasting(84), List.of(), Progress.NONE).orElseThrow().suggestions().stream()
+                .filter(one -> one.trouble() == Change.Trouble.AGREE.ordinal() * 2 + 1 && one.chance() >= 0.9).toList();
+        assertThat(good).extracting(one -> one.cost().orElseThrow().getAmount()).isSorted().hasSizeGreaterThan(2);
+        assertThat(good.get(0).changes().get(0)).isInstanceOf(Change.EarlierStart.class);
+    }
+
+    @Test
+    void offersNoHoursPastMidnight() {
+        LessonRequest late = tooLong().toBuilder().meetings(List.of(new Meeting(TEN.plusHours(12).plusMinutes(5), TEN.plusHours(13).plusMinutes(35)))).build();
+        assertThat(advice(late).suggestions()).flatExtracting(Suggestion::changes)
+                .contains(new Change.LongerBooking(Duration.ofMinutes(15))).doesNotContain(new Change.LongerBooking(Duration.ofMinutes(30)));
+    }
+
+    @Test
+    void showsNothingThatLosesMoreOfTheChanceThanItGainsInMinutes() {
+        for (int minutes : new int[] {60, 72, 84}) {
+            assertThat(advice(lasting(minutes)).suggestions()).allMatch(one -> one.chanceGained() > -0.01);
+        }
     }
 
     @Test
@@ -107,6 +156,7 @@ class AdvisorTest {
     void showsPairsThatAreBetterThanEitherHalf() {
         Advice advice = advice(lasting(72));
         List<Suggestion> pairs = advice.suggestions().stream().filter(one -> one.changes().size() == 2).toList();
+        assertThat(pairs).extracting(Suggestion::title).contains("Prepare \"Cut the blank\" before the class; Bring one more saw");
         assertThat(pairs).isNotEmpty().allSatisfy(pair -> pair.changes().forEach(half -> advice.suggestions().stream()
                 .filter(one -> one.changes().equals(List.of(half)))
                 .forEach(one -> assertThat(pair.gained().compareTo(one.gained()) > 0 || pair.chance() > one.chance()).isTrue())));
