@@ -11,6 +11,7 @@ import benchful.web.SheetPost;
 import benchful.web.SheetReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -83,12 +84,14 @@ class PlanPages {
         return Pages.seeOther("/classes/" + existing(id).copied().id() + "/setup");
     }
 
+    /** What it had reserved is released while the ledger still knows for which class that was. */
     @POST
     @Path("removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        existing(id).delete();
-        ledger.reserve(id, Map.of(), "The class was removed");
+        CraftClass craftClass = CraftClass.<CraftClass>findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE).orElseThrow(NotFoundException::new);
+        ledger.reserve(id, Map.of(), "Released, as the class was removed");
+        craftClass.delete();
         return Pages.seeOther("/classes");
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchful.core.SkillLevel;
+import benchful.SampleData;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.stock.Cause;
@@ -28,13 +29,15 @@ class CatalogueServiceTest {
 
     @Inject CatalogueService catalogue;
     @Inject StockLedger ledger;
+    @Inject SampleData data;
 
     @Test
     void givesBackAMaterialAsItWasWrittenWithWhatItsMovementsAddUpTo() {
+        data.onlySamples();
         long id = stored(cord("Catalogue cord", new BigDecimal("4.20")));
         ledger.move(id, MovementKind.RECEIVED, Quantity.parse("5 m"), Cause.NONE);
         ledger.move(id, MovementKind.SPOILT, Quantity.parse("30 cm"), Cause.note("frayed"));
-        ledger.reserve(7, Map.of("catalogue CORD", Quantity.parse("70 cm")), null);
+        ledger.reserve(data.classTitled("Knotted strand, Saturday"), Map.of("catalogue CORD", Quantity.parse("70 cm")), null);
         Material.getEntityManager().clear();
 
         CatalogueSheet sheets = catalogue.sheets(List.of("CATALOGUE cord", "not there"));

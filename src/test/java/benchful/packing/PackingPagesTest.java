@@ -114,6 +114,22 @@ class PackingPagesTest {
     }
 
     @Test
+    void releasesWhatAClassReservedWhenItIsRemovedAndKeepsItsMovements() {
+        int free = free(CLASP);
+        tutor.open(page + "/reservation").press("Reserve what it needs");
+        assertThat(free(CLASP)).isLessThan(free);
+        tutor.open(page + "/packing").press(whole(FIRST));
+        int onHand = onHand(CLASP);
+        tutor.open(page).press("Remove this class");
+        assertThat(tutor.path()).isEqualTo("/classes");
+        assertThat(onHand(CLASP)).as("what is packed stays packed").isEqualTo(onHand);
+        assertThat(free(CLASP)).isEqualTo(onHand);
+        tutor.open("/materials/" + QuarkusTransaction.requiringNew().call(() -> Material.byName(CLASP).orElseThrow().id()));
+        assertThat(tutor.rows("main")).anyMatch(r -> r.contains("released") && r.contains("Released, as the class was removed"));
+        assertThat(tutor.page().select("a[href=%s]".formatted(page))).as("no link to a class that is gone").isEmpty();
+    }
+
+    @Test
     void countsWhatIsKeptForTheClassAsOnHandForItAndForNoOther() {
         String other = new Visitor(address).open(page).press("Plan the same again").path().replace("/setup", "");
         tutor.open(page + "/reservation").press("Reserve what it needs");

@@ -3,6 +3,7 @@ package benchful.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import benchful.SampleData;
 import benchful.catalogue.Material;
 import benchful.catalogue.MaterialSheet;
 import benchful.core.quantity.Quantity;
@@ -30,6 +31,8 @@ class StockLedgerTest {
             List.of(MovementKind.RECEIVED, MovementKind.PACKED, MovementKind.USED, MovementKind.SPOILT, MovementKind.RETURNED);
 
     @Inject StockLedger ledger;
+
+    @Inject SampleData data;
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
@@ -88,21 +91,53 @@ class StockLedgerTest {
 
     @Test
     void reservesForAClassWhatItWantsAndReleasesTheRest() {
+        data.onlySamples();
+        long strand = data.classTitled("Knotted strand, Saturday");
+        long wires = data.classTitled("Coiled");
         long cord = material("Promised cord");
         long wire = material("Promised wire");
         ledger.move(cord, MovementKind.RECEIVED, Quantity.parse("10 m"), Cause.NONE);
-        ledger.reserve(901, Map.of("promised CORD", Quantity.parse("4 m"), "Promised wire", Quantity.parse("1 m"), "not there", Quantity.parse("1 m")), null);
-        ledger.reserve(902, Map.of("Promised cord", Quantity.parse("1 m")), null);
+        ledger.reserve(strand, Map.of("promised CORD", Quantity.parse("4 m"), "Promised wire", Quantity.parse("1 m"), "not there", Quantity.parse("1 m")), null);
+        ledger.reserve(wires, Map.of("Promised cord", Quantity.parse("1 m")), null);
         assertThat(ledger.balance(cord)).isEqualTo(new Balance(Quantity.parse("10 m"), Quantity.parse("5 m")));
         assertThat(ledger.balance(wire).free()).isEqualTo(Quantity.parse("0 m").minus(Quantity.parse("1 m")));
 
-        ledger.reserve(901, Map.of("Promised cord", Quantity.parse("3 m")), null);
+        ledger.reserve(strand, Map.of("Promised cord", Quantity.parse("3 m")), null);
         assertThat(ledger.balance(cord).free()).isEqualTo(Quantity.parse("6 m"));
         assertThat(ledger.balance(wire).free()).isEqualTo(Quantity.zero(Unit.M));
-        assertThat(ledger.reserved(901)).containsOnlyKeys(cord);
+        assertThat(ledger.reserved(strand)).containsOnlyKeys(cord);
 
-        ledger.reserve(901, Map.of(), null);
+        ledger.reserve(strand, Map.of(), null);
         assertThat(ledger.balance(cord)).isEqualTo(new Balance(Quantity.parse("10 m"), Quantity.parse("9 m")));
+    }
+
+    @Test
+    void usesUpAReservationExactlyOnceWhileManyPackAndReceive() throws Exception {
+        data.onlySamples();
+        long strand = data.classTitled("Knotted strand, Saturday");
+        long id = material("Promised in a crowd");
+        ledger.move(id, MovementKind.RECEIVED, Quantity.parse("10 m"), Cause.NONE);
+        ledger.reserve(strand, Map.of("Promised in a crowd", Quantity.parse("10 m")), null);
+        List<Callable<BigDecimal>> people = new ArrayList<>();
+        for (int person = 0; person < 12; person++) {
+            people.add(() -> ledger.pack(id, strand, Quantity.parse("1.25 m"), null));
+            people.add(() -> ledger.move(id, MovementKind.RECEIVED, Quantity.parse("1 m"), Cause.NONE).onHand().times(0).amount());
+        }
+        assertThat(sum(people)).as("released by packing [mm]").isEqualByComparingTo("10000");
+        assertThat(ledger.reserved(strand)).isEmpty();
+        assertThat(ledger.balance(id)).isEqualTo(new Balance(Quantity.parse("7 m"), Quantity.parse("7 m")));
+    }
+
+    @Test
+    void warnsOfEachTakingThatLeavesLessThanNothingAlsoInACrowd() throws Exception {
+        long id = material("Too little in a crowd");
+        ledger.move(id, MovementKind.RECEIVED, Quantity.parse("5 m"), Cause.NONE);
+        List<Callable<BigDecimal>> people = new ArrayList<>();
+        for (int person = 0; person < 12; person++) {
+            people.add(() -> ledger.move(id, MovementKind.USED, Quantity.parse("1 m"), Cause.NONE).negative() ? BigDecimal.ONE : BigDecimal.ZERO);
+        }
+        assertThat(sum(people)).as("5 of 12 find their metre").isEqualByComparingTo("7");
+        assertThat(ledger.balance(id).negative()).isTrue();
     }
 
     @Test
