@@ -53,10 +53,15 @@ public final class RowReader {
         return symbol.isEmpty() || unit.isPresent() ? unit.orElse(null) : faulty(column, "“%s” is no unit that materials are counted in here.".formatted(symbol));
     }
 
+    /** A price; a comma in it is a decimal one, unless it may as well part thousands. */
     public BigDecimal price(String column) {
         String written = row.get(column);
         if (written.isEmpty()) {
             return null;
+        }
+        if (written.matches("[1-9]\\d{0,2},\\d{3}")) {
+            return faulty(column, "“%s” may be a thousand and more or a little over one. Write it as %s or as %s."
+                    .formatted(written, written.replace(",", ""), written.replace(',', '.')));
         }
         return written.matches("\\d{1,7}([.,]\\d{1,4})?")
                 ? new BigDecimal(written.replace(',', '.'))

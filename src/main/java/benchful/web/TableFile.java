@@ -11,6 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -25,6 +27,9 @@ public final class TableFile {
     static final int MOST_ROWS = 5_000;
     static final int MOST_COLUMNS = 60;
     private static final int LONGEST_CELL = 1_000;
+    private static final int MOST_NAMED = 10;
+    private static final String TORN = "The first row names %s, but more cells are filled in row %s."
+            + " Put what holds a comma, such as “2,60”, in quotation marks, or part the columns by semicolons.";
     private static final char MARK = '\uFEFF';
 
     private TableFile() {}
@@ -63,7 +68,20 @@ public final class TableFile {
         } catch (IOException | UncheckedIOException e) {
             throw new Unreadable("The file can't be read as a table: a quotation mark is not closed, or something stands behind one.");
         }
-        return table(rows);
+        Table table = table(rows);
+        refuseTornCells(rows);
+        return table;
+    }
+
+    /** A decimal comma without quotation marks tears a price in two: the rest of it must not go unseen. */
+    private static void refuseTornCells(List<List<String>> rows) throws Unreadable {
+        int columns = rows.get(0).size();
+        List<String> torn = IntStream.range(1, rows.size()).filter(i -> rows.get(i).stream().skip(columns).anyMatch(c -> !c.isEmpty()))
+                .mapToObj(i -> String.valueOf(i + 1)).toList();
+        if (!torn.isEmpty()) {
+            String named = torn.stream().limit(MOST_NAMED).collect(Collectors.joining(", ")) + (torn.size() > MOST_NAMED ? " and more" : "");
+            throw new Unreadable(TORN.formatted(Formats.counted(columns, "column"), named));
+        }
     }
 
     /** What parts the names of the columns most often. */
@@ -92,6 +110,7 @@ public final class TableFile {
             throw new Unreadable("The first row is empty. It should name the columns.");
         }
         List<String> columns = rows.get(0).stream().map(c -> c.toLowerCase(Locale.ROOT)).toList();
+        refuseTwins(columns);
         List<Table.Row> read = new ArrayList<>();
         for (int i = 1; i < rows.size(); i++) {
             if (rows.get(i).stream().anyMatch(c -> !c.isEmpty())) {
@@ -99,6 +118,14 @@ public final class TableFile {
             }
         }
         return new Table(columns, read);
+    }
+
+    private static void refuseTwins(List<String> columns) throws Unreadable {
+        for (String column : columns) {
+            if (!column.isEmpty() && columns.indexOf(column) != columns.lastIndexOf(column)) {
+                throw new Unreadable("Two columns are named “%s”. Take one out, or give it another name.".formatted(column));
+            }
+        }
     }
 
     private static Map<String, String> named(List<String> columns, List<String> cells) {

@@ -5,9 +5,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
@@ -22,6 +26,9 @@ import org.dhatim.fastexcel.reader.Row;
 /** Tables in XLSX workbooks (ECMA-376). */
 final class Workbooks {
     private static final int LARGEST_UNPACKED = 40 * 1024 * 1024;
+    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,15}(\\.\\d{1,20})?(E-?\\d{1,2})?");
+    /** Cells hold binary fractions: 2.6 may be stored as 2.5999999999999996. All spreadsheets show 15 digits. */
+    private static final MathContext SHOWN = new MathContext(15);
 
     private Workbooks() {}
 
@@ -51,12 +58,22 @@ final class Workbooks {
         return cells;
     }
 
+    /** A number as a spreadsheet shows it; an error by its code, so that it is not taken for a blank cell. */
     private static String shown(Cell cell) {
         return switch (cell.getType()) {
-            case NUMBER -> cell.asNumber().stripTrailingZeros().toPlainString();
-            case EMPTY, ERROR -> "";
+            case EMPTY -> "";
+            case NUMBER -> shown(cell.asNumber());
+            case ERROR, FORMULA -> shown(Objects.requireNonNullElse(cell.getRawValue(), ""));
             default -> cell.getText();
         };
+    }
+
+    private static String shown(String result) {
+        return NUMBER.matcher(result).matches() ? shown(new BigDecimal(result)) : result;
+    }
+
+    private static String shown(BigDecimal number) {
+        return number.round(SHOWN).stripTrailingZeros().toPlainString();
     }
 
     /** A small file can unpack to a huge one: it is unpacked once for its size, before it is read. */

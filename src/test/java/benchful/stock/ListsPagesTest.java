@@ -59,13 +59,15 @@ class ListsPagesTest {
                 Fault silk,Fault Beads,2 m,cheap,
                 Fault silk,Fault Beads,3 m,1.00,5
                 ,Fault Beads,2 m,1.00,
+                Fault cord,Fault Beads,2 m,"1,234",
                 """);
         assertThat(tutor.status()).isEqualTo(422);
         assertThat(tutor.page().select(".summary li").eachText())
                 .anyMatch(f -> f.startsWith("Row 4") && f.contains("“5 g” is a mass. Give a length, such as 2 m."))
                 .anyMatch(f -> f.startsWith("Row 5") && f.contains("price: “cheap” is no price."))
                 .anyMatch(f -> f.startsWith("Row 6") && f.contains("the price of a single pack is missing"))
-                .anyMatch(f -> f.startsWith("Row 7") && f.contains("material: give a name"));
+                .anyMatch(f -> f.startsWith("Row 7") && f.contains("material: give a name"))
+                .anyMatch(f -> f.startsWith("Row 8") && f.contains("price: “1,234” may be a thousand and more or a little over one. Write it as 1234 or as 1.234."));
         assertThat(tutor.page().select("button").eachText()).doesNotContain("Import all of it");
         assertThat(tutor.open(page).page().text()).contains("£2.40").doesNotContain("£9.99");
     }
