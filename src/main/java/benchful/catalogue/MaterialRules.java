@@ -47,6 +47,9 @@ public final class MaterialRules {
         same("/minimum", sheet.minimum());
         measures("/cut_loss", sheet.cutLoss(), Dimension.LENGTH, "1 mm");
         measures("/unit_mass", sheet.unitMass(), Dimension.MASS, "3 g");
+        for (int i = 0; i < sheet.pieces().size(); i++) {
+            piece("/pieces/" + i, sheet.pieces().get(i));
+        }
         for (int i = 0; i < sheet.offers().size(); i++) {
             offer("/offers/" + i, sheet.offers().get(i));
         }
@@ -62,6 +65,17 @@ public final class MaterialRules {
         }
         sheet(at + "/sheet/length", offer);
         breaks(at + "/breaks/", offer);
+    }
+
+    private void piece(String at, StockPiece piece) {
+        measures(at + "/length", piece.length(), Dimension.LENGTH, "300 mm");
+        measures(at + "/width", piece.width(), Dimension.LENGTH, "100 mm");
+        boolean area = sheet.unit().dimension().equals(Dimension.AREA);
+        if (!area && !sheet.unit().dimension().equals(Dimension.LENGTH)) {
+            fault(at, "Only what is counted by length or area lies in pieces. Leave this out.");
+        } else if (area != (piece.width() != null)) {
+            fault(at + "/width", area ? "A piece of sheet has a width. Give it, such as 100 mm." : "What is counted by length has no width. Leave this out.");
+        }
     }
 
     private void sheet(String at, Offer offer) {

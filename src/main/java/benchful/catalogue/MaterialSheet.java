@@ -3,6 +3,7 @@ package benchful.catalogue;
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
@@ -19,6 +20,8 @@ import java.util.Map;
  * @param unitMass mass of one unit, for postage; null where not known
  * @param onHand what is on the shelf, free to use; null for nothing
  * @param minimum least that should lie on the shelf; below it the stock counts as low; null for none
+ * @param pieces of what is on hand, the pieces whose size is known, such as offcuts: they are cut first; the rest is taken to
+ *     lie as it is sold
  */
 public record MaterialSheet(
         String name,
@@ -31,11 +34,24 @@ public record MaterialSheet(
         Quantity minimum,
         List<String> hazards,
         List<Offer> offers,
-        String note) {
+        String note,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<StockPiece> pieces) {
 
     public MaterialSheet {
         waste = waste == null || waste.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(waste));
         hazards = hazards == null ? List.of() : List.copyOf(hazards);
         offers = offers == null ? List.of() : List.copyOf(offers);
+        pieces = pieces == null ? List.of() : List.copyOf(pieces);
+    }
+
+    /** A material that lies as it is sold. */
+    public MaterialSheet(String name, Unit unit, Map<SkillLevel, BigDecimal> waste, BigDecimal confidence, Quantity cutLoss, Quantity unitMass,
+            Quantity onHand, Quantity minimum, List<String> hazards, List<Offer> offers, String note) {
+        this(name, unit, waste, confidence, cutLoss, unitMass, onHand, minimum, hazards, offers, note, null);
+    }
+
+    /** The same with so much on hand, of it these pieces. */
+    public MaterialSheet onHand(Quantity amount, List<StockPiece> known) {
+        return new MaterialSheet(name, unit, waste, confidence, cutLoss, unitMass, amount.signum() > 0 ? amount : null, minimum, hazards, offers, note, known);
     }
 }

@@ -37,7 +37,7 @@ final class Amounts {
         if (CUSTOMARY.contains(amount.unit())) {
             return Formats.words(amount);
         }
-        String metric = metric(amount);
+        String metric = Formats.measured(amount);
         return paper == Paper.LETTER ? customary(amount, metric) : metric;
     }
 
@@ -57,19 +57,6 @@ final class Amounts {
         }
         String inches = Formats.words(new Extent(rectangle.length().in(Unit.INCH), rectangle.width().in(Unit.INCH)));
         return brief ? inches : "%s (%s)".formatted(inches, metric);
-    }
-
-    private static String metric(Quantity amount) {
-        if (!amount.dimension().equals(Dimension.LENGTH)) {
-            return Formats.words(amount);
-        }
-        Quantity shown = amount.in(Unit.M);
-        if (amount.compareTo(Quantity.of(10, Unit.CM)) < 0) {
-            shown = amount.in(Unit.MM);
-        } else if (amount.compareTo(Quantity.of(2, Unit.M)) < 0) {
-            shown = amount.in(Unit.CM);
-        }
-        return Formats.number(shown.amount(), shown.unit() == Unit.M ? 2 : 1) + " " + shown.unit().symbol();
     }
 
     private String customary(Quantity amount, String metric) {

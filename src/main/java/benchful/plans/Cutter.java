@@ -18,7 +18,6 @@ import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -31,8 +30,8 @@ import org.joda.money.Money;
  * other at what one of each costs; each alone is planned too, and the plan whose whole packs cost least is taken.
  * Offcuts are kept from the shortest piece on.
  *
- * <p>How what is on hand divides into lengths is not recorded, so it is taken as lengths of the shortest on offer and one
- * rest: what is longer on the shelf can only serve better.
+ * <p>Offcuts of known length are cut first. How the rest of what is on hand divides into lengths is not recorded, so it is taken
+ * as lengths of the shortest on offer and one remainder: what is longer on the shelf can only serve better.
  */
 final class Cutter {
     private static final BigDecimal MOST_LENGTHS = BigDecimal.valueOf(10_000);
@@ -62,9 +61,13 @@ final class Cutter {
     }
 
     Cutting cut() {
-        List<CuttingOutcome> outcomes = candidates().map(stocks -> CuttingPlanner.plan(request(stocks))).toList();
+        List<Quantity> known = known();
+        List<Quantity> rest = rest();
+        List<Quantity> onHand = Stream.concat(known.stream(), rest.stream()).toList();
+        List<CuttingOutcome> outcomes = candidates().map(stocks -> Known.<Quantity, CuttingOutcome>first(known, rest, list -> CuttingPlanner.plan(request(stocks, list)),
+                outcome -> outcome instanceof CuttingPlan plan ? plan.cost() : null)).toList();
         return outcomes.stream().filter(CuttingPlan.class::isInstance).map(CuttingPlan.class::cast)
-                .map(plan -> Cutting.of(plan, wants(plan), CutUse.of(plan, onHand(), material.unit())))
+                .map(plan -> Cutting.of(plan, wants(plan), CutUse.of(plan, onHand, material.unit())))
                 .min(Comparator.comparing(this::cost))
                 .orElseGet(() -> Cutting.none(unmet(), ((NotCuttable) outcomes.get(0)).reason()));
     }
@@ -97,25 +100,31 @@ final class Cutter {
         return new Want(material.name(), need.total(), Quantity.zero(material.unit()), List.of(), arriveBy);
     }
 
-    private CuttingRequest request(List<Stock> stocks) {
+    private CuttingRequest request(List<Stock> stocks, List<Quantity> onHand) {
         List<Piece> pieces = need.cuts().stream().map(c -> new Piece(c.label(), c.length(), c.count())).toList();
         Quantity shortest = need.cuts().stream().map(CutNeed::length).min(Comparator.naturalOrder()).orElseThrow();
         Quantity loss = material.cutLoss() == null ? Quantity.zero(material.unit()) : material.cutLoss();
-        return new CuttingRequest(pieces, onHand(), stocks, loss, shortest);
+        return new CuttingRequest(pieces, onHand, stocks, loss, shortest);
     }
 
-    private List<Quantity> onHand() {
-        if (material.onHand() == null || material.onHand().signum() == 0) {
+    /** Pieces of known size, as far as they are among what is on hand. */
+    private List<Quantity> known() {
+        return Known.pieces(material).stream().map(p -> p.length().in(material.unit())).toList();
+    }
+
+    private Quantity all() {
+        return material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand().in(material.unit());
+    }
+
+    /** What is left of the rest first, then lengths as they are sold. */
+    private List<Quantity> rest() {
+        Quantity rest = known().stream().reduce(all(), Quantity::minus);
+        if (rest.signum() <= 0) {
             return List.of();
         }
-        Quantity all = material.onHand().in(material.unit());
-        Quantity each = offers.stream().map(LengthOffer::length).min(Comparator.naturalOrder()).orElse(all).in(material.unit());
-        int number = all.amount().divide(each.amount(), 0, RoundingMode.FLOOR).min(MOST_LENGTHS).intValueExact();
-        List<Quantity> lengths = new ArrayList<>(Collections.nCopies(number, each));
-        Quantity rest = all.minus(each.times(number));
-        if (rest.signum() > 0) {
-            lengths.add(rest);
-        }
-        return lengths;
+        Quantity each = offers.stream().map(LengthOffer::length).min(Comparator.naturalOrder()).orElse(rest).in(material.unit());
+        int number = rest.amount().divide(each.amount(), 0, RoundingMode.FLOOR).min(MOST_LENGTHS).intValueExact();
+        Quantity last = rest.minus(each.times(number));
+        return Stream.concat(Stream.of(last).filter(q -> q.signum() > 0), Collections.nCopies(number, each).stream()).toList();
     }
 }

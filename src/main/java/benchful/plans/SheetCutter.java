@@ -1,6 +1,7 @@
 package benchful.plans;
 
 import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.StockPiece;
 import benchful.core.buying.Buyer;
 import benchful.core.buying.PackOffer;
 import benchful.core.buying.Want;
@@ -29,7 +30,8 @@ import org.joda.money.Money;
  * Plans the cutting of one material from sheets and what must be bought for it, as {@link Cutter} does for lengths. Offcuts
  * are kept that hold the smallest rectangle asked for.
  *
- * <p>What is on hand is taken as whole sheets of the smallest on offer; what remains has no known shape and is not cut.
+ * <p>Offcuts of known size are cut first. The rest of what is on hand is taken as whole sheets of the smallest on offer; what
+ * remains has no known shape and is not cut.
  */
 final class SheetCutter {
     private static final BigDecimal MOST_SHEETS = BigDecimal.valueOf(1_000);
@@ -59,9 +61,13 @@ final class SheetCutter {
     }
 
     Cutting cut() {
-        List<SheetOutcome> outcomes = candidates().map(stocks -> SheetPlanner.plan(request(stocks))).toList();
+        List<Extent> known = known();
+        List<Extent> whole = whole();
+        List<Extent> onHand = Stream.concat(known.stream(), whole.stream()).toList();
+        List<SheetOutcome> outcomes = candidates().map(stocks -> Known.<Extent, SheetOutcome>first(known, whole, list -> SheetPlanner.plan(request(stocks, list)),
+                outcome -> outcome instanceof SheetPlan plan ? plan.cost() : null)).toList();
         return outcomes.stream().filter(SheetPlan.class::isInstance).map(SheetPlan.class::cast)
-                .map(plan -> Cutting.of(plan, wants(plan), CutUse.of(plan, onHand(), all())))
+                .map(plan -> Cutting.of(plan, wants(plan), CutUse.of(plan, onHand, all())))
                 .min(Comparator.comparing(this::cost))
                 .orElseGet(() -> Cutting.none(unmet(), ((NotCuttable) outcomes.get(0)).reason()));
     }
@@ -93,20 +99,26 @@ final class SheetCutter {
         return new Want(material.name(), need.total(), Quantity.zero(material.unit()), List.of(), arriveBy);
     }
 
-    private SheetCuttingRequest request(List<SheetStock> stocks) {
+    private SheetCuttingRequest request(List<SheetStock> stocks, List<Extent> onHand) {
         List<Rectangle> pieces = need.cuts().stream().map(c -> new Rectangle(c.label(), c.rectangle(), c.grain(), c.count())).toList();
         Rectangle smallest = pieces.stream().min(Comparator.comparing(p -> p.size().area())).orElseThrow();
         Quantity loss = material.cutLoss() == null ? Quantity.zero(Unit.MM) : material.cutLoss();
-        return new SheetCuttingRequest(pieces, onHand(), stocks, loss, smallest);
+        return new SheetCuttingRequest(pieces, onHand, stocks, loss, smallest);
     }
 
     private Quantity all() {
         return material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand().in(material.unit());
     }
 
-    private List<Extent> onHand() {
+    /** Sheets of known size, as far as they are among what is on hand. */
+    private List<Extent> known() {
+        return Known.pieces(material).stream().map(StockPiece::sheet).toList();
+    }
+
+    private List<Extent> whole() {
+        Quantity rest = known().stream().map(Extent::area).reduce(all(), Quantity::minus);
         return offers.stream().map(SheetOffer::sheet).min(Comparator.comparing(Extent::area)).map(each -> {
-            int number = all().base().divide(each.area().base(), 0, RoundingMode.FLOOR).min(MOST_SHEETS).intValueExact();
+            int number = rest.base().max(BigDecimal.ZERO).divide(each.area().base(), 0, RoundingMode.FLOOR).min(MOST_SHEETS).intValueExact();
             return Collections.nCopies(number, each);
         }).orElse(List.of());
     }

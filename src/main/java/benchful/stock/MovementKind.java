@@ -14,6 +14,10 @@ public enum MovementKind {
     SPOILT(-1),
     /** Left over and put back. */
     RETURNED(1),
+    /** Cut off lengths or sheets for a class beyond its pieces, or that put right again. */
+    CUT(0),
+    /** What was left of a cut and is kept, or taken back where the cut was not made. */
+    OFFCUT(0),
     /** Counted: the difference between what was found and what the movements said. */
     COUNTED(0);
 

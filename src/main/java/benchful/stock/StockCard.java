@@ -21,10 +21,19 @@ import java.util.stream.Stream;
 @TemplateData
 public record StockCard(
         long id, boolean sample, MaterialSheet sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses,
-        List<MovementRow> movements, SheetForm form) {
+        List<MovementRow> movements, List<Lying> offcuts, SheetForm form) {
 
-    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, List<MovementRow> movements, SheetForm form, LocalDate today) {
-        return new StockCard(m.id(), m.sample(), m.toSheet(), balance, m.low(), m.offers().stream().map(o -> OfferRow.of(o, today)).toList(), uses, movements, form);
+    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, List<MovementRow> movements, List<Offcut> offcuts, SheetForm form, LocalDate today) {
+        return new StockCard(m.id(), m.sample(), m.toSheet(), balance, m.low(), m.offers().stream().map(o -> OfferRow.of(o, today)).toList(), uses, movements,
+                offcuts.stream().map(Lying::of).toList(), form);
+    }
+
+    /** A piece of known size on the shelf, and the class it was left of. */
+    @TemplateData
+    public record Lying(long id, String size, long fromClass) {
+        static Lying of(Offcut o) {
+            return new Lying(o.id, o.width == null ? Formats.measured(o.length) : Formats.words(o.piece().sheet()), o.fromClass);
+        }
     }
 
     public String onHand() {

@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -142,6 +143,51 @@ public class StockLedger {
         }
     }
 
+    /** By material, what was cut off for classes beyond their pieces and what is kept of that; in the held unit. */
+    @Transactional
+    public Map<Long, BigDecimal> cutOff(Collection<Long> classIds) {
+        return classIds.isEmpty() ? Map.of() : database.createQuery(
+                        "select material.id, -sum(amount) from StockMovement where classId in :c and kind in (CUT, OFFCUT)"
+                                + " group by material.id having sum(amount) <> 0",
+                        Object[].class)
+                .setParameter("c", classIds)
+                .getResultStream()
+                .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
+    }
+
+    /**
+     * Reserves for a class as much as it must have, over and above what is reserved or packed for it already.
+     *
+     * @return how much that was
+     */
+    Quantity keepAtLeast(Material material, long classId, Quantity amount, Cause cause) {
+        BigDecimal more = held(material, amount).subtract(kept(List.of(classId)).getOrDefault(material.id(), BigDecimal.ZERO));
+        if (more.signum() > 0) {
+            write(material, MovementKind.RESERVED, more.negate(), cause);
+        }
+        return material.shown(more.max(BigDecimal.ZERO));
+    }
+
+    /** Releases as much of an amount as is still reserved for a class. */
+    void release(Material material, long classId, Quantity amount, Cause cause) {
+        BigDecimal less = held(material, amount).min(reserved(classId).getOrDefault(material.id(), BigDecimal.ZERO));
+        if (less.signum() > 0) {
+            write(material, MovementKind.RESERVED, less, cause);
+        }
+    }
+
+    /** @param amount that leaves the stock; less than nothing where it comes back */
+    void cut(Material material, Quantity amount, Cause cause) {
+        if (amount.signum() != 0) {
+            write(material, MovementKind.CUT, held(material, amount).negate(), cause);
+        }
+    }
+
+    /** @param amount that comes; less than nothing where it goes */
+    void offcut(Material material, Quantity amount, Cause cause) {
+        write(material, MovementKind.OFFCUT, held(material, amount), cause);
+    }
+
     @Transactional
     public Balance balance(long materialId) {
         return balance(Material.<Material>findById(materialId));
@@ -155,7 +201,7 @@ public class StockLedger {
         return database.createQuery(SUM + which, BigDecimal.class).setParameter("material", material).getSingleResult();
     }
 
-    private Material locked(long materialId) {
+    Material locked(long materialId) {
         return Material.findById(materialId, LockModeType.PESSIMISTIC_WRITE);
     }
 

@@ -32,11 +32,13 @@ class StockPages {
     private static final int SHOWN = 100;
 
     private final StockLedger ledger;
+    private final Offcuts offcuts;
     private final Removals removals;
     private final Clock clock;
 
-    StockPages(StockLedger ledger, Removals removals, Clock clock) {
+    StockPages(StockLedger ledger, Offcuts offcuts, Removals removals, Clock clock) {
         this.ledger = ledger;
+        this.offcuts = offcuts;
         this.removals = removals;
         this.clock = clock;
     }
@@ -71,6 +73,14 @@ class StockPages {
         return Pages.faulty(page(material, SheetForm.faulty(reading.tree(), faults, 0)));
     }
 
+    @POST
+    @Path("{id}/offcuts/{offcut}/removal")
+    @Transactional
+    public Response forget(@PathParam("id") long id, @PathParam("offcut") long offcut) {
+        offcuts.forget(existing(id).id(), offcut);
+        return Pages.seeOther("/materials/" + id + "#stock");
+    }
+
     private void write(long id, MovementSheet sheet) {
         if (sheet.kind() == MovementKind.COUNTED) {
             ledger.count(id, sheet.amount(), Cause.note(sheet.note()));
@@ -84,7 +94,7 @@ class StockPages {
         List<MovementRow> rows = MovementRow.of(
                 StockMovement.latest(material, SHOWN), balance.onHand().in(material.held()).amount(), clock.getZone());
         return Templates.show(StockCard.of(
-                material, balance, removals.uses(Material.class, material.id(), material.name()), rows, form, LocalDate.now(clock)));
+                material, balance, removals.uses(Material.class, material.id(), material.name()), rows, offcuts.lying(material), form, LocalDate.now(clock)));
     }
 
     private static SheetReader<MovementSheet> reader(Material material) {

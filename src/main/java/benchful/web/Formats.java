@@ -1,8 +1,10 @@
 package benchful.web;
 
+import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import benchful.core.quantity.Unit;
 import io.quarkus.qute.TemplateExtension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -62,6 +64,20 @@ public final class Formats {
             case "mm2", "cm2", "m2", "in2" -> number + " " + unit.replace("2", "²");
             default -> number + " " + unit;
         };
+    }
+
+    /** As a hand at the bench measures it: lengths in millimetres below 10 cm, then centimetres, from 2 m on metres. */
+    public static String measured(Quantity amount) {
+        if (!amount.dimension().equals(Dimension.LENGTH)) {
+            return words(amount);
+        }
+        Quantity shown = amount.in(Unit.M);
+        if (amount.compareTo(Quantity.of(10, Unit.CM)) < 0) {
+            shown = amount.in(Unit.MM);
+        } else if (amount.compareTo(Quantity.of(2, Unit.M)) < 0) {
+            shown = amount.in(Unit.CM);
+        }
+        return number(shown.amount(), shown.unit() == Unit.M ? 2 : 1) + " " + shown.unit().symbol();
     }
 
     /** "60 × 40 mm", both in the unit of the length. */

@@ -25,6 +25,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** Rectangles from sheet, followed from the size of a piece to the sheets that are bought. */
@@ -102,7 +103,7 @@ class SheetMaterialsTest {
         ProjectSheet project = new ProjectSheet("Leaf", "metalwork", SkillLevel.BEGINNER, null, null, null, null, null,
                 List.of(SMALL, LARGE), null, List.of(lines), null, null, null, null);
         ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 4,
-                SkillLevel.BEGINNER, Map.of("small", 3, "large", 1), "GBP");
+                SkillLevel.BEGINNER, new TreeMap<>(Map.of("small", 3, "large", 1)).descendingMap(), "GBP");
         return MaterialsPlanner.plan(new ClassFile(project, setup, null, List.of(material), List.of(new SupplierSheet("Works", "GBP", null, null, null, 3, false, null, null))));
     }
 

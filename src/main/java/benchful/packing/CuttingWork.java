@@ -1,0 +1,68 @@
+package benchful.packing;
+
+import benchful.catalogue.Material;
+import benchful.classes.CraftClass;
+import benchful.plans.CutOut;
+import benchful.plans.MaterialsPlan;
+import benchful.plans.MaterialsPlanner;
+import benchful.plans.PlanService;
+import benchful.stock.CutMaterial;
+import benchful.stock.Offcuts;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Cutting a class's materials, and writing down that they are cut. */
+@ApplicationScoped
+class CuttingWork {
+    private final PlanService plans;
+    private final Offcuts offcuts;
+    private final Clock clock;
+
+    CuttingWork(PlanService plans, Offcuts offcuts, Clock clock) {
+        this.plans = plans;
+        this.offcuts = offcuts;
+        this.clock = clock;
+    }
+
+    /** What is cut for a class, in the order of its project's lines. */
+    @Transactional
+    List<CuttingRow> rows(CraftClass craftClass) {
+        Map<String, CutMaterial> done = CutMaterial.of(List.of(craftClass.id())).stream().collect(Collectors.toMap(CutMaterial::material, Function.identity()));
+        MaterialsPlan plan = MaterialsPlanner.plan(plans.file(craftClass));
+        return plan.materials().stream().filter(m -> CutOut.of(m).isPresent())
+                .map(m -> CuttingRow.of(m, Material.byName(m.name()).map(Material::id).orElse(null), done.get(m.name()), clock.getZone())).toList();
+    }
+
+    /**
+     * Writes down that a material is cut as it is planned now.
+     *
+     * @param seen what was shown to be cut; another plan is not booked
+     * @return false where the plan is another by now
+     */
+    @Transactional
+    boolean cut(CraftClass craftClass, long materialId, String seen) {
+        Optional<CuttingRow> row = rows(craftClass).stream().filter(r -> Long.valueOf(materialId).equals(r.materialId())).findFirst();
+        if (row.isEmpty() || row.get().done() != null) {
+            return true;
+        }
+        if (!row.get().seen().equals(seen)) {
+            return false;
+        }
+        CutOut out = row.get().out();
+        offcuts.cut(craftClass.id(), materialId, new CutMaterial.Sizes(out.opened(), out.kept(), out.pieces(), null), craftClass.title());
+        return true;
+    }
+
+    /** @return false where something else was cut from one of its offcuts */
+    @Transactional
+    boolean takeBack(CraftClass craftClass, long materialId) {
+        boolean booked = CutMaterial.of(List.of(craftClass.id())).stream().anyMatch(c -> c.materialId() == materialId);
+        return !booked || offcuts.takeBack(craftClass.id(), materialId);
+    }
+}
