@@ -107,23 +107,31 @@ public record ClassSetup(
      * @param size name of a size of the project; null for the first
      * @param choices by the project's material, what was chosen: one of the materials offered, or a word where none are
      * @param instead materials that stand in for others, for this student
+     * @param emergency whom to call; null where not known
      */
     public record Student(String name, String seat, String size, Map<String, String> choices, Boolean leftHanded, Boolean largePrint, String needs,
-            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Instead> instead) {
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Instead> instead, @JsonInclude(JsonInclude.Include.NON_NULL) Contact emergency) {
         public Student {
             choices = copy(choices);
             instead = instead == null ? List.of() : List.copyOf(instead);
         }
 
         public Student(String name, String seat, String size, Map<String, String> choices, Boolean leftHanded, Boolean largePrint, String needs) {
-            this(name, seat, size, choices, leftHanded, largePrint, needs, null);
+            this(name, seat, size, choices, leftHanded, largePrint, needs, null, null);
+        }
+
+        private Student withoutContact() {
+            return new Student(name, seat, size, choices, leftHanded, largePrint, needs, instead, null);
         }
 
         private Student renamed(String from, String to) {
             return new Student(name, seat, size, ClassSetup.renamed(choices, from, to), leftHanded, largePrint, needs,
-                    instead.stream().map(i -> i.renamed(from, to)).toList());
+                    instead.stream().map(i -> i.renamed(from, to)).toList(), emergency);
         }
     }
+
+    /** Somebody to call in an emergency: personal data, for the register and nothing else. */
+    public record Contact(String name, String phone) {}
 
     /**
      * A material that stands in for another.
@@ -142,6 +150,12 @@ public record ClassSetup(
         return new ClassSetup(title, meetings, headcount, level, sizes, students.stream().map(s -> s.renamed(from, to)).toList(), demonstration, spares,
                 helpers, groups, ownPace, share, breaks, preparedAhead, tools, currency, costs, youngest, notes, renamed(choices, from, to),
                 instead.stream().map(i -> i.renamed(from, to)).toList());
+    }
+
+    /** Without whom to call for each student. */
+    public ClassSetup withoutContacts() {
+        return new ClassSetup(title, meetings, headcount, level, sizes, students.stream().map(Student::withoutContact).toList(), demonstration, spares,
+                helpers, groups, ownPace, share, breaks, preparedAhead, tools, currency, costs, youngest, notes, choices, instead);
     }
 
     /** Whether somebody of the class chose this material, or takes it or leaves it for another. */

@@ -4,12 +4,14 @@ import benchful.core.needs.Take;
 import benchful.plans.Kit;
 import benchful.classes.ClassSetup;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Who is here, with needs and whom to call. A sheet of its own, so that it can be kept out of sight. */
 public record RegisterSheet(SheetHead head, List<Line> lines, String meetings) {
 
     /** @param name empty where the student is not known yet */
-    public record Line(String seat, String name, String size, String needs) {}
+    public record Line(String seat, String name, String size, String needs, String contact, String phone) {}
 
     static RegisterSheet of(PrintSource source, PrintOptions options) {
         SheetHead head = SheetHead.of(source, "Register: " + source.title(), Stylesheet.landscape(options.paper(), options.version()),
@@ -20,7 +22,12 @@ public record RegisterSheet(SheetHead head, List<Line> lines, String meetings) {
 
     private static Line line(PrintSource source, Kit kit) {
         ClassSetup.Student student = Readers.student(source, kit);
-        return new Line(kit.seat() == null ? "" : kit.seat(), kit.name() == null ? "" : kit.name(), kit.size(), student == null ? "" : needs(student));
+        return new Line(kit.seat() == null ? "" : kit.seat(), kit.name() == null ? "" : kit.name(), kit.size(), student == null ? "" : needs(student),
+                contact(student, ClassSetup.Contact::name), contact(student, ClassSetup.Contact::phone));
+    }
+
+    private static String contact(ClassSetup.Student student, Function<ClassSetup.Contact, String> part) {
+        return student == null ? "" : Optional.ofNullable(student.emergency()).map(part).orElse("");
     }
 
     private static String needs(ClassSetup.Student student) {

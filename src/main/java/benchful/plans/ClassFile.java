@@ -40,6 +40,11 @@ public record ClassFile(
         return new ClassFile(project, other, venue, materials, suppliers);
     }
 
+    /** Without whom to call in an emergency: nothing that is planned needs to know. */
+    ClassFile withoutContacts() {
+        return with(setup.withoutContacts());
+    }
+
     /** Whether the other file plans the same project in the same way and room, whatever stock and prices are. */
     boolean sameClass(ClassFile other) {
         return project.equals(other.project) && setup.equals(other.setup) && Objects.equals(venue, other.venue);

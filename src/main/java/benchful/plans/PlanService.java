@@ -52,11 +52,11 @@ public class PlanService {
 
     /**
      * Keeps what the class is printed or reviewed with, unless the same class was kept last; stock and prices that moved
-     * make it no other class. Nothing is kept of a plan with conflicts.
+     * make it no other class. Nothing is kept of a plan with conflicts, and of nobody whom to call.
      */
     @Transactional
     public Optional<KeptPlan> keep(CraftClass craftClass, String occasion) {
-        ClassFile file = file(craftClass);
+        ClassFile file = file(craftClass).withoutContacts();
         Optional<KeptPlan> last = KeptPlan.latest(craftClass);
         if (last.isPresent() && last.get().file().sameClass(file)) {
             return last;

@@ -56,6 +56,8 @@ class ClassesPagesTest {
             /currency         | ABC    | “ABC” is no currency.
             /share            | 1.5    | above 0 and up to 1
             /students/1/seat  | 1      | Seat 1 is given twice.
+            /students/1/emergency/name  | Ann  | Write the telephone number to call
+            /students/6/emergency/phone | none | Write the telephone number to call
             """)
     void refusesWhatCannotBeAndKeepsWhatWasTyped(String field, String typed, String message) {
         tutor.open("/classes/" + strand + "/setup").type(field, typed).press("Save and show the plan");

@@ -3,7 +3,11 @@ package benchful.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
+import benchful.classes.CraftClass;
+import benchful.plans.ClassFile;
+import benchful.plans.KeptPlan;
 import benchful.web.Visitor;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
@@ -50,6 +54,18 @@ class DocumentsPagesTest {
                 .hasSize(PrintOut.values().length)
                 .contains(page + "/handout.pdf", page + "/labels.pdf", page + "/register.pdf");
         assertThat(tutor.page().select("#print-address").val()).startsWith("http://");
+    }
+
+    @Test
+    void printsOnTheRegisterWhomToCallAndKeepsItNowhereElse() throws Exception {
+        new Visitor(address).open(page.replace("/documents", "/setup")).type("/students/0/emergency/name", "Kazimierz B.")
+                .type("/students/0/emergency/phone", "+48 600 000 000").press("Save and show the plan");
+        try (PdfReading register = PdfReading.of(RestAssured.get(page + "/register.pdf").asByteArray())) {
+            assertThat(register.text()).contains("Kazimierz B. +48 600 000 000");
+        }
+        CraftClass craftClass = QuarkusTransaction.requiringNew().call(() -> CraftClass.byId(data.classTitled("Knotted strand, Saturday")).orElseThrow());
+        ClassFile kept = QuarkusTransaction.requiringNew().call(() -> KeptPlan.latest(craftClass)).orElseThrow().file();
+        assertThat(kept.setup().students()).hasSize(9).allSatisfy(student -> assertThat(student.emergency()).isNull());
     }
 
     @Test

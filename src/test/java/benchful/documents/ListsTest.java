@@ -47,7 +47,7 @@ class ListsTest {
 
     @Test
     void cutsEveryPieceOfThePlanOnce() {
-        CuttingSheet sheet = CuttingSheet.of(source, A4, new PictureBag());
+        CuttingSheet sheet = CuttingSheet.of(source, A4, new PictureBag(Version.NORMAL));
         assertThat(sheet.materials()).extracting(CuttingSheet.Material::name).contains("bead silk 0.6 mm", "practice cord 1 mm");
         CuttingSheet.Material silk = sheet.materials().get(0);
         int drawn = silk.rows().stream().mapToInt(row -> times(row.count()) * pieces(row.cuts())).sum();
@@ -58,7 +58,7 @@ class ListsTest {
 
     @Test
     void checksWhatProjectAndVenueReallyNeed() {
-        ChecklistSheet sheet = Checklists.sheet(source, A4, new PictureBag());
+        ChecklistSheet sheet = Checklists.sheet(source, A4, new PictureBag(Version.NORMAL));
         assertThat(sheet.sections()).extracting(ChecklistSheet.Section::title)
                 .containsExactly("Days before", "Packing", "Setting out", "Safety briefing", "During the class", "Closing");
         assertThat(texts(sheet, "Days before")).anyMatch(text -> text.startsWith("By Mon 1 Mar 2027: order from Ninepin Bead Loft"))
@@ -74,7 +74,7 @@ class ListsTest {
     void missesWhatTheRoomLacks() {
         PrintSource bare = new PrintSource(PrintSamples.file("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/village-hall.yaml"),
                 source.plan(), source.pictures(), source.hazards(), null);
-        ChecklistSheet sheet = Checklists.sheet(bare, A4, new PictureBag());
+        ChecklistSheet sheet = Checklists.sheet(bare, A4, new PictureBag(Version.NORMAL));
         assertThat(texts(sheet, "Packing")).anyMatch(text -> text.contains("knotting awl") && text.contains("The room has none"));
     }
 
@@ -82,8 +82,9 @@ class ListsTest {
     void keepsNeedsOnTheRegisterOnly() {
         RegisterSheet register = RegisterSheet.of(source, A4);
         assertThat(register.lines()).hasSize(9);
-        assertThat(register.lines().get(6)).isEqualTo(new RegisterSheet.Line("7", "Harriet Dunmore", "45 cm", "Reads large print; seat near the window. Large print."));
-        assertThat(Checklists.sheet(source, A4, new PictureBag()).sections().toString()).doesNotContain("hearing aids").doesNotContain("Harriet");
+        assertThat(register.lines().get(6)).isEqualTo(new RegisterSheet.Line("7", "Harriet Dunmore", "45 cm", "Reads large print; seat near the window. Large print.",
+                "Piers Dunmore (invented)", "01632 960417"));
+        assertThat(Checklists.sheet(source, A4, new PictureBag(Version.NORMAL)).sections().toString()).doesNotContain("hearing aids").doesNotContain("Harriet");
     }
 
     @Test

@@ -42,6 +42,7 @@ class PrintOutsTest {
             hasItsFontsEmbedded(pdf);
             isOnThisPaper(pdf, paper);
             keepsEveryLetterInsideTheMargins(pdf, what);
+            saysWhomToCallOnTheRegisterOnly(pdf, what);
             if (what != PrintOut.LABELS) {
                 carriesClassAndSafetyStatementAtTheFootOfEveryPage(pdf);
             }
@@ -76,6 +77,11 @@ class PrintOutsTest {
 
     private static double wide(PdfReading pdf, PdfReading.Glyph glyph) {
         return pdf.document().getPage(glyph.page() - 1).getMediaBox().getWidth() * MM;
+    }
+
+    private static void saysWhomToCallOnTheRegisterOnly(PdfReading pdf, PrintOut what) throws IOException {
+        assertThat(pdf.text().contains("Dunmore (invented)")).isEqualTo(what == PrintOut.REGISTER);
+        assertThat(pdf.text().contains("01632 960417")).isEqualTo(what == PrintOut.REGISTER);
     }
 
     private static void carriesClassAndSafetyStatementAtTheFootOfEveryPage(PdfReading pdf) throws IOException {

@@ -61,7 +61,7 @@ class ChosenMaterialsTest {
     @Test
     void takesWhatStandsInForTheStudentBeforeWhatStandsInForTheClass() {
         ClassSetup.Student ann = new ClassSetup.Student("Ann", null, null, Map.of("White", "Ochre"), null, null, null,
-                List.of(new ClassSetup.Instead("Ring", "Wooden ring")));
+                List.of(new ClassSetup.Instead("Ring", "Wooden ring")), null);
         MaterialsPlan plan = plan(setup(List.of(ann), "White", List.of(new ClassSetup.Instead("Ring", "Brass ring"), new ClassSetup.Instead("Ochre", "Rust"),
                 new ClassSetup.Instead("Glue", "Paste"))));
 
