@@ -14,7 +14,7 @@ final class Checklists {
         sections.add(new DaysBefore(source, options).section());
         sections.add(new Bringing(source, tools).section());
         sections.add(new SettingOut(source, tools).section());
-        sections.add(SafetyItems.briefing(source, new PrintedSigns(bag, options.version())));
+        sections.add(SafetyItems.briefing(source, new PrintedSigns(bag)));
         if (source.lesson() != null) {
             sections.add(During.section(source));
         }

@@ -45,14 +45,14 @@ public class DocumentService {
         Handouts handouts = new Handouts(source, options);
         PdfBinder binder = new PdfBinder(renderer);
         for (Handouts.Reader reader : readers) {
-            PictureBag bag = new PictureBag();
+            PictureBag bag = new PictureBag(reader.version());
             binder.add(templates.fill("handout", handouts.sheet(reader, bag), bag.all()));
         }
         binder.write(out);
     }
 
     Manuscript manuscript(PrintOut what, PrintSource source, PrintOptions options) {
-        PictureBag bag = new PictureBag();
+        PictureBag bag = new PictureBag(options.version());
         Object sheet = switch (what) {
             case HANDOUT -> new Handouts(source, options).sheet(Readers.eachSize(source, options.version()).get(0), bag);
             case LABELS -> new Labels(source, options).sheet(bag);

@@ -36,7 +36,7 @@ final class Handouts {
     /** @param reader whom it is for */
     HandoutSheet sheet(Reader reader, PictureBag bag) {
         MaterialsPlan.SizeTaken size = size(reader.size());
-        PrintedSigns signs = new PrintedSigns(bag, reader.version());
+        PrintedSigns signs = new PrintedSigns(bag);
         HandoutSteps steps = new HandoutSteps(source, bag, signs, reader.leftHanded());
         List<HandoutSheet.FullSize> strands = strands(size.piece(), bag);
         String address = options.address() == null ? "" : options.address() + reader.address();

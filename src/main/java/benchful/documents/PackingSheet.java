@@ -27,8 +27,8 @@ public record PackingSheet(SheetHead head, List<KitRow> kits, List<Material> mat
 
     static PackingSheet of(PrintSource source, PrintOptions options) {
         SheetHead head = SheetHead.of(source, "Packing list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
-                options.paper(), options.version(), List.of(new SheetHead.Bookmark("By kit", "top"), new SheetHead.Bookmark("By material", "materials"),
-                        new SheetHead.Bookmark("On the bench", "bench")));
+                options.paper(), options.version(), List.of(new SheetHead.Bookmark("By material", "materials"),
+                        new SheetHead.Bookmark("On the bench", "bench"), new SheetHead.Bookmark("By kit", "kits")));
         Amounts amounts = Amounts.briefly(options.paper());
         List<KitCard> cards = source.materials().kits().stream().map(kit -> card(kit, amounts)).toList();
         List<Material> materials = source.materials().materials().stream().map(material -> material(source, material, amounts)).toList();

@@ -9,9 +9,20 @@ import java.util.Map;
 final class PictureBag {
     private final Map<String, byte[]> pictures = new LinkedHashMap<>();
 
+    private final Version version;
+
+    PictureBag(Version version) {
+        this.version = version;
+    }
+
     /** Takes up a drawing and answers the name to use it under. */
     String drawing(String name, String svg) {
-        return put(name + ".svg", svg.getBytes(StandardCharsets.UTF_8));
+        return put(name + ".svg", thrifty() ? LowInk.drawing(svg) : svg);
+    }
+
+    /** A sign of ISO 7010 or a pictogram of the GHS. */
+    String sign(String code, String svg) {
+        return put("sign-" + code + ".svg", thrifty() ? LowInk.sign(svg) : svg);
     }
 
     String code(String name, String address) {
@@ -31,6 +42,14 @@ final class PictureBag {
 
     Map<String, byte[]> all() {
         return pictures;
+    }
+
+    private boolean thrifty() {
+        return version == Version.LOW_INK;
+    }
+
+    private String put(String name, String svg) {
+        return put(name, svg.getBytes(StandardCharsets.UTF_8));
     }
 
     private String put(String name, byte[] content) {

@@ -89,16 +89,18 @@ final class PlanTables {
     }
 
     private static PlanTable.Row row(Break pause) {
-        return new PlanTable.Row(List.of(span(pause.start(), pause.end())), Formats.words(Duration.between(pause.start(), pause.end())), "", pause.title(), "", "", "", true);
+        return new PlanTable.Row(span(pause.start(), pause.end()), Formats.words(Duration.between(pause.start(), pause.end())), "", pause.title(), "", "", "", true);
     }
 
     private static List<String> clock(Block block) {
-        return block.segments().isEmpty() ? List.of(span(block.start(), block.end()))
-                : block.segments().stream().map(part -> span(part.start(), part.end())).toList();
+        return block.segments().isEmpty() ? span(block.start(), block.end())
+                : block.segments().stream().flatMap(part -> span(part.start(), part.end()).stream()).toList();
     }
 
-    private static String span(LocalDateTime from, LocalDateTime to) {
-        return Formats.clock(from) + "–" + (from.toLocalDate().equals(to.toLocalDate()) ? Formats.clock(to) : Formats.words(to));
+    /** What ends on another day takes a second line. */
+    private static List<String> span(LocalDateTime from, LocalDateTime to) {
+        String start = Formats.clock(from) + "–";
+        return from.toLocalDate().equals(to.toLocalDate()) ? List.of(start + Formats.clock(to)) : List.of(start, Formats.words(to));
     }
 
     private static String remark(Block block) {

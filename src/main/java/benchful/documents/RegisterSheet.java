@@ -11,7 +11,7 @@ import java.util.function.Function;
 public record RegisterSheet(SheetHead head, List<Line> lines, String meetings) {
 
     /** @param name empty where the student is not known yet */
-    public record Line(String seat, String name, String size, String needs, String contact, String phone) {}
+    public record Line(String seat, String name, String needs, String contact, String phone) {}
 
     static RegisterSheet of(PrintSource source, PrintOptions options) {
         SheetHead head = SheetHead.of(source, "Register: " + source.title(), Stylesheet.landscape(options.paper(), options.version()),
@@ -22,7 +22,7 @@ public record RegisterSheet(SheetHead head, List<Line> lines, String meetings) {
 
     private static Line line(PrintSource source, Kit kit) {
         ClassSetup.Student student = Readers.student(source, kit);
-        return new Line(kit.seat() == null ? "" : kit.seat(), kit.name() == null ? "" : kit.name(), kit.size(), student == null ? "" : needs(student),
+        return new Line(kit.seat() == null ? "" : kit.seat(), kit.name() == null ? "" : kit.name(), student == null ? "" : needs(student),
                 contact(student, ClassSetup.Contact::name), contact(student, ClassSetup.Contact::phone));
     }
 

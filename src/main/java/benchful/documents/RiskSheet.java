@@ -34,7 +34,7 @@ public record RiskSheet(
         AssessmentPrint print = source.assessment();
         AssessmentSheet sheet = print.sheet();
         RiskBands bands = sheet.bands();
-        List<Row> rows = rows(source, sheet, bands, new PrintedSigns(bag, options.version()));
+        List<Row> rows = rows(source, sheet, bands, new PrintedSigns(bag));
         List<RiskMatrix> matrices = List.of(
                 RiskMatrix.of("Before the controls", sheet.rows().stream().map(AssessmentSheet.Row::risk).toList(), bands),
                 RiskMatrix.of("With the controls", sheet.rows().stream().map(AssessmentSheet.Row::residual).toList(), bands));

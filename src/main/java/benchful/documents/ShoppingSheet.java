@@ -63,7 +63,7 @@ public record ShoppingSheet(SheetHead head, List<Order> orders, String total, St
         String left = source.materials().materials().stream().map(MaterialsPlan.MaterialPlan::bought)
                 .filter(bought -> bought.material().equals(purchase.material())).map(Bought::leftover)
                 .filter(leftover -> leftover.signum() > 0).map(amounts::words).findFirst().orElse("");
-        String packs = "%d × %s".formatted(purchase.packs(), amounts.words(purchase.holds()));
+        String packs = "%d × %s".formatted(purchase.packs(), Formats.words(purchase.holds()));
         return new Line(packs, purchase.material(), price(purchase), Formats.words(purchase.net()), left);
     }
 

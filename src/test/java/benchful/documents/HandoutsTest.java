@@ -108,7 +108,7 @@ class HandoutsTest {
 
     private static HandoutSheet sheet(Kit kit) {
         PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, true, null, null);
-        return new Handouts(source, options).sheet(Readers.of(source, kit, Version.NORMAL), new PictureBag());
+        return new Handouts(source, options).sheet(Readers.of(source, kit, Version.NORMAL), new PictureBag(Version.NORMAL));
     }
 
     private static HandoutSheet.Step step(List<HandoutSheet.Step> steps, String title) {

@@ -82,7 +82,7 @@ class ListsTest {
     void keepsNeedsOnTheRegisterOnly() {
         RegisterSheet register = RegisterSheet.of(source, A4);
         assertThat(register.lines()).hasSize(9);
-        assertThat(register.lines().get(6)).isEqualTo(new RegisterSheet.Line("7", "Harriet Dunmore", "45 cm", "Reads large print; seat near the window. Large print.",
+        assertThat(register.lines().get(6)).isEqualTo(new RegisterSheet.Line("7", "Harriet Dunmore", "Reads large print; seat near the window. Large print.",
                 "Piers Dunmore (invented)", "01632 960417"));
         assertThat(Checklists.sheet(source, A4, new PictureBag(Version.NORMAL)).sections().toString()).doesNotContain("hearing aids").doesNotContain("Harriet");
     }

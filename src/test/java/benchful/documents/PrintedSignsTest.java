@@ -37,7 +37,7 @@ class PrintedSignsTest {
     @ParameterizedTest
     @MethodSource("drawn")
     void costsLittleInkInBlackLines(String code) throws IOException {
-        String svg = PrintedSigns.thrifty(Signs.svg(code).orElseThrow());
+        String svg = LowInk.sign(Signs.svg(code).orElseThrow());
         assertThat(svg.replaceAll("#(?:000|fff)\\b", "")).doesNotContain("=\"#");
         assertThat(share(printed(svg), 0, 128)).as("ink of " + code).isBetween(0.04, 0.35);
     }
@@ -45,15 +45,15 @@ class PrintedSignsTest {
     @Test
     void givesSignsWithoutADrawingInWords() {
         HazardNote sharp = HazardNotes.of(List.of(LibraryFile.byId().get("sharp-tools"))).get("sharp-tools");
-        PictureBag bag = new PictureBag();
-        Signage signage = new PrintedSigns(bag, Version.NORMAL).of(sharp);
+        PictureBag bag = new PictureBag(Version.NORMAL);
+        Signage signage = new PrintedSigns(bag).of(sharp);
         assertThat(signage.undrawn()).isEqualTo("W022 Sharp element");
         assertThat(signage.drawn()).containsExactly(new Signage.Sign("sign-E003.svg", "E003", "First aid"));
         assertThat(bag.all()).containsOnlyKeys("sign-E003.svg");
     }
 
     private static BufferedImage printed(String svg) throws IOException {
-        PictureBag bag = new PictureBag();
+        PictureBag bag = new PictureBag(Version.NORMAL);
         bag.drawing("sign", svg);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new PdfRenderer().write(new Manuscript("<html lang=\"en\"><head><title>t</title><style>@page { size: 20mm 20mm; margin: 0 } body { margin: 0; "

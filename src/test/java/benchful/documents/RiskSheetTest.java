@@ -23,7 +23,7 @@ class RiskSheetTest {
 
     @Test
     void placesEachHazardInBothMatrices() {
-        RiskSheet sheet = RiskSheet.of(judged(null, null), A4, new PictureBag());
+        RiskSheet sheet = RiskSheet.of(judged(null, null), A4, new PictureBag(Version.NORMAL));
         assertThat(cell(sheet.matrices().get(0), 4, 5)).isEqualTo(new RiskMatrix.Cell(20, "high", "1"));
         assertThat(cell(sheet.matrices().get(0), 2, 2)).isEqualTo(new RiskMatrix.Cell(4, "low", "2"));
         assertThat(cell(sheet.matrices().get(1), 4, 2)).isEqualTo(new RiskMatrix.Cell(8, "low", "1"));
@@ -33,14 +33,14 @@ class RiskSheetTest {
 
     @Test
     void bandsByTheTutorsOwnConvention() {
-        RiskSheet sheet = RiskSheet.of(judged(6, 12), A4, new PictureBag());
+        RiskSheet sheet = RiskSheet.of(judged(6, 12), A4, new PictureBag(Version.NORMAL));
         assertThat(sheet.convention()).isEqualTo("1 to 5 low, 6 to 11 medium, 12 to 25 high");
         assertThat(sheet.rows().get(0).after()).isEqualTo("4 × 2 = 8, medium");
     }
 
     @Test
     void saysThatADraftIsJudgedByNobody() {
-        RiskSheet sheet = RiskSheet.of(strand, A4, new PictureBag());
+        RiskSheet sheet = RiskSheet.of(strand, A4, new PictureBag(Version.NORMAL));
         assertThat(sheet.status()).startsWith("Draft").contains("nobody has judged it");
         assertThat(sheet.rows()).extracting(RiskSheet.Row::name).contains("Solvent vapour and solvent-based glue");
     }
