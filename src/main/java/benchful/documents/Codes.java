@@ -21,7 +21,7 @@ final class Codes {
     /** Quiet zone on each side [modules]; four by the standard. */
     private static final int QUIET = 4;
     /** Dots to the side of a module. */
-    private static final int DOTS = 6;
+    private static final int DOTS = 3;
 
     private Codes() {}
 

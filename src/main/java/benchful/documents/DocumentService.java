@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.Map;
 
 /** Fills and typesets print-outs. It knows nothing of where a class is stored. */
@@ -18,12 +20,20 @@ public class DocumentService {
 
     /** @param out is written to but not closed; nothing is written before the document is typeset */
     public void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out) throws IOException {
-        if (what == PrintOut.HANDOUT) {
-            List<Handouts.Reader> readers = options.eachStudent() ? Readers.eachKit(source, options.version()) : Readers.eachSize(source, options.version());
-            handouts(source, options, readers, out);
-        } else {
-            renderer.write(manuscript(what, source, options), out);
-        }
+        write(what, source, options, out, PrintProgress.NONE);
+    }
+
+    /** @param progress told after each part, asked before each; a print-out that is given up is not written */
+    void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out, PrintProgress progress) throws IOException {
+        bind(parts(what, source, options), progress, out);
+    }
+
+    /** @param kit number of the kit whose student the handout is for */
+    public void writeHandout(PrintSource source, PrintOptions options, int kit, OutputStream out) throws IOException {
+        Handouts.Reader reader = source.materials().kits().stream().filter(k -> k.number() == kit).findFirst()
+                .map(k -> Readers.of(source, k, options.version()))
+                .orElseThrow(() -> new IllegalArgumentException("This class has no kit %d.".formatted(kit)));
+        bind(List.of(() -> handout(source, options, reader)), PrintProgress.NONE, out);
     }
 
     /** @param out is written to but not closed; nothing is written before the order is typeset */
@@ -31,31 +41,44 @@ public class DocumentService {
         renderer.write(templates.fill("order", letter, Map.of()), out);
     }
 
-    /** @param kit number of the kit whose student the handout is for */
-    public void writeHandout(PrintSource source, PrintOptions options, int kit, OutputStream out) throws IOException {
-        List<Handouts.Reader> reader = source.materials().kits().stream().filter(k -> k.number() == kit)
-                .map(k -> Readers.of(source, k, options.version())).toList();
-        if (reader.isEmpty()) {
-            throw new IllegalArgumentException("This class has no kit %d.".formatted(kit));
-        }
-        handouts(source, options, reader, out);
+    /** What is typeset on its own, each filled only when its turn comes: a handout, a bundle of label sheets, or the whole. */
+    List<Supplier<Manuscript>> parts(PrintOut what, PrintSource source, PrintOptions options) {
+        return switch (what) {
+            case HANDOUT -> (options.eachStudent() ? Readers.eachKit(source, options.version()) : Readers.eachSize(source, options.version()))
+                    .stream().<Supplier<Manuscript>>map(reader -> () -> handout(source, options, reader)).toList();
+            case LABELS -> labels(new Labels(source, options), options.version());
+            default -> List.of(() -> manuscript(what, source, options));
+        };
     }
 
-    private void handouts(PrintSource source, PrintOptions options, List<Handouts.Reader> readers, OutputStream out) throws IOException {
-        Handouts handouts = new Handouts(source, options);
-        PdfBinder binder = new PdfBinder(renderer);
-        for (Handouts.Reader reader : readers) {
-            PictureBag bag = new PictureBag(reader.version());
-            binder.add(templates.fill("handout", handouts.sheet(reader, bag), bag.all()));
+    private void bind(List<Supplier<Manuscript>> parts, PrintProgress progress, OutputStream out) throws IOException {
+        try (PdfBinder binder = new PdfBinder(renderer)) {
+            for (int i = 0; i < parts.size() && !progress.isGivenUp(); i++) {
+                progress.tell(i, parts.size());
+                binder.add(parts.get(i).get());
+            }
+            if (!progress.isGivenUp()) {
+                binder.write(out);
+            }
         }
-        binder.write(out);
     }
 
-    Manuscript manuscript(PrintOut what, PrintSource source, PrintOptions options) {
+    private Manuscript handout(PrintSource source, PrintOptions options, Handouts.Reader reader) {
+        PictureBag bag = new PictureBag(reader.version());
+        return templates.fill("handout", new Handouts(source, options).sheet(reader, bag), bag.all());
+    }
+
+    private List<Supplier<Manuscript>> labels(Labels labels, Version version) {
+        return IntStream.range(0, labels.bundles()).<Supplier<Manuscript>>mapToObj(bundle -> () -> {
+            PictureBag bag = new PictureBag(version);
+            return templates.fill("labels", labels.bundle(bundle, bag), bag.all());
+        }).toList();
+    }
+
+    private Manuscript manuscript(PrintOut what, PrintSource source, PrintOptions options) {
         PictureBag bag = new PictureBag(options.version());
         Object sheet = switch (what) {
-            case HANDOUT -> new Handouts(source, options).sheet(Readers.eachSize(source, options.version()).get(0), bag);
-            case LABELS -> new Labels(source, options).sheet(bag);
+            case HANDOUT, LABELS -> throw new IllegalArgumentException("%s are made of parts.".formatted(what.title()));
             case CHECKLIST -> Checklists.sheet(source, options, bag);
             case ASSESSMENT -> RiskSheet.of(source, options, bag);
             case REGISTER -> RegisterSheet.of(source, options);

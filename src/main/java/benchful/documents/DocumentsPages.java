@@ -8,6 +8,7 @@ import benchful.hazards.HazardLibrary;
 import benchful.plans.ClassFile;
 import benchful.plans.PlanService;
 import benchful.projects.Picture;
+import benchful.web.Errand;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
@@ -18,11 +19,13 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -31,24 +34,32 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 /** What can be printed for a class, how it is wanted, and the print-outs themselves. */
 @Path("/classes/{id: \\d+}/documents")
 class DocumentsPages {
+    /** So many parts are typeset while the browser waits; more take a page that shows how far they are. */
+    private static final int AT_A_GO = 6;
+    private static final Duration AT_ONCE = Duration.ofMillis(1500);
+
     private final DocumentService documents;
     private final PlanService plans;
     private final HazardLibrary hazards;
     private final Assessments assessments;
+    private final PrintJobs jobs;
     private final Optional<String> publicAddress;
 
-    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards, Assessments assessments,
+    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards, Assessments assessments, PrintJobs jobs,
             @ConfigProperty(name = "benchful.public-address") Optional<String> publicAddress) {
         this.documents = documents;
         this.plans = plans;
         this.hazards = hazards;
         this.assessments = assessments;
+        this.jobs = jobs;
         this.publicAddress = publicAddress;
     }
 
     @CheckedTemplate(basePath = "documents")
     static class Templates {
         static native TemplateInstance index(DocumentsPage page);
+
+        static native TemplateInstance progress(ProgressPage page);
 
         private Templates() {}
     }
@@ -78,11 +89,21 @@ class DocumentsPages {
         }
     }
 
+    /** What the page shows while many parts are typeset. */
+    @TemplateData
+    public record ProgressPage(CraftClass craftClass, PrintOut what, Errand<PrintedFile> errand) {
+        public String back() {
+            return "/classes/%d/documents?stop=%s".formatted(craftClass.id(), what.slug());
+        }
+    }
+
     @GET
     @Produces(MediaType.TEXT_HTML)
     @Transactional
-    public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
-        return page(existing(id), PrintForm.of(uri.getQueryParameters(), address(uri)));
+    public TemplateInstance index(@PathParam("id") long id, @QueryParam("stop") String stop, UriInfo uri) {
+        CraftClass craftClass = existing(id);
+        Optional.ofNullable(stop).flatMap(PrintOut::of).ifPresent(what -> jobs.stop(craftClass, what));
+        return page(craftClass, PrintForm.of(uri.getQueryParameters(), address(uri)));
     }
 
     @GET
@@ -102,7 +123,16 @@ class DocumentsPages {
             return Pages.faulty(page(craftClass, form.with(faults)));
         }
         plans.keep(craftClass, "printed");
+        if (form.value("kit").isEmpty() && documents.parts(what, source, options).size() > AT_A_GO) {
+            return awaited(craftClass, what, jobs.of(craftClass, what, source, options));
+        }
         return pdf(what, id, pages(what, source, options, form));
+    }
+
+    /** The file once it is finished; until then how far it is, on a page that asks again. */
+    private static Response awaited(CraftClass craftClass, PrintOut what, Errand<PrintedFile> errand) {
+        return errand.result(AT_ONCE).map(printed -> pdf(what, craftClass.id(), printed::copyTo))
+                .orElseGet(() -> Response.ok(Templates.progress(new ProgressPage(craftClass, what, errand)), MediaType.TEXT_HTML_TYPE).build());
     }
 
     private StreamingOutput pages(PrintOut what, PrintSource source, PrintOptions options, PrintForm form) {

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -17,6 +19,7 @@ final class Glyphs {
     private static final String FALLBACK = "WenQuanYiMicroHei.ttf";
 
     private final List<Face> faces;
+    private final Map<Integer, Double> known = new ConcurrentHashMap<>();
 
     private Glyphs(String file) {
         faces = List.of(Face.of(file), Face.of(FALLBACK));
@@ -24,7 +27,11 @@ final class Glyphs {
 
     /** @return width of a text at this size, in the unit of the size */
     double width(String text, double size) {
-        return size * text.codePoints().mapToDouble(this::ems).sum();
+        double ems = 0;
+        for (int at = 0; at < text.length(); at = text.offsetByCodePoints(at, 1)) {
+            ems += ems(text.codePointAt(at));
+        }
+        return size * ems;
     }
 
     /** Broken into lines no wider than {@code width}, between words where there are some. */
@@ -76,6 +83,10 @@ final class Glyphs {
     }
 
     private double ems(int c) {
+        return known.computeIfAbsent(c, this::measured);
+    }
+
+    private double measured(int c) {
         return faces.stream().filter(face -> face.has(c)).findFirst().map(face -> face.ems(c)).orElse(1.0);
     }
 

@@ -16,19 +16,34 @@ final class LabelFitter {
     private static final double STEP = 0.25;
     private static final double LARGEST_CODE = 20;
     private static final double SMALLEST_CODE = 12;
+    private static final double SIGN_GAP = 0.8;
 
     private final double width;
     private final double height;
     private final double edge;
     private final double code;
+    private final double sign;
+    private final int signs;
 
-    /** @param sheet its labels' size is what is fitted into */
-    LabelFitter(LabelSheet sheet, boolean codes) {
+    /**
+     * @param sheet its labels' size is what is fitted into
+     * @param signs how many the contents of any kit call for, at most; those that find no room are left to the words
+     */
+    LabelFitter(LabelSheet sheet, boolean codes, int signs) {
         this.width = sheet.width();
         this.height = sheet.height();
         this.edge = sheet.height() < 30 ? 1.8 : 2.5;
+        this.sign = sheet.height() < 30 ? 5 : 6;
         double room = Math.min(LARGEST_CODE, Math.min(height - 2 * edge, width * 0.32));
-        this.code = codes && room >= SMALLEST_CODE ? room : 0;
+        double below = Math.min(room, height - 2 * edge - sign - SIGN_GAP);
+        boolean coded = codes && room >= SMALLEST_CODE;
+        this.signs = Math.min(signs, !coded ? fitting(height - 2 * edge) : below >= SMALLEST_CODE ? fitting(below) : 0);
+        this.code = !coded ? 0 : this.signs > 0 ? below : room;
+    }
+
+    /** How many signs stand in a row of this length [mm]. */
+    private int fitting(double length) {
+        return (int) ((length + SIGN_GAP) / (sign + SIGN_GAP));
     }
 
     /** Where texts begin, from the label's edges [mm]. */
@@ -41,9 +56,24 @@ final class LabelFitter {
         return code;
     }
 
+    /** Where a sign stands: in a row below the code, or one below the other where there is none; from the label's edges [mm]. */
+    Place sign(int number) {
+        double step = number * (sign + SIGN_GAP);
+        return code > 0 ? new Place(width - edge - code + step, edge + code + SIGN_GAP, sign) : new Place(width - edge - sign, edge + step, sign);
+    }
+
+    /** @param size of its sides [mm] */
+    record Place(double left, double top, double size) {}
+
+    /** How many signs there is room for. */
+    int signs() {
+        return signs;
+    }
+
     /** Texts from top to bottom. */
     List<Text> fit(KitLabel label) {
-        double across = (width - 2 * edge - (code == 0 ? 0 : code + 1.5)) * POINTS;
+        double beside = code > 0 ? code : signs > 0 ? sign : 0;
+        double across = (width - 2 * edge - (beside == 0 ? 0 : beside + 1.5)) * POINTS;
         double left = (height - 2 * edge) * POINTS;
         List<Text> texts = new ArrayList<>();
         texts.add(oneLine(Glyphs.BOLD, true, label.name(), across, 12, 8));
@@ -100,6 +130,6 @@ final class LabelFitter {
 
     private static String cut(List<String> items, int kept, String between, String where) {
         String more = "+%d more: %s".formatted(items.size() - kept, where);
-        return kept == 0 ? more : String.join(between, items.subList(0, kept)) + between + more;
+        return kept == 0 ? where : String.join(between, items.subList(0, kept)) + between + more;
     }
 }

@@ -1,13 +1,19 @@
 package benchful.documents;
 
+import benchful.hazards.HazardSheet;
+import benchful.hazards.Signs;
 import benchful.plans.Kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Fills sheets of kit labels, one for each kit, from the position where the sheet's first label is left. */
 final class Labels {
+    private static final int SHEETS_IN_A_BUNDLE = 6;
+
     private final PrintSource source;
     private final PrintOptions options;
     private final LabelSetting setting;
@@ -17,33 +23,68 @@ final class Labels {
         this.source = source;
         this.options = options;
         this.setting = options.labels();
-        this.fitter = new LabelFitter(setting.sheet(), options.address() != null);
+        int most = source.materials().kits().stream().mapToInt(kit -> signs(kit).size()).max().orElse(0);
+        this.fitter = new LabelFitter(setting.sheet(), options.address() != null, setting.test() ? 0 : most);
     }
 
-    LabelsSheet sheet(PictureBag bag) {
-        List<LabelsSheet.Label> labels = setting.test() ? outlines() : kits(bag);
+    /** How many bundles of sheets there are: a few at a time are typeset much faster than hundreds. */
+    int bundles() {
+        return (sheets() - 1) / SHEETS_IN_A_BUNDLE + 1;
+    }
+
+    /** @param bundle from 0 */
+    LabelsSheet bundle(int bundle, PictureBag bag) {
         LabelSheet sheet = setting.sheet();
-        int skipped = setting.test() ? 0 : setting.start() - 1;
         List<LabelsSheet.Page> pages = new ArrayList<>();
-        for (int from = 0; from < labels.size(); ) {
-            int to = Math.min(labels.size(), from + sheet.perPage() - (from == 0 ? skipped : 0));
-            pages.add(new LabelsSheet.Page(labels.subList(from, to)));
-            from = to;
+        for (int page = bundle * SHEETS_IN_A_BUNDLE; page < Math.min(sheets(), (bundle + 1) * SHEETS_IN_A_BUNDLE); page++) {
+            int first = page * sheet.perPage();
+            List<LabelsSheet.Label> labels = IntStream.range(Math.max(first, skipped()), Math.min(first + sheet.perPage(), end()))
+                    .mapToObj(position -> setting.test() ? outline(position) : kit(position, bag)).toList();
+            pages.add(new LabelsSheet.Page("Sheet " + (page + 1), labels));
         }
         return new LabelsSheet(head(), Millimetres.words(sheet.paper().width()), Millimetres.words(sheet.paper().height() - 0.2), pages);
     }
 
+    private int sheets() {
+        return Math.max(1, (end() - 1) / setting.sheet().perPage() + 1);
+    }
+
+    /** Positions run on over all sheets, from 0; this is the first behind the last label. */
+    private int end() {
+        return setting.test() ? setting.sheet().perPage() : skipped() + source.materials().kits().size();
+    }
+
+    private int skipped() {
+        return setting.test() ? 0 : setting.start() - 1;
+    }
+
     /** What the label of a kit says. */
     KitLabel label(Kit kit) {
-        List<String> names = kit.contents().stream().map(Kit.Content::material).toList();
         Amounts amounts = Amounts.briefly(setting.sheet().paper());
         List<String> contents = kit.contents().stream()
                 .map(content -> amounts.words(content) + " " + content.material() + (content.detail() == null ? "" : ", " + content.detail())).toList();
-        List<String> cautions = new HazardUse(source.file()).ofMaterials(names).stream().map(source::hazard).flatMap(Optional::stream)
-                .map(hazard -> hazard.name().toLowerCase(Locale.ROOT)).toList();
+        List<String> cautions = hazards(kit).map(hazard -> hazard.name().toLowerCase(Locale.ROOT)).toList();
         String seat = kit.seat() == null ? "" : "Seat " + kit.seat() + " · ";
         return new KitLabel(kit.title(), seat + kit.size() + " · " + source.file().project().name(), contents, cautions,
                 options.address() == null ? "" : options.address() + Readers.path(kit));
+    }
+
+    private Stream<HazardNote> hazards(Kit kit) {
+        List<String> names = kit.contents().stream().map(Kit.Content::material).toList();
+        return new HazardUse(source.file()).ofMaterials(names).stream().map(source::hazard).flatMap(Optional::stream);
+    }
+
+    /** The signs that are drawn, of all that a kit holds, each once. */
+    private List<HazardSheet.Sign> signs(Kit kit) {
+        return hazards(kit).flatMap(hazard -> hazard.signs().stream()).distinct().filter(sign -> Signs.svg(sign.code()).isPresent()).toList();
+    }
+
+    private List<LabelsSheet.Sign> placed(List<HazardSheet.Sign> signs, PictureBag bag) {
+        return IntStream.range(0, Math.min(signs.size(), fitter.signs())).mapToObj(i -> {
+            LabelFitter.Place place = fitter.sign(i);
+            String picture = bag.stampedSign(signs.get(i).code(), Signs.svg(signs.get(i).code()).orElseThrow());
+            return new LabelsSheet.Sign(picture, signs.get(i).code() + " " + signs.get(i).name(), Millimetres.words(place.left()), Millimetres.words(place.top()), Millimetres.words(place.size()));
+        }).toList();
     }
 
     private SheetHead head() {
@@ -51,32 +92,25 @@ final class Labels {
         return SheetHead.of(source, title, Stylesheet.bare(setting.sheet().paper()), setting.sheet().paper(), Version.NORMAL, List.of());
     }
 
-    private List<LabelsSheet.Label> kits(PictureBag bag) {
-        List<LabelsSheet.Label> labels = new ArrayList<>();
-        for (Kit kit : source.materials().kits()) {
-            KitLabel label = label(kit);
-            String code = fitter.code() == 0 ? null : bag.code("kit-" + kit.number(), label.address());
-            List<LabelsSheet.Text> texts = fitter.fit(label).stream().map(Labels::text).toList();
-            labels.add(placed((labels.size() + setting.start() - 1) % setting.sheet().perPage(), texts, code, label.address(), false));
-        }
-        return labels;
+    private LabelsSheet.Label kit(int position, PictureBag bag) {
+        Kit kit = source.materials().kits().get(position - skipped());
+        KitLabel label = label(kit);
+        String code = fitter.code() == 0 ? null : bag.code("kit-" + kit.number(), label.address());
+        return placed(position % setting.sheet().perPage(), fitter.fit(label).stream().map(Labels::text).toList(), code, label.address(), placed(signs(kit), bag), false);
     }
 
-    /** One page of outlines with the position in each, to hold behind a sheet against the light. */
-    private List<LabelsSheet.Label> outlines() {
-        List<LabelsSheet.Label> labels = new ArrayList<>();
-        for (int i = 0; i < setting.sheet().perPage(); i++) {
-            List<String> lines = i == 0 ? List.of("1", setting.sheet().title(), "Hold this page behind a label sheet", "against the light.") : List.of(String.valueOf(i + 1));
-            labels.add(placed(i, List.of(new LabelsSheet.Text(false, "8", "10", lines)), null, "", true));
-        }
-        return labels;
+    /** An outline with its position in it, to hold behind a sheet against the light. */
+    private LabelsSheet.Label outline(int position) {
+        List<String> lines = position == 0 ? List.of("1", setting.sheet().title(), "Hold this page behind a label sheet", "against the light.")
+                : List.of(String.valueOf(position + 1));
+        return placed(position, List.of(new LabelsSheet.Text(false, "8", "10", lines)), null, "", List.of(), true);
     }
 
-    private LabelsSheet.Label placed(int position, List<LabelsSheet.Text> texts, String code, String address, boolean outline) {
+    private LabelsSheet.Label placed(int position, List<LabelsSheet.Text> texts, String code, String address, List<LabelsSheet.Sign> signs, boolean outline) {
         LabelSheet sheet = setting.sheet();
         return new LabelsSheet.Label(Millimetres.words(sheet.x(position) + setting.right()), Millimetres.words(sheet.y(position) + setting.down()),
                 Millimetres.words(sheet.width()), Millimetres.words(sheet.height()), Millimetres.words(fitter.edge()), texts, code,
-                Millimetres.words(fitter.code()), address, outline);
+                Millimetres.words(fitter.code()), address, signs, outline);
     }
 
     private static LabelsSheet.Text text(LabelFitter.Text text) {

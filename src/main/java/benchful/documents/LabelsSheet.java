@@ -10,7 +10,8 @@ import java.util.List;
  */
 public record LabelsSheet(SheetHead head, String width, String height, List<Page> pages) {
 
-    public record Page(List<Label> labels) {}
+    /** @param title "Sheet 3" */
+    public record Page(String title, List<Label> labels) {}
 
     /**
      * One label; places and sizes [mm] as style sheets write them.
@@ -19,7 +20,10 @@ public record LabelsSheet(SheetHead head, String width, String height, List<Page
      * @param outline true to draw its edge
      */
     public record Label(String left, String top, String width, String height, String edge, List<Text> texts, String code, String codeSize,
-            String address, boolean outline) {}
+            String address, List<Sign> signs, boolean outline) {}
+
+    /** A sign that the contents call for; place and size [mm] as style sheets write them. */
+    public record Sign(String picture, String words, String left, String top, String size) {}
 
     /** @param size of the letters and @param leading from line to line [pt] as style sheets write them */
     public record Text(boolean bold, String size, String leading, List<String> lines) {}

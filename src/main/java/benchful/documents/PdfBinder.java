@@ -14,7 +14,7 @@ import org.apache.pdfbox.multipdf.PDFMergerUtility;
  * Binds several print-outs into one file, each with its own page numbers. Parts lie on the disk until they are bound, so that
  * sixty handouts take no more memory than a few.
  */
-final class PdfBinder {
+final class PdfBinder implements AutoCloseable {
     private static final long MEMORY = 32L * 1024 * 1024;
 
     private final PdfRenderer renderer;
@@ -33,16 +33,18 @@ final class PdfBinder {
     }
 
     void write(OutputStream out) throws IOException {
-        try {
-            if (parts.size() == 1) {
-                Files.copy(parts.get(0), out);
-            } else {
-                bind(out);
-            }
-        } finally {
-            for (Path part : parts) {
-                Files.deleteIfExists(part);
-            }
+        if (parts.size() == 1) {
+            Files.copy(parts.get(0), out);
+        } else {
+            bind(out);
+        }
+    }
+
+    /** Removes the parts. */
+    @Override
+    public void close() throws IOException {
+        for (Path part : parts) {
+            Files.deleteIfExists(part);
         }
     }
 

@@ -44,6 +44,12 @@ final class PictureBag {
         return pictures;
     }
 
+    /** The same in dots: drawn once, it is printed on hundreds of labels. */
+    String stampedSign(String code, String svg) {
+        String name = "sign-" + code + ".png";
+        return pictures.containsKey(name) ? name : put(name, Stamps.png(thrifty() ? LowInk.sign(svg) : svg));
+    }
+
     private boolean thrifty() {
         return version == Version.LOW_INK;
     }

@@ -14,6 +14,8 @@ import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.net.URL;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,6 +77,26 @@ class DocumentsPagesTest {
             assertThat(reading.text()).contains("for Harriet Dunmore, seat 7").doesNotContain("Zofia");
         }
         assertThat(RestAssured.get(page + "/handout.pdf?kit=99").statusCode()).isEqualTo(404);
+    }
+
+    /** Nine handouts are more than a browser is kept waiting for: a page tells how far they are, and gives way to the PDF. */
+    @Test
+    void tellsHowFarALongPrintOutIsUntilItOpens() throws Exception {
+        String all = page + "/handout.pdf?for=student";
+        Response answer = RestAssured.get(all);
+        for (int i = 0; i < 120 && answer.contentType().startsWith("text/html"); i++) {
+            Document waiting = Jsoup.parse(answer.asString());
+            assertThat(waiting.select("noscript").html()).contains("http-equiv=\"refresh\"");
+            assertThat(waiting.select("[role=status]").text()).startsWith("The PDF opens here");
+            assertThat(waiting.select("a:contains(Stop)").attr("href")).isEqualTo(page + "?stop=handout");
+            answer = RestAssured.get(all);
+        }
+        assertThat(answer.contentType()).isEqualTo("application/pdf");
+        try (PdfReading reading = PdfReading.of(answer.asByteArray())) {
+            assertThat(reading.text()).contains("for Zofia Błażejewska").contains("for Søren Fauldby");
+        }
+        assertThat(RestAssured.get(page + "?stop=handout").statusCode()).isEqualTo(200);
+        assertThat(RestAssured.get(page + "?stop=poster").statusCode()).isEqualTo(200);
     }
 
     @Test

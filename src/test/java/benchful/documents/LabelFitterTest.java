@@ -15,7 +15,7 @@ class LabelFitterTest {
 
     @Test
     void keepsAShortLabelInItsLargestLetters() {
-        List<LabelFitter.Text> texts = new LabelFitter(LabelSheet.COMMON.get(1), true).fit(
+        List<LabelFitter.Text> texts = new LabelFitter(LabelSheet.COMMON.get(1), true, 0).fit(
                 new KitLabel("Ada Example", "Seat 1 · Size 42 cm", List.of("12 beads", "1 clasp"), List.of("small parts"), "http://x"));
         assertThat(texts).containsExactly(
                 LabelFitter.Text.of(true, 12, List.of("Ada Example")),
@@ -27,7 +27,7 @@ class LabelFitterTest {
     @Test
     void countsTheContentsThatFindNoRoom() {
         List<String> contents = IntStream.rangeClosed(1, 20).mapToObj(i -> i + " rather long names of a material " + i).toList();
-        List<LabelFitter.Text> texts = new LabelFitter(LabelSheet.COMMON.get(4), true).fit(
+        List<LabelFitter.Text> texts = new LabelFitter(LabelSheet.COMMON.get(4), true, 0).fit(
                 new KitLabel("Ada Example", "Size 42 cm", contents, List.of(), "http://x"));
         String shown = String.join(" ", texts.get(2).lines());
         assertThat(texts.get(2).size()).isEqualTo(5.5);
@@ -39,7 +39,7 @@ class LabelFitterTest {
     @Test
     void cutsANameThatIsTooLongForTheSmallestLetters() {
         String name = "Wilhelmina-Philippa of the Extraordinarily Long and Winding Family Name";
-        LabelFitter.Text fitted = new LabelFitter(LabelSheet.COMMON.get(4), true).fit(new KitLabel(name, "M", List.of(), List.of(), "")).get(0);
+        LabelFitter.Text fitted = new LabelFitter(LabelSheet.COMMON.get(4), true, 0).fit(new KitLabel(name, "M", List.of(), List.of(), "")).get(0);
         assertThat(fitted.size()).isEqualTo(8);
         assertThat(fitted.lines().get(0)).endsWith("…").startsWith("Wilhelmina-Philippa");
     }
@@ -51,15 +51,35 @@ class LabelFitterTest {
         Random random = new Random(seed);
         for (LabelSheet sheet : LabelSheet.COMMON) {
             for (int i = 0; i < 40; i++) {
-                LabelFitter fitter = new LabelFitter(sheet, random.nextBoolean());
+                LabelFitter fitter = new LabelFitter(sheet, random.nextBoolean(), random.nextInt(5));
                 KitLabel label = new KitLabel(words(random, 12), words(random, 12), list(random, 25), list(random, 8), "http://x");
                 holds(sheet, fitter, label);
             }
         }
     }
 
+    /** Signs stand within the label, below its code and clear of each other. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 9})
+    void keepsSignsInsideTheLabel(int wanted) {
+        for (LabelSheet sheet : LabelSheet.COMMON) {
+            for (boolean codes : new boolean[] {true, false}) {
+                LabelFitter fitter = new LabelFitter(sheet, codes, wanted);
+                assertThat(fitter.signs()).as(sheet.title()).isBetween(1, wanted);
+                assertThat(fitter.code()).isIn(0.0, fitter.code() >= 12 ? fitter.code() : 0.0);
+                for (int i = 0; i < fitter.signs(); i++) {
+                    LabelFitter.Place place = fitter.sign(i);
+                    assertThat(place.left() + place.size()).isLessThanOrEqualTo(sheet.width() - fitter.edge() + 1e-9);
+                    assertThat(place.top() + place.size()).isLessThanOrEqualTo(sheet.height() - fitter.edge() + 1e-9);
+                    assertThat(place.top()).isGreaterThanOrEqualTo(fitter.edge() + fitter.code());
+                }
+            }
+        }
+    }
+
     private static void holds(LabelSheet sheet, LabelFitter fitter, KitLabel label) {
-        double across = (sheet.width() - 2 * fitter.edge() - (fitter.code() == 0 ? 0 : fitter.code() + 1.5)) * POINTS;
+        double beside = fitter.code() > 0 ? fitter.code() : fitter.signs() > 0 ? fitter.sign(0).size() : 0;
+        double across = (sheet.width() - 2 * fitter.edge() - (beside == 0 ? 0 : beside + 1.5)) * POINTS;
         double down = (sheet.height() - 2 * fitter.edge()) * POINTS;
         List<LabelFitter.Text> texts = fitter.fit(label);
         assertThat(texts.stream().mapToDouble(LabelFitter.Text::height).sum()).as(label.toString()).isLessThanOrEqualTo(down + 1e-6);

@@ -34,7 +34,7 @@ class LabelsTest {
         try (PdfReading pdf = labels(kits, LabelSetting.of(sheet))) {
             assertThat(pdf.pages()).isEqualTo(1);
             assertThat(pdf.document().getPage(0).getMediaBox().getWidth() * 25.4 / 72).isCloseTo(sheet.paper().width(), offset(0.1));
-            double edge = new LabelFitter(sheet, true).edge();
+            double edge = new LabelFitter(sheet, true, 0).edge();
             List<PdfReading.Glyph> names = pdf.glyphs().stream().filter(glyph -> glyph.letters().equals("Ñ")).toList();
             assertThat(names).hasSize(sheet.perPage());
             for (int i = 0; i < names.size(); i++) {
@@ -71,7 +71,7 @@ class LabelsTest {
         try (PdfReading pdf = labels(kits(21), new LabelSetting(sheet, 20, 1.5, -0.5, false))) {
             assertThat(pdf.pages()).isEqualTo(2);
             List<PdfReading.Glyph> names = pdf.glyphs().stream().filter(glyph -> glyph.letters().equals("Ñ")).toList();
-            double edge = new LabelFitter(sheet, true).edge();
+            double edge = new LabelFitter(sheet, true, 0).edge();
             assertThat(names.get(0).x()).isCloseTo(sheet.x(19) + edge + 1.5, offset(TOLERANCE));
             assertThat(names.get(2).page()).isEqualTo(2);
             assertThat(names.get(2).x()).isCloseTo(sheet.x(0) + edge + 1.5, offset(TOLERANCE));
@@ -117,6 +117,20 @@ class LabelsTest {
         }
     }
 
+    @Test
+    void showsTheSignsThatTheContentsCallFor() throws IOException {
+        PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+        List<Kit.Content> contents = List.of(content(1, "jewellery cement"), content(12, "amazonite round 6 mm"));
+        LabelsSheet sheet = new Labels(with(strand, List.of(kit(1, "Ñ", contents))), new PrintOptions(Paper.A4, Version.NORMAL, false,
+                LabelSetting.of(LabelSheet.COMMON.get(1)), ADDRESS)).bundle(0, new PictureBag(Version.NORMAL));
+        LabelsSheet.Label label = sheet.pages().get(0).labels().get(0);
+        assertThat(label.signs()).extracting(LabelsSheet.Sign::words).containsExactly("W021 Flammable material", "P003 No open flame", "GHS02 flame");
+        try (PdfReading pdf = labels(List.of(kit(1, "Ñ", contents)), LabelSetting.of(LabelSheet.COMMON.get(1)))) {
+            assertThat(pdf.text()).contains("Caution: small parts; solvent vapour and solvent-based glue");
+            assertThat(pdf.codes(0)).containsExactly(ADDRESS + "/handout.pdf?kit=1");
+        }
+    }
+
     private static List<Kit> kits(int count) {
         List<Kit> kits = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
@@ -134,11 +148,14 @@ class LabelsTest {
     }
 
     private static PdfReading labels(List<Kit> kits, LabelSetting setting) throws IOException {
-        PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+        PrintSource source = with(PrintSamples.source(PrintSamples.strand(), "knotted-strand"), kits);
+        return PrintSamples.printed(PrintOut.LABELS, source, new PrintOptions(setting.sheet().paper(), Version.NORMAL, false, setting, ADDRESS));
+    }
+
+    private static PrintSource with(PrintSource strand, List<Kit> kits) {
         MaterialsPlan m = strand.materials();
         MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
         ClassPlan p = strand.plan();
-        PrintSource source = new PrintSource(strand.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), strand.pictures(), strand.hazards(), null);
-        return PrintSamples.printed(PrintOut.LABELS, source, new PrintOptions(setting.sheet().paper(), Version.NORMAL, false, setting, ADDRESS));
+        return new PrintSource(strand.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), strand.pictures(), strand.hazards(), null);
     }
 }

@@ -1,18 +1,12 @@
 package benchful.documents;
 
-import benchful.core.needs.Take;
-import benchful.plans.ClassPlan;
-import benchful.plans.Kit;
-import benchful.plans.MaterialsPlan;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -35,13 +29,13 @@ public final class PrintBench {
     }
 
     public Printed labels(int kits) throws IOException {
-        PrintSource many = with(kits);
+        PrintSource many = PrintSamples.many(source, kits);
         return timed(out -> service.write(PrintOut.LABELS, many, options(), out));
     }
 
     /** The same page as {@link #handout()}, pictures inlined, from the start of the browser to its end. */
     public Printed browser(String chromium) throws IOException, InterruptedException {
-        Manuscript manuscript = service.manuscript(PrintOut.HANDOUT, source, options());
+        Manuscript manuscript = service.parts(PrintOut.HANDOUT, source, options()).get(0).get();
         Path folder = Files.createTempDirectory("benchful-bench");
         Path page = Files.writeString(folder.resolve("handout.html"), inlined(manuscript));
         Path pdf = folder.resolve("handout.pdf");
@@ -62,17 +56,6 @@ public final class PrintBench {
             xhtml = xhtml.replace("picture:" + picture.getKey(), "data:%s;base64,%s".formatted(type, Base64.getEncoder().encodeToString(picture.getValue())));
         }
         return xhtml;
-    }
-
-    private PrintSource with(int count) {
-        MaterialsPlan m = source.materials();
-        List<Kit> kits = IntStream.rangeClosed(1, count).mapToObj(i -> {
-            Kit kit = m.kits().get((i - 1) % m.kits().size());
-            return new Kit(i, Take.Taker.STUDENT, kit.title() + " " + i, kit.name(), String.valueOf(i), kit.size(), kit.contents(), kit.mass());
-        }).toList();
-        MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
-        ClassPlan p = source.plan();
-        return new PrintSource(source.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), source.pictures(), source.hazards(), null);
     }
 
     private static PrintOptions options() {

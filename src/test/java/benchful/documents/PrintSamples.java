@@ -1,10 +1,14 @@
 package benchful.documents;
 
-import benchful.hazards.LibraryFile;
 import benchful.assessments.AssessmentPrint;
+import benchful.core.needs.Take;
+import benchful.hazards.LibraryFile;
 import benchful.plans.ClassFile;
-import benchful.plans.HazardUses;
+import benchful.plans.ClassPlan;
 import benchful.plans.ComputedPlans;
+import benchful.plans.HazardUses;
+import benchful.plans.Kit;
+import benchful.plans.MaterialsPlan;
 import benchful.projects.Picture;
 import benchful.web.SheetFormat;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -27,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The sample classes as print-outs see them, read from their files without the program around them. */
 final class PrintSamples {
@@ -105,5 +110,24 @@ final class PrintSamples {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new DocumentService(templates()).write(what, source, options, out);
         return PdfReading.of(out.toByteArray());
+    }
+
+    /** The same class with this many kits. */
+    static PrintSource many(PrintSource source, int count) {
+        MaterialsPlan m = source.materials();
+        List<Kit> kits = IntStream.rangeClosed(1, count).mapToObj(i -> {
+            Kit kit = m.kits().get((i - 1) % m.kits().size());
+            return new Kit(i, Take.Taker.STUDENT, kit.title() + " " + i, kit.name(), String.valueOf(i), kit.size(), kit.contents(), kit.mass());
+        }).toList();
+        MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
+        ClassPlan p = source.plan();
+        return new PrintSource(source.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), source.pictures(), source.hazards(), null);
+    }
+
+    static byte[] labels(PrintSource source, int kits, LabelSetting setting) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PrintOptions options = new PrintOptions(setting.sheet().paper(), Version.NORMAL, false, setting, null);
+        new DocumentService(templates()).write(PrintOut.LABELS, many(source, kits), options, out);
+        return out.toByteArray();
     }
 }

@@ -9,10 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The hazards the program brings along: whole, at one with themselves, and honest about where they come from. */
@@ -40,6 +42,40 @@ class LibraryFileTest {
     @MethodSource("hazards")
     void namesASourceOrSaysThatThereIsNone(JsonNode hazard) {
         assertThat(hazard.path("sources")).isNotEmpty().anyMatch(s -> s.asText().matches(".*(no source|from memory|read in|[12]\\d{3}).*"));
+    }
+
+    /** The bench's hazards, and what must be said of each: statements as in safety data sheets and the UN GHS; signs of ISO 7010:2019. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            solvent-vapour  | H225 H315 H336             | GHS02 GHS07             | W021 P003 | windows
+            contact-cement  | H225 H315 H336             | GHS02 GHS07             | W021 P003 | windows
+            cyanoacrylate   | H315 H319 H335 EUH202      | GHS07                   | M004      | windows
+            epoxy           | H314 H315 H317 H319 H411   | GHS05 GHS07 GHS09       | M004 M009 | windows
+            uv-resin        | H315 H317 H319             | GHS07                   | M004 M009 | windows
+            acid-pickle     | H318                       | GHS05                   | M004 M009 E011 | windows
+            open-flame      | H220                       | GHS02                   | F001 M004 | extractor
+            hot-surface     |                            |                         | W017      | windows
+            stone-dust      | H372                       | GHS08                   | M017      | extractor
+            wood-dust       |                            |                         | M016      | extractor
+            sharp-tools     |                            |                         | W022 E003 | none
+            eye-strain      |                            |                         |           | none
+            repetitive-work |                            |                         |           | none
+            magnets         |                            |                         | P007      | none
+            small-parts     |                            |                         | M055      | none
+            nickel          | H317                       | GHS07                   |           | none
+            """)
+    void saysOfEveryHazardOfTheBenchWhatItsLabelAndItsSignsSay(String id, String statements, String pictograms, String signs, String air) {
+        HazardSheet hazard = LibraryFile.byId().get(id);
+        assertThat(hazard.ghs()).extracting(HazardSheet.Statement::code).contains(codes(statements));
+        assertThat(hazard.ghs()).allSatisfy(statement -> assertThat(statement.text()).isNotBlank());
+        assertThat(hazard.pictograms()).extracting(HazardSheet.Sign::code).contains(codes(pictograms));
+        assertThat(hazard.signs()).extracting(HazardSheet.Sign::code).contains(codes(signs));
+        assertThat(hazard.ventilation()).hasToString(air.toUpperCase(Locale.ROOT));
+        assertThat(hazard.ghs().isEmpty() || hazard.storage() != null && !hazard.protectiveGear().isEmpty() || id.equals("nickel")).isTrue();
+    }
+
+    private static String[] codes(String codes) {
+        return codes == null ? new String[0] : codes.split(" ");
     }
 
     @Test

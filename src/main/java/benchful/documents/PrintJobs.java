@@ -1,0 +1,65 @@
+package benchful.documents;
+
+import benchful.classes.CraftClass;
+import benchful.web.Errand;
+import benchful.web.Errands;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Print-outs of many parts, typeset beside the pages; one for each class and kind, given up when nobody asks any more. */
+@ApplicationScoped
+class PrintJobs {
+    private final DocumentService documents;
+    private final Errands errands;
+
+    PrintJobs(DocumentService documents, Errands errands) {
+        this.documents = documents;
+        this.errands = errands;
+    }
+
+    /** The one under way or finished for the same content, or a new one. */
+    Errand<PrintedFile> of(CraftClass craftClass, PrintOut what, PrintSource source, PrintOptions options) {
+        List<Object> input = List.of(source.file(), source.hazards(), options);
+        return errands.send(purpose(craftClass, what), input, errand -> printed(what, source, options, errand));
+    }
+
+    void stop(CraftClass craftClass, PrintOut what) {
+        errands.keepOnlyFor(purpose(craftClass, what), List.of());
+    }
+
+    private static String purpose(CraftClass craftClass, PrintOut what) {
+        return "%s for class %d".formatted(what.slug(), craftClass.id());
+    }
+
+    private PrintedFile printed(PrintOut what, PrintSource source, PrintOptions options, Errand<PrintedFile> errand) {
+        try {
+            Path file = Files.createTempFile("benchful-print", ".pdf");
+            PrintedFile printed = PrintedFile.at(file);
+            try (OutputStream out = Files.newOutputStream(file)) {
+                documents.write(what, source, options, out, progress(errand));
+            }
+            return printed;
+        } catch (IOException e) {
+            throw new UncheckedIOException("A print-out can't be written to the temporary folder.", e);
+        }
+    }
+
+    private static PrintProgress progress(Errand<?> errand) {
+        return new PrintProgress() {
+            @Override
+            public void tell(int done, int all) {
+                errand.tell(done, all);
+            }
+
+            @Override
+            public boolean isGivenUp() {
+                return errand.isGivenUp();
+            }
+        };
+    }
+}

@@ -1,0 +1,63 @@
+package benchful.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Print-outs of many parts: told as they go, given up between parts. */
+class DocumentServiceTest {
+    private static final PrintOptions EACH = new PrintOptions(Paper.A4, Version.NORMAL, true, null, null);
+
+    private static DocumentService service;
+    private static PrintSource strand;
+
+    @BeforeAll
+    static void strand() {
+        service = new DocumentService(PrintSamples.templates());
+        strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+    }
+
+    private static final class Watched implements PrintProgress {
+        private final List<String> told = new ArrayList<>();
+        private final int patience;
+
+        private Watched(int patience) {
+            this.patience = patience;
+        }
+
+        @Override
+        public void tell(int done, int all) {
+            told.add(done + " of " + all);
+        }
+
+        @Override
+        public boolean isGivenUp() {
+            return told.size() >= patience;
+        }
+    }
+
+    @Test
+    void makesOnePartForEachStudentAndNoneAfterItIsGivenUp() throws IOException {
+        Watched watched = new Watched(2);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        service.write(PrintOut.HANDOUT, strand, EACH, out, watched);
+        assertThat(watched.told).containsExactly("0 of 9", "1 of 9");
+        assertThat(out.size()).isZero();
+    }
+
+    @Test
+    void bundlesLabelSheetsAndNumbersThemOn() throws IOException {
+        try (PdfReading pdf = PdfReading.of(PrintSamples.labels(strand, 300, LabelSetting.of(LabelSheet.COMMON.get(0))))) {
+            assertThat(pdf.pages()).isEqualTo(15);
+            assertThat(pdf.document().getDocumentCatalog().getDocumentOutline().children()).extracting(item -> item.getTitle())
+                    .hasSize(15).startsWith("Sheet 1", "Sheet 2").endsWith("Sheet 15");
+            assertThat(pdf.document().getDocumentCatalog().getStructureTreeRoot().getKids()).isNotEmpty();
+            assertThat(pdf.text()).contains("Zofia Błażejewska 1 ").contains(" 300 ");
+        }
+    }
+}
