@@ -8,6 +8,7 @@ import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
 import java.time.LocalDateTime;
@@ -145,6 +146,11 @@ public class CraftClass extends PanacheEntityBase {
 
     public static Optional<CraftClass> byId(long id) {
         return findByIdOptional(id);
+    }
+
+    /** The same, kept from everybody else until the transaction ends. */
+    public static Optional<CraftClass> toChange(long id) {
+        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
     }
 
     /** Classes in which somebody chose this material or takes it instead of another, in order of time. */

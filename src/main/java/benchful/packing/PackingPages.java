@@ -4,7 +4,6 @@ import benchful.classes.CraftClass;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -52,7 +51,7 @@ class PackingPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        CraftClass craftClass = CraftClass.<CraftClass>findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
         String kit = Optional.ofNullable(form.getFirst("kit")).orElse("");
         List<String> was = form.getOrDefault("was", List.of());
         boolean whole = form.containsKey("whole");

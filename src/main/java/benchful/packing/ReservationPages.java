@@ -4,7 +4,6 @@ import benchful.classes.CraftClass;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -58,7 +57,7 @@ class ReservationPages {
 
     /** Kept from packers until the transaction ends, so that what they pack is not reserved as well. */
     private static CraftClass toChange(long id) {
-        return CraftClass.<CraftClass>findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE).orElseThrow(NotFoundException::new);
+        return CraftClass.toChange(id).orElseThrow(NotFoundException::new);
     }
 
     private static Response shown(long id) {

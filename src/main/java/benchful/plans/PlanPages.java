@@ -11,7 +11,6 @@ import benchful.web.SheetPost;
 import benchful.web.SheetReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -89,7 +88,7 @@ class PlanPages {
     @Path("removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        CraftClass craftClass = CraftClass.<CraftClass>findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
         ledger.reserve(id, Map.of(), "Released, as the class was removed");
         craftClass.delete();
         return Pages.seeOther("/classes");
