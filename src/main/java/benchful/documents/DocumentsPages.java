@@ -5,7 +5,9 @@ import benchful.assessments.Assessments;
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
 import benchful.hazards.HazardLibrary;
+import benchful.plans.Advice;
 import benchful.plans.ClassFile;
+import benchful.plans.ClassPlan;
 import benchful.plans.PlanService;
 import benchful.projects.Picture;
 import benchful.web.Errand;
@@ -68,10 +70,11 @@ class DocumentsPages {
      * What the page shows.
      *
      * @param unplanned true where the steps contradict each other, so that nothing with times can be printed
+     * @param safety what should be settled before anything is printed
      * @param unreachable true where phones can't open the address that codes would carry
      */
     @TemplateData
-    public record DocumentsPage(CraftClass craftClass, PrintForm form, boolean unplanned, boolean unreachable) {
+    public record DocumentsPage(CraftClass craftClass, PrintForm form, boolean unplanned, List<Advice> safety, boolean unreachable) {
         public List<PrintOut> printOuts() {
             return List.of(PrintOut.values());
         }
@@ -154,8 +157,8 @@ class DocumentsPages {
     }
 
     private TemplateInstance page(CraftClass craftClass, PrintForm form) {
-        boolean unplanned = plans.plan(plans.file(craftClass)).lesson() == null;
-        return Templates.index(new DocumentsPage(craftClass, form, unplanned, form.value("address").matches("https?://(localhost|127\\.|\\[::1).*")));
+        ClassPlan plan = plans.plan(plans.file(craftClass));
+        return Templates.index(new DocumentsPage(craftClass, form, plan.lesson() == null, plan.safety(), form.value("address").matches("https?://(localhost|127\\.|\\[::1).*")));
     }
 
     private PrintSource source(CraftClass craftClass, AssessmentPrint assessment) {

@@ -27,6 +27,11 @@ public record ClassPlan(
         advice = List.copyOf(advice);
     }
 
+    /** What about safety should be settled before anything is printed. */
+    public List<Advice> safety() {
+        return advice.stream().filter(a -> a.about().equals(SafetyAdvice.ABOUT)).toList();
+    }
+
     ClassPlan withRisk(Risk newRisk) {
         return new ClassPlan(lesson, newRisk, breaks, conflicts, materials, advice, suggestions);
     }

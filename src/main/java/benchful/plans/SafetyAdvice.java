@@ -8,7 +8,7 @@ import java.util.List;
 
 /** What about safety should be settled before anything is printed: ages, air, and what is not cured when it goes home. */
 final class SafetyAdvice {
-    private static final String ABOUT = "Safety";
+    static final String ABOUT = "Safety";
 
     private final ClassFile file;
     private final List<Advice> found = new ArrayList<>();
@@ -34,12 +34,22 @@ final class SafetyAdvice {
     }
 
     private void air(HazardSheet h) {
-        if (h.ventilation() == null || file.venue() == null || file.venue().ventilation() == null) {
+        if (h.ventilation() == null || file.venue() == null) {
+            return;
+        }
+        if (file.venue().ventilation() == null) {
+            unknown(h);
             return;
         }
         if (file.venue().ventilation().compareTo(h.ventilation()) < 0) {
             say("%s needs %s, and %s has %s. Change the room, or leave out the step.".formatted(
                     h.name(), words(h.ventilation()), file.venue().name(), words(file.venue().ventilation())));
+        }
+    }
+
+    private void unknown(HazardSheet h) {
+        if (h.ventilation() == Ventilation.EXTRACTOR) {
+            say("%s needs an extractor, and nothing is said of the air in %s. Ask the venue.".formatted(h.name(), file.venue().name()));
         }
     }
 

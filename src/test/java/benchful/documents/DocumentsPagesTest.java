@@ -71,6 +71,12 @@ class DocumentsPagesTest {
     }
 
     @Test
+    void warnsOfWhatGoesHomeUncuredBeforePrinting() {
+        Visitor tutor = new Visitor(address).open("/classes/" + data.classTitled("Resin pendants") + "/documents");
+        assertThat(tutor.page().select(".warn li").eachText()).anyMatch(warning -> warning.startsWith("“Full cure at home” may end at home"));
+    }
+
+    @Test
     void givesTheHandoutThatAKitsCodeOpens() throws Exception {
         byte[] pdf = RestAssured.get(page + "/handout.pdf?kit=7").asByteArray();
         try (PdfReading reading = PdfReading.of(pdf)) {

@@ -1,0 +1,62 @@
+package benchful.plans;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.hazards.HazardSheet;
+import benchful.hazards.LibraryFile;
+import benchful.venues.VenueSheet;
+import benchful.venues.VenueSheet.Ventilation;
+import benchful.web.SheetFormat;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is warned about before printing: ages, air, and what goes home uncured. */
+class SafetyAdviceTest {
+    private static final HazardSheet SOLVENT = LibraryFile.byId().get("solvent-vapour");
+    private static final HazardSheet TORCH = LibraryFile.byId().get("open-flame");
+
+    @Test
+    void warnsOfAnAgeThatAHazardDoesNotFit() throws IOException {
+        assertThat(sentences(file(12, Ventilation.EXTRACTOR), SOLVENT))
+                .anySatisfy(s -> assertThat(s).startsWith("Solvent vapour and solvent-based glue: usually not under 14 years").contains("the youngest is 12"));
+        assertThat(sentences(file(14, Ventilation.EXTRACTOR), SOLVENT)).noneMatch(s -> s.contains("usually not under"));
+        assertThat(sentences(file(null, Ventilation.EXTRACTOR), SOLVENT)).noneMatch(s -> s.contains("usually not under"));
+    }
+
+    @Test
+    void warnsOfAirThatARoomLacksOrThatNobodyKnows() throws IOException {
+        assertThat(sentences(file(null, Ventilation.WINDOWS), TORCH)).anyMatch(s -> s.contains("needs an extractor, and Shed has windows that open."));
+        assertThat(sentences(file(null, null), TORCH)).anyMatch(s -> s.contains("nothing is said of the air in Shed"));
+        assertThat(sentences(file(null, Ventilation.EXTRACTOR), TORCH)).noneMatch(s -> s.contains("Shed"));
+    }
+
+    @Test
+    void warnsOfAPieceThatGoesHomeUncured() throws IOException {
+        assertThat(sentences(file(null, Ventilation.EXTRACTOR))).containsExactly(
+                "“Full cure at home” may end at home: tell students what still cures, how to carry it and until when. The handout says so.");
+    }
+
+    private static List<String> sentences(ClassFile file, HazardSheet... hazards) {
+        return SafetyAdvice.of(file, List.of(hazards)).stream().map(Advice::sentence).toList();
+    }
+
+    private static ClassFile file(Integer youngest, Ventilation air) throws IOException {
+        ObjectNode whole = SheetFormat.yaml().createObjectNode();
+        whole.set("project", SheetFormat.yaml().readTree(Files.readString(Path.of("sample-classes/projects/resin-pendant.yaml"))));
+        whole.set("class", SheetFormat.yaml().readTree(Files.readString(Path.of("sample-classes/classes/resin-pendants-two-evenings.yaml"))).get("class"));
+        if (youngest != null) {
+            ((ObjectNode) whole.get("class")).put("youngest", youngest);
+        }
+        return read(whole, new VenueSheet("Shed", null, 8, 4, air, true, true, null, null, null));
+    }
+
+    private static ClassFile read(ObjectNode whole, VenueSheet venue) throws JsonProcessingException {
+        ClassFile file = SheetFormat.yaml().treeToValue(whole, ClassFile.class);
+        return new ClassFile(file.project(), file.setup(), venue, file.materials(), file.suppliers());
+    }
+}
