@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Who takes which size. Students known by name take their own, the project's first where they have none; the others take
@@ -74,7 +75,8 @@ final class Seating {
 
     private void unknown() {
         List<String> mix = new ArrayList<>();
-        setup.sizes().forEach((name, count) -> {
+        Stream.concat(project.sizes().stream().map(Size::name), setup.sizes().keySet().stream().sorted()).distinct().forEach(name -> {
+            int count = setup.sizes().getOrDefault(name, 0);
             if (count > 0) {
                 mix.addAll(Collections.nCopies(Math.min(count, 1000), size(name, "/class/sizes/" + name)));
             }
