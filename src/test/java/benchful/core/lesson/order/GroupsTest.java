@@ -77,6 +77,17 @@ class GroupsTest {
         assertThat(planner.plan(request)).isEqualTo(planner.plan(request));
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
+    void takesNoLongerInGroupsWithOneMoreTool(long seed) {
+        LessonRequest drawn = Lessons.drawn(seed);
+        LessonRequest request = drawn.toBuilder().headcount(drawn.headcount() + 3).groups(2 + (int) seed % 2).build();
+        LessonPlan plan = plan(planner.plan(request));
+        LessonPlan more = plan(planner.plan(request.toBuilder().tool("pliers", 1).build()));
+        assertThat(more.proof().bound()).isBeforeOrEqualTo(plan.finish());
+        assertThat(!more.proof().isShortest() || !more.finish().isAfter(plan.finish())).isTrue();
+    }
+
     @Test
     void simulatesGroupsThatShareTheRoom() {
         for (Pacing pacing : Pacing.values()) {
