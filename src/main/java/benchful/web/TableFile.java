@@ -73,10 +73,10 @@ public final class TableFile {
         return table;
     }
 
-    /** A decimal comma without quotation marks tears a price in two: the rest of it must not go unseen. */
+    /** A decimal comma without quotation marks tears a price in two: the rest of it must not go unseen. A first row of one cell is a title. */
     private static void refuseTornCells(List<List<String>> rows) throws Unreadable {
         int columns = rows.get(0).size();
-        List<String> torn = IntStream.range(1, rows.size()).filter(i -> rows.get(i).stream().skip(columns).anyMatch(c -> !c.isEmpty()))
+        List<String> torn = IntStream.range(1, rows.size()).filter(i -> columns > 1 && rows.get(i).stream().skip(columns).anyMatch(c -> !c.isEmpty()))
                 .mapToObj(i -> String.valueOf(i + 1)).toList();
         if (!torn.isEmpty()) {
             String named = torn.stream().limit(MOST_NAMED).collect(Collectors.joining(", ")) + (torn.size() > MOST_NAMED ? " and more" : "");

@@ -127,6 +127,9 @@ class ListsPagesTest {
         assertThat(tutor.status()).isEqualTo(422);
         assertThat(tutor.page().select(".summary").text())
                 .contains("The first row should name the columns. Missing: material, on the shelf. Found: name, how many.");
+        preview("prices", "", false, "Spring prices\n\nmaterial,pack,price\nsilk,2 m,2.60\n");
+        assertThat(tutor.page().select(".summary").text())
+                .contains("The first row should name the columns. Missing: material, pack, price. Found: spring prices.");
         tutor.open("/materials/lists").press("Show what it would change");
         assertThat(tutor.page().select(".summary").text()).contains("Choose a file first.");
     }

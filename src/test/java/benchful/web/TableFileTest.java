@@ -75,7 +75,7 @@ class TableFileTest {
         assertThatThrownBy(() -> TableFile.text("material,pack,price\nsilk,2 m,2.60\ncord,2 m,2,60\n"))
                 .hasMessage("The first row names 3 columns, but more cells are filled in row 3."
                         + " Put what holds a comma, such as “2,60”, in quotation marks, or part the columns by semicolons.");
-        assertThatThrownBy(() -> TableFile.text("a\n" + "x,y\n".repeat(12))).hasMessageContaining("in row 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 and more.");
+        assertThatThrownBy(() -> TableFile.text("a,b\n" + "x,y,z\n".repeat(12))).hasMessageContaining("in row 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 and more.");
     }
 
     @Test
