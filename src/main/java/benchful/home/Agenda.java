@@ -8,8 +8,10 @@ import benchful.orders.OrderStatus;
 import benchful.orders.PurchaseOrder;
 import benchful.packing.Packer;
 import benchful.packing.PackingList;
-import benchful.plans.ClassPlan;
+import benchful.plans.ClassFile;
+import benchful.plans.Fit;
 import benchful.plans.MaterialsPlan;
+import benchful.plans.MaterialsPlanner;
 import benchful.plans.PlanService;
 import benchful.plans.TermPlan;
 import benchful.plans.TermService;
@@ -35,13 +37,15 @@ class Agenda {
     private static final int PACK_DAYS_BEFORE = 3;
 
     private final PlanService plans;
+    private final Fit fit;
     private final TermService terms;
     private final Packer packer;
     private final StockLedger ledger;
     private final Clock clock;
 
-    Agenda(PlanService plans, TermService terms, Packer packer, StockLedger ledger, Clock clock) {
+    Agenda(PlanService plans, Fit fit, TermService terms, Packer packer, StockLedger ledger, Clock clock) {
         this.plans = plans;
+        this.fit = fit;
         this.terms = terms;
         this.packer = packer;
         this.ledger = ledger;
@@ -85,12 +89,12 @@ class Agenda {
     }
 
     private List<Task> tasks(CraftClass c) {
-        ClassPlan plan = plans.plan(plans.file(c));
+        ClassFile file = plans.file(c);
         List<Task> tasks = new ArrayList<>();
-        if (plan.lesson() == null || !plan.lesson().fits()) {
+        if (!fit.of(file)) {
             tasks.add(new Task(null, false, "Make “%s” fit its hours".formatted(c.title()), "/classes/" + c.id() + "#fit"));
         }
-        pack(c, plan.materials()).ifPresent(tasks::add);
+        pack(c, MaterialsPlanner.plan(file)).ifPresent(tasks::add);
         return tasks;
     }
 
