@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
  * @param words how a size is written
  */
 public record SheetPicture(CutSheet sheet, int count, double scale, int text, Function<Extent, String> words) {
-    private static final double TALLEST = 290;
+    private static final double TALLEST = 235;
 
     /**
      * One for each way in which sheets of the plan are cut, in their order.

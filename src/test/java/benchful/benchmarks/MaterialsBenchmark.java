@@ -4,7 +4,13 @@ import benchful.core.cutting.CuttingPlan;
 import benchful.core.cutting.CuttingPlanner;
 import benchful.core.cutting.CuttingRequest;
 import benchful.core.cutting.Piece;
+import benchful.core.cutting.Rectangle;
+import benchful.core.cutting.SheetCuttingRequest;
+import benchful.core.cutting.SheetPlan;
+import benchful.core.cutting.SheetPlanner;
+import benchful.core.cutting.SheetStock;
 import benchful.core.cutting.Stock;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.plans.MaterialsPlan;
@@ -45,6 +51,7 @@ public final class MaterialsBenchmark {
         out.printf("  %d materials, %d orders, %s; %s%n", all.materials().size(), all.orders().size(), all.total(), all.proof());
         List<CuttingPlan> cuttings = all.materials().stream().map(TermPlan.TermMaterial::cutting).filter(Objects::nonNull).toList();
         out.printf("  %d materials are cut, %d of them proven%n", cuttings.size(), cuttings.stream().filter(CuttingPlan::isProven).count());
+        sheets(out);
         Path cutting = Path.of(System.getProperty("benchful.published", ""), "cutting");
         if (!Files.isDirectory(cutting)) {
             out.println("cutting: skipped, -Dbenchful.published names no folder with cutting/t60, u120 and scholl1");
@@ -62,6 +69,22 @@ public final class MaterialsBenchmark {
         T answer = work.get();
         out.printf("%s: %.2f s, of them %.2f s at work%n", what, (System.nanoTime() - begun) / 1e9, (CLOCK.getCurrentThreadCpuTime() - busy) / 1e9);
         return answer;
+    }
+
+    /** A class's rectangles of two and of six sizes, for twelve students, from two sizes of sheet. */
+    private static void sheets(PrintStream out) {
+        for (int sizes : new int[] {2, 6}) {
+            List<Rectangle> pieces = IntStream.range(0, sizes)
+                    .mapToObj(i -> new Rectangle("size " + i, mm(112 - 9 * i, 20 + 7 * i), i % 3 == 2, 24 / sizes)).toList();
+            SheetCuttingRequest request = new SheetCuttingRequest(pieces, List.of(mm(150, 90)), List.of(new SheetStock(mm(300, 200), new BigDecimal("17.90")),
+                    new SheetStock(mm(300, 100), new BigDecimal("9.80"))), Quantity.of(1, Unit.MM), pieces.get(0));
+            SheetPlan plan = (SheetPlan) timed(out, "24 rectangles of %d sizes from sheet".formatted(sizes), () -> SheetPlanner.plan(request));
+            out.printf("  cost %s, no plan below %s%n", plan.cost(), plan.bound());
+        }
+    }
+
+    private static Extent mm(long length, long width) {
+        return new Extent(Quantity.of(length, Unit.MM), Quantity.of(width, Unit.MM));
     }
 
     private static void cut(PrintStream out, Path folder) throws IOException {

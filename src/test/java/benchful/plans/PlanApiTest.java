@@ -51,6 +51,23 @@ class PlanApiTest {
     }
 
     @Test
+    void carriesKitsSheetsCuttingAndPurchasesWithTheirProof() throws Exception {
+        String file = SheetFormat.json().writeValueAsString(fileOf("First metal, a bookmark in a day"));
+        JsonNode plan = SheetFormat.json().readTree(given().contentType("application/json").body(file)
+                .when().post("/api/plan?suggestions=false").then().statusCode(200).extract().asString()).get("materials");
+        JsonNode brass = plan.at("/materials/0");
+        assertThat(plan.at("/kits/0/contents/0/rectangle/width").asText()).isEqualTo("20 mm");
+        assertThat(brass.at("/sheets/proven").asBoolean()).isTrue();
+        assertThat(brass.at("/sheets/bound")).isEqualTo(brass.at("/sheets/cost"));
+        assertThat(brass.at("/sheets/sheets/0/pieces")).hasSize(9);
+        assertThat(brass.at("/sheets/sheets/0/cuts")).isNotEmpty();
+        assertThat(plan.get("materials")).filteredOn(m -> m.has("cutting")).isNotEmpty()
+                .allSatisfy(m -> assertThat(m.at("/cutting/proven").asBoolean()).isTrue());
+        assertThat(plan.get("bound").asText()).isEqualTo(plan.get("total").asText());
+        assertThat(plan.get("proof").asText()).startsWith("Proven least");
+    }
+
+    @Test
     void leavesSuggestionsOutWhereTheyAreNotAskedFor() throws Exception {
         given().contentType("application/json").body(SheetFormat.json().writeValueAsBytes(strand()))
                 .when().post("/api/plan?suggestions=false").then().statusCode(200).body("suggestions", nullValue()).body("risk.on_time", notNullValue());
@@ -129,7 +146,11 @@ class PlanApiTest {
     }
 
     private static ObjectNode strand() throws Exception {
-        SampleFiles.SampleClass c = FILES.classes().stream().filter(x -> x.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
+        return fileOf("Knotted strand, Saturday");
+    }
+
+    private static ObjectNode fileOf(String title) throws Exception {
+        SampleFiles.SampleClass c = FILES.classes().stream().filter(x -> x.setup().title().startsWith(title)).findFirst().orElseThrow();
         ClassFile file = new ClassFile(
                 FILES.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow(), c.setup(),
                 FILES.venues().stream().filter(v -> v.name().equals(c.venue())).findFirst().orElseThrow(),
