@@ -74,15 +74,17 @@ final class MakeTime {
         return (students + atOnce - 1) / atOnce;
     }
 
+    /** Fewer at once are tried as long as they would be quicker if nobody waited for help. */
     private Wave quickest() {
         Wave all = wave(most);
         if (helping == null || most == students) {
             return all;
         }
         Wave best = all;
-        for (int fewer = most - 1; fewer > 0; fewer--) {
-            Wave other = wave(fewer);
-            best = other.until() < best.until() ? other : best;
+        Wave next = all;
+        while (next.atOnce() > 1 && next.ends()[done - 1] < best.until()) {
+            next = wave(next.atOnce() - 1);
+            best = next.until() < best.until() ? next : best;
         }
         return new Wave(best.atOnce(), best.ends(), Math.max(best.until(), helping.until(apart, done, students)));
     }
