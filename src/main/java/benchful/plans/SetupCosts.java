@@ -34,7 +34,7 @@ final class SetupCosts implements Costs {
             return hourly(open(), longer.by());
         } else if (change instanceof Change.OneMoreMeeting) {
             return hourly(open(), length(setup.meetings().get(setup.meetings().size() - 1)));
-        } else if (change instanceof Change.MoreTools || change instanceof Change.Other) {
+        } else if (change instanceof Change.MoreTools || change instanceof Change.SplitInTwo || change instanceof Change.Other) {
             return Optional.empty();
         }
         return money(BigDecimal.ZERO);

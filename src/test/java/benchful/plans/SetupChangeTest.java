@@ -104,6 +104,7 @@ class SetupChangeTest {
         assertThat(costs.of(new Change.LongerBooking(Duration.ofMinutes(15)))).contains(Money.parse("GBP 6.85"));
         assertThat(costs.of(new Change.OwnPace())).contains(Money.parse("GBP 0.00"));
         assertThat(costs.of(new Change.MoreTools("awl", 1))).isEmpty();
+        assertThat(costs.of(new Change.SplitInTwo(Duration.ofHours(2), Period.ofWeeks(1)))).isEmpty();
         assertThat(new SetupCosts(with(Map.of())).of(new Change.Helper())).isEmpty();
     }
 
