@@ -5,9 +5,11 @@ import static org.assertj.core.data.Offset.offset;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.junit.jupiter.api.BeforeAll;
@@ -19,6 +21,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What all print-outs have in common, in both page sizes and all versions. */
 class PrintOutsTest {
     private static final double MM = 25.4 / 72;
+    /** Letters of the footer, at most; in large print it names the class by its title only. */
+    private static final int FOOTER = 150;
+    private static final int LARGE_FOOTER = 118;
 
     private static DocumentService service;
     private static PrintSource source;
@@ -44,6 +49,7 @@ class PrintOutsTest {
             keepsEveryLetterInsideTheMargins(pdf, what);
             saysWhomToCallOnTheRegisterOnly(pdf, what);
             if (what != PrintOut.LABELS) {
+                leavesNoPageEmpty(pdf, version);
                 carriesClassAndSafetyStatementAtTheFootOfEveryPage(pdf);
             }
             if (what != PrintOut.LABELS && version == Version.LARGE) {
@@ -82,6 +88,20 @@ class PrintOutsTest {
     private static void saysWhomToCallOnTheRegisterOnly(PdfReading pdf, PrintOut what) throws IOException {
         assertThat(pdf.text().contains("Dunmore (invented)")).isEqualTo(what == PrintOut.REGISTER);
         assertThat(pdf.text().contains("01632 960417")).isEqualTo(what == PrintOut.REGISTER);
+    }
+
+    /** Beside the footer, the same on every page but for the page's number, each page says something. */
+    private static void leavesNoPageEmpty(PdfReading pdf, Version version) {
+        int shortest = IntStream.rangeClosed(1, pdf.pages()).map(page -> words(pdf, page)).min().orElseThrow();
+        assertThat(shortest).as("letters on the emptiest page").isGreaterThan(version == Version.LARGE ? LARGE_FOOTER : FOOTER);
+    }
+
+    private static int words(PdfReading pdf, int page) {
+        try {
+            return pdf.text(page).replaceAll("\\s", "").length();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void carriesClassAndSafetyStatementAtTheFootOfEveryPage(PdfReading pdf) throws IOException {
