@@ -55,15 +55,15 @@ public record BatchPage(long id, String title, String projectName, BatchSheet sh
 
     /** @param file of all kits, packed or not; @param open of those that are still to be packed */
     static BatchPage of(KitBatch batch, ClassFile file, MaterialsPlan open, String notice) {
-        MaterialsPlan plan = MaterialsPlanner.plan(file);
-        Map<String, List<Kit>> sizes = plan.kits().stream().collect(Collectors.groupingBy(Kit::size, LinkedHashMap::new, Collectors.toList()));
+        List<Kit> all = MaterialsPlanner.kits(file);
+        Map<String, List<Kit>> sizes = all.stream().collect(Collectors.groupingBy(Kit::size, LinkedHashMap::new, Collectors.toList()));
         List<KitKind> kinds = sizes.values().stream().map(kits -> new KitKind(kits.get(0), kits.size(), batch.packed(kits.get(0).size()), weight(kits.get(0), batch.sheet().packaging()))).toList();
-        return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, open, notice, overdrawn(plan),
-                unweighed(file, plan), batch.version());
+        return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, open, notice, overdrawn(all),
+                unweighed(file, all), batch.version());
     }
 
-    private static List<Overdrawn> overdrawn(MaterialsPlan plan) {
-        return Material.named(plan.materials().stream().map(MaterialsPlan.MaterialPlan::name).toList()).stream()
+    private static List<Overdrawn> overdrawn(List<Kit> kits) {
+        return Material.named(kits.stream().flatMap(k -> k.contents().stream()).map(Kit.Content::material).distinct().toList()).stream()
                 .filter(m -> m.onHand().signum() < 0).map(m -> new Overdrawn(m.id(), m.name(), m.onHand())).toList();
     }
 
@@ -71,9 +71,9 @@ public record BatchPage(long id, String title, String projectName, BatchSheet sh
         return kit.mass() == null || packaging == null ? null : kit.mass().plus(packaging).in(Unit.G).rounded(0, RoundingMode.CEILING);
     }
 
-    private static List<String> unweighed(ClassFile file, MaterialsPlan plan) {
+    private static List<String> unweighed(ClassFile file, List<Kit> kits) {
         Map<String, MaterialSheet> catalogue = file.materials().stream().collect(Collectors.toMap(MaterialSheet::name, Function.identity(), (a, b) -> a));
-        return plan.kits().stream().flatMap(k -> k.contents().stream())
+        return kits.stream().flatMap(k -> k.contents().stream())
                 .filter(c -> !c.amount().dimension().equals(Unit.G.dimension()))
                 .map(Kit.Content::material).distinct()
                 .filter(m -> !catalogue.containsKey(m) || catalogue.get(m).unitMass() == null).toList();

@@ -5,7 +5,6 @@ import benchful.catalogue.Material;
 import benchful.core.quantity.Quantity;
 import benchful.plans.ClassFile;
 import benchful.plans.Kit;
-import benchful.plans.MaterialsPlan;
 import benchful.plans.MaterialsPlanner;
 import benchful.plans.Shelf;
 import benchful.plans.TermRequest;
@@ -69,8 +68,7 @@ public class BatchService {
             return Optional.of("Of %d kits in size “%s” %d are packed: give how many of the other %d to pack, or of those packed to take apart."
                     .formatted(wanted, size, packed, Math.max(0, wanted - packed)));
         }
-        MaterialsPlan plan = MaterialsPlanner.plan(file(batch, Map.of(size, 1)));
-        move(plan.kits().get(0), kits, "%d kits “%s” in size “%s”".formatted(Math.abs(kits), batch.title(), size));
+        move(MaterialsPlanner.kits(file(batch, Map.of(size, 1))).get(0), kits, "%d kits “%s” in size “%s”".formatted(Math.abs(kits), batch.title(), size));
         batch.pack(size, kits);
         batch.persistAndFlush();
         return Optional.empty();

@@ -11,8 +11,8 @@ import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 
 /**
- * Binds several print-outs into one file, each with its own page numbers. Parts lie on the disk until they are bound, so that
- * sixty handouts take no more memory than a few.
+ * Binds several print-outs into one file, each with its own page numbers. Parts lie on the disk until they are bound; binding
+ * holds the objects of all of them, though not their streams, so memory grows with the number of parts.
  */
 final class PdfBinder implements AutoCloseable {
     private static final long MEMORY = 32L * 1024 * 1024;

@@ -55,8 +55,7 @@ final class Cutter {
     record LengthOffer(Quantity length, PackOffer pack) {
         /** One length's part of the pack's price with VAT. */
         BigDecimal cost() {
-            BigDecimal gross = pack.price().getAmount().multiply(BigDecimal.ONE.add(pack.supplier().vat().movePointLeft(2)));
-            return gross.multiply(length.base()).divide(pack.holds().base(), 4, RoundingMode.HALF_UP);
+            return pack.costOf(length);
         }
     }
 

@@ -55,8 +55,7 @@ final class SheetCutter {
     record SheetOffer(Extent sheet, PackOffer pack) {
         /** One sheet's part of the pack's price with VAT. */
         BigDecimal cost() {
-            BigDecimal gross = pack.price().getAmount().multiply(BigDecimal.ONE.add(pack.supplier().vat().movePointLeft(2)));
-            return gross.multiply(sheet.area().base()).divide(pack.holds().base(), 4, RoundingMode.HALF_UP);
+            return pack.costOf(sheet.area());
         }
     }
 

@@ -5,7 +5,6 @@ import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
 import benchful.web.Pointers;
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +21,7 @@ final class SmallerSizes {
     private SmallerSizes(ClassFile file) {
         this.project = file.project();
         this.setup = file.setup();
-        project.sizes().forEach(size -> work.put(size.name(), minutes(size)));
+        project.sizes().forEach(size -> work.put(size.name(), seconds(size)));
     }
 
     /** By the title of the change, the sizes nearest to the largest first; none where all make the quickest one already. */
@@ -81,14 +80,10 @@ final class SmallerSizes {
     }
 
     /** What one student usually needs for all make steps of a piece. */
-    private BigDecimal minutes(Size size) {
+    private BigDecimal seconds(Size size) {
         Map<String, BigDecimal> repeats = PieceSizer.size(project, size).repeats();
         return project.steps().stream().filter(s -> s.student() != null)
-                .map(s -> repeats.getOrDefault(s.id(), BigDecimal.ONE).multiply(minutes(s.student().usual())))
+                .map(s -> repeats.getOrDefault(s.id(), BigDecimal.ONE).multiply(BigDecimal.valueOf(s.student().usual().toSeconds())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    private static BigDecimal minutes(Duration time) {
-        return BigDecimal.valueOf(time.toSeconds());
     }
 }

@@ -1,6 +1,7 @@
 package benchful.core.buying;
 
 import benchful.core.quantity.Quantity;
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
@@ -39,6 +40,12 @@ public record PackOffer(Supplier supplier, Quantity holds, BigMoney price, List<
     /** The line's value before VAT, rounded half up to the currency's smallest unit. */
     public Money cost(int packs) {
         return priceFor(packs).multipliedBy(packs).toMoney(RoundingMode.HALF_UP);
+    }
+
+    /** What a part of the pack, such as one of its lengths, costs with VAT where one pack is bought; to four decimals. */
+    public BigDecimal costOf(Quantity part) {
+        BigDecimal gross = price.getAmount().multiply(BigDecimal.ONE.add(supplier.vat().movePointLeft(2)));
+        return gross.multiply(part.base()).divide(holds.base(), 4, RoundingMode.HALF_UP);
     }
 
     /** The fewest packs that hold {@code needed}, and the starts of later price breaks, where more may cost less. */
