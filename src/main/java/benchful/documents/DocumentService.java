@@ -1,12 +1,13 @@
 package benchful.documents;
 
+import benchful.web.Headway;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.Map;
 
 /** Fills and typesets print-outs. It knows nothing of where a class is stored. */
 @ApplicationScoped
@@ -20,12 +21,12 @@ public class DocumentService {
 
     /** @param out is written to but not closed; nothing is written before the document is typeset */
     public void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out) throws IOException {
-        write(what, source, options, out, PrintProgress.NONE);
+        write(what, source, options, out, Headway.NONE);
     }
 
-    /** @param progress told after each part, asked before each; a print-out that is given up is not written */
-    void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out, PrintProgress progress) throws IOException {
-        bind(parts(what, source, options), progress, out);
+    /** @param headway told after each part, asked before each; a print-out that is given up is not written */
+    void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out, Headway headway) throws IOException {
+        bind(what.title() + ": " + source.title(), parts(what, source, options), headway, out);
     }
 
     /** @param kit number of the kit whose student the handout is for */
@@ -33,7 +34,7 @@ public class DocumentService {
         Handouts.Reader reader = source.materials().kits().stream().filter(k -> k.number() == kit).findFirst()
                 .map(k -> Readers.of(source, k, options.version()))
                 .orElseThrow(() -> new IllegalArgumentException("This class has no kit %d.".formatted(kit)));
-        bind(List.of(() -> handout(source, options, reader)), PrintProgress.NONE, out);
+        renderer.write(handout(source, options, reader), out);
     }
 
     /** @param out is written to but not closed; nothing is written before the order is typeset */
@@ -41,23 +42,34 @@ public class DocumentService {
         renderer.write(templates.fill("order", letter, Map.of()), out);
     }
 
-    /** What is typeset on its own, each filled only when its turn comes: a handout, a bundle of label sheets, or the whole. */
-    List<Supplier<Manuscript>> parts(PrintOut what, PrintSource source, PrintOptions options) {
+    /**
+     * What is typeset on its own: a handout, a bundle of label sheets, or the whole.
+     *
+     * @param name       of its bookmark
+     * @param manuscript filled only when its turn comes
+     */
+    record Part(String name, Supplier<Manuscript> manuscript) {}
+
+    List<Part> parts(PrintOut what, PrintSource source, PrintOptions options) {
         return switch (what) {
             case HANDOUT -> (options.eachStudent() ? Readers.eachKit(source, options.version()) : Readers.eachSize(source, options.version()))
-                    .stream().<Supplier<Manuscript>>map(reader -> () -> handout(source, options, reader)).toList();
+                    .stream().map(reader -> new Part(reader.title(), () -> handout(source, options, reader))).toList();
             case LABELS -> labels(new Labels(source, options), options.version());
-            default -> List.of(() -> manuscript(what, source, options));
+            default -> List.of(new Part(what.title(), () -> manuscript(what, source, options)));
         };
     }
 
-    private void bind(List<Supplier<Manuscript>> parts, PrintProgress progress, OutputStream out) throws IOException {
-        try (PdfBinder binder = new PdfBinder(renderer)) {
-            for (int i = 0; i < parts.size() && !progress.isGivenUp(); i++) {
-                progress.tell(i, parts.size());
-                binder.add(parts.get(i).get());
+    private void bind(String title, List<Part> parts, Headway headway, OutputStream out) throws IOException {
+        if (parts.size() == 1) {
+            renderer.write(parts.get(0).manuscript().get(), out);
+            return;
+        }
+        try (PdfBinder binder = new PdfBinder(renderer, title)) {
+            for (int i = 0; i < parts.size() && !headway.isGivenUp(); i++) {
+                headway.tell(i, parts.size());
+                binder.add(parts.get(i).name(), parts.get(i).manuscript().get());
             }
-            if (!progress.isGivenUp()) {
+            if (!headway.isGivenUp()) {
                 binder.write(out);
             }
         }
@@ -68,11 +80,11 @@ public class DocumentService {
         return templates.fill("handout", new Handouts(source, options).sheet(reader, bag), bag.all());
     }
 
-    private List<Supplier<Manuscript>> labels(Labels labels, Version version) {
-        return IntStream.range(0, labels.bundles()).<Supplier<Manuscript>>mapToObj(bundle -> () -> {
+    private List<Part> labels(Labels labels, Version version) {
+        return IntStream.range(0, labels.bundles()).mapToObj(bundle -> new Part(labels.name(bundle), () -> {
             PictureBag bag = new PictureBag(version);
             return templates.fill("labels", labels.bundle(bundle, bag), bag.all());
-        }).toList();
+        })).toList();
     }
 
     private Manuscript manuscript(PrintOut what, PrintSource source, PrintOptions options) {

@@ -50,11 +50,21 @@ final class Handouts {
     /**
      * Whom a handout is for.
      *
+     * @param name and seat; empty for anybody
      * @param kit what they find in their kit
      * @param version as they asked for it
      * @param address path of this handout under the class's address
      */
-    record Reader(String forWhom, String size, List<Kit.Content> kit, boolean leftHanded, Version version, String address) {}
+    record Reader(String name, String size, List<Kit.Content> kit, boolean leftHanded, Version version, String address) {
+        String forWhom() {
+            return name.isEmpty() ? "" : "for " + name;
+        }
+
+        /** In a list of handouts. */
+        String title() {
+            return name.isEmpty() ? "Size " + size : "%s, size %s".formatted(name, size);
+        }
+    }
 
     private SheetHead head(Reader reader, boolean strands) {
         List<SheetHead.Bookmark> bookmarks = new ArrayList<>();

@@ -36,13 +36,24 @@ final class Labels {
     LabelsSheet bundle(int bundle, PictureBag bag) {
         LabelSheet sheet = setting.sheet();
         List<LabelsSheet.Page> pages = new ArrayList<>();
-        for (int page = bundle * SHEETS_IN_A_BUNDLE; page < Math.min(sheets(), (bundle + 1) * SHEETS_IN_A_BUNDLE); page++) {
+        for (int page = bundle * SHEETS_IN_A_BUNDLE; page < end(bundle); page++) {
             int first = page * sheet.perPage();
             List<LabelsSheet.Label> labels = IntStream.range(Math.max(first, skipped()), Math.min(first + sheet.perPage(), end()))
                     .mapToObj(position -> setting.test() ? outline(position) : kit(position, bag)).toList();
             pages.add(new LabelsSheet.Page("Sheet " + (page + 1), labels));
         }
         return new LabelsSheet(head(), Millimetres.words(sheet.paper().width()), Millimetres.words(sheet.paper().height() - 0.2), pages);
+    }
+
+    /** "Sheets 7 to 12". */
+    String name(int bundle) {
+        int first = bundle * SHEETS_IN_A_BUNDLE + 1;
+        return first == end(bundle) ? "Sheet " + first : "Sheets %d to %d".formatted(first, end(bundle));
+    }
+
+    /** Behind the last sheet of a bundle, counted from 0. */
+    private int end(int bundle) {
+        return Math.min(sheets(), (bundle + 1) * SHEETS_IN_A_BUNDLE);
     }
 
     private int sheets() {

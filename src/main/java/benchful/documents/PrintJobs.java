@@ -3,6 +3,7 @@ package benchful.documents;
 import benchful.classes.CraftClass;
 import benchful.web.Errand;
 import benchful.web.Errands;
+import benchful.web.Headway;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -36,30 +37,16 @@ class PrintJobs {
         return "%s for class %d".formatted(what.slug(), craftClass.id());
     }
 
-    private PrintedFile printed(PrintOut what, PrintSource source, PrintOptions options, Errand<PrintedFile> errand) {
+    private PrintedFile printed(PrintOut what, PrintSource source, PrintOptions options, Headway headway) {
         try {
             Path file = Files.createTempFile("benchful-print", ".pdf");
             PrintedFile printed = PrintedFile.at(file);
             try (OutputStream out = Files.newOutputStream(file)) {
-                documents.write(what, source, options, out, progress(errand));
+                documents.write(what, source, options, out, headway);
             }
             return printed;
         } catch (IOException e) {
             throw new UncheckedIOException("A print-out can't be written to the temporary folder.", e);
         }
-    }
-
-    private static PrintProgress progress(Errand<?> errand) {
-        return new PrintProgress() {
-            @Override
-            public void tell(int done, int all) {
-                errand.tell(done, all);
-            }
-
-            @Override
-            public boolean isGivenUp() {
-                return errand.isGivenUp();
-            }
-        };
     }
 }

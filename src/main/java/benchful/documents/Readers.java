@@ -28,7 +28,7 @@ final class Readers {
         boolean leftHanded = student != null && Boolean.TRUE.equals(student.leftHanded());
         boolean large = student != null && Boolean.TRUE.equals(student.largePrint());
         String seat = kit.seat() == null ? "" : ", seat " + kit.seat();
-        return new Handouts.Reader("for " + kit.title() + seat, kit.size(), kit.contents(), leftHanded, large ? Version.LARGE : version, path(kit));
+        return new Handouts.Reader(kit.title() + seat, kit.size(), kit.contents(), leftHanded, large ? Version.LARGE : version, path(kit));
     }
 
     /** One for each size, for anybody: the contents are the first such kit's, its choices left open. */

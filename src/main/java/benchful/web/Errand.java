@@ -1,6 +1,7 @@
 package benchful.web;
 
 import io.quarkus.qute.TemplateData;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -14,7 +15,7 @@ import java.util.concurrent.atomic.AtomicLong;
  * @param <R> what it brings back
  */
 @TemplateData
-public final class Errand<R> {
+public final class Errand<R> implements Headway {
     /** A page that shows progress asks every second or two. */
     static final Duration PATIENCE = Duration.ofSeconds(20);
 
@@ -24,18 +25,19 @@ public final class Errand<R> {
     private volatile boolean recalled;
     private volatile int done;
     private volatile int all;
+    private volatile String failure;
 
     Errand(Object input) {
         this.input = input;
     }
 
-    /** Told by the work after each part. */
+    @Override
     public void tell(int partsDone, int partsInAll) {
         done = partsDone;
         all = partsInAll;
     }
 
-    /** Asked by the work before each part: whether to give up. */
+    @Override
     public boolean isGivenUp() {
         return recalled || System.nanoTime() - asked.get() > PATIENCE.toNanos();
     }
@@ -49,14 +51,19 @@ public final class Errand<R> {
         return all;
     }
 
-    /** What it brought back; nothing while it is under way. */
+    /** What it brought back; nothing while it is under way, after it was given up and where it failed. */
     public Optional<R> result() {
-        return Optional.ofNullable(result.getNow(null));
+        return result(Duration.ZERO);
     }
 
     /** As {@link #result()}, after waiting for it so long; for work that is mostly done at once. */
     public Optional<R> result(Duration wait) {
-        return Optional.ofNullable(result.copy().completeOnTimeout(null, wait.toMillis(), TimeUnit.MILLISECONDS).join());
+        return Optional.ofNullable(result.copy().completeOnTimeout(null, wait.toMillis(), TimeUnit.MILLISECONDS).exceptionally(failed -> null).join());
+    }
+
+    /** Why it brings nothing back, in words for whoever waits; null where it may yet. */
+    public String failure() {
+        return failure;
     }
 
     boolean isFor(Object otherInput) {
@@ -84,6 +91,21 @@ public final class Errand<R> {
     }
 
     void fails(Throwable why) {
+        failure = words(why);
         result.completeExceptionally(why);
+    }
+
+    void isAbandoned() {
+        result.cancel(false);
+    }
+
+    private static String words(Throwable why) {
+        if (why instanceof OutOfMemoryError) {
+            return "The program ran out of memory. Try it in smaller parts, or start the program with more: java -Xmx2g, and the rest as before.";
+        }
+        if (why instanceof UncheckedIOException) {
+            return why.getMessage() + " Is its disk full?";
+        }
+        return "Something went wrong in the program itself. Its log says what; nothing of yours was changed.";
     }
 }

@@ -6,7 +6,6 @@ import jakarta.inject.Inject;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import org.eclipse.microprofile.context.ManagedExecutor;
@@ -33,11 +32,14 @@ public class Errands {
         this(ManagedExecutor.builder().maxAsync(AT_ONCE).propagated().cleared(ThreadContext.ALL_REMAINING).build());
     }
 
-    Errands(Executor executor) {
+    /** @param executor where the work is done */
+    public Errands(Executor executor) {
         this.executor = executor;
     }
 
     /**
+     * An errand that failed is given once more, so that its sender can be told; sent after that, it is tried anew.
+     *
      * @param purpose what it is for; the type of result belongs to it
      * @param input   all that decides the result, compared with {@code equals}
      * @param work    tells the errand how far it is, and asks it whether to give up; runs without a transaction
@@ -45,6 +47,9 @@ public class Errands {
     @SuppressWarnings("unchecked")
     public synchronized <R> Errand<R> send(String purpose, Object input, Function<Errand<R>, R> work) {
         Errand<R> earlier = (Errand<R>) sent.remove(purpose);
+        if (earlier != null && earlier.isFor(input) && earlier.failure() != null) {
+            return earlier;
+        }
         if (earlier != null && earlier.isFor(input) && earlier.isWorthKeeping()) {
             earlier.askedAgain();
             sent.put(purpose, earlier);
@@ -94,7 +99,7 @@ public class Errands {
         try {
             R brought = work.apply(errand);
             if (errand.isGivenUp()) {
-                errand.fails(new CancellationException("given up: nobody waits for it any more"));
+                errand.isAbandoned();
             } else {
                 errand.bringsBack(brought);
             }

@@ -9,6 +9,7 @@ import java.util.List;
 
 /**
  * Prints how fast print-outs are typeset, cold and warm, beside headless Chromium printing the same page in the same run.
+ * Start it with {@code -Xmx256m} to see that long print-outs need no more memory than short ones.
  * Argument: the path of Chromium; /usr/bin/chromium where none is given, left out where there is none.
  */
 public final class DocumentsBenchmark {
@@ -24,6 +25,8 @@ public final class DocumentsBenchmark {
         say(out, "labels for 12 kits", bench.labels(12));
         say(out, "labels for 500 kits, cold", bench.labels(500));
         say(out, "labels for 500 kits, warm", bench.labels(500));
+        say(out, "handouts for 60 students", bench.handouts(60));
+        out.printf("All in a heap of at most %d MB.%n", Runtime.getRuntime().maxMemory() >> 20);
         String chromium = List.of(arguments).stream().findFirst().orElse("/usr/bin/chromium");
         if (Files.isExecutable(Path.of(chromium))) {
             say(out, "handout by headless Chromium, its start included", bench.browser(chromium));

@@ -6,6 +6,8 @@ import benchful.SampleData;
 import benchful.classes.CraftClass;
 import benchful.plans.ClassFile;
 import benchful.plans.KeptPlan;
+import benchful.web.Errand;
+import benchful.web.Errands;
 import benchful.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -103,6 +105,19 @@ class DocumentsPagesTest {
         }
         assertThat(RestAssured.get(page + "?stop=handout").statusCode()).isEqualTo(200);
         assertThat(RestAssured.get(page + "?stop=poster").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void saysWhyALongPrintOutCameToNothingAndOffersItAgain() {
+        Errand<PrintedFile> failed = new Errands(Runnable::run).send("handout", 1, errand -> {
+            throw new OutOfMemoryError();
+        });
+        String shown = QuarkusTransaction.requiringNew().call(() -> DocumentsPages.Templates.progress(
+                new DocumentsPages.ProgressPage(CraftClass.<CraftClass>findAll().firstResult(), PrintOut.HANDOUT, failed)).render());
+        Document answer = Jsoup.parse(shown);
+        assertThat(answer.select("[role=alert]").text()).contains("could not be finished", "ran out of memory", "smaller parts");
+        assertThat(answer.select("a:contains(Try again)")).hasSize(1);
+        assertThat(answer.select("[data-awaited], noscript meta")).isEmpty();
     }
 
     @Test

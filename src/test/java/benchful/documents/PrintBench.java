@@ -25,17 +25,23 @@ public final class PrintBench {
     }
 
     public Printed handout() throws IOException {
-        return timed(out -> service.writeHandout(source, options(), 1, out));
+        return timed(out -> service.writeHandout(source, options(false), 1, out));
+    }
+
+    /** One file with a handout for each student. */
+    public Printed handouts(int students) throws IOException {
+        PrintSource many = PrintSamples.many(source, students);
+        return timed(out -> service.write(PrintOut.HANDOUT, many, options(true), out));
     }
 
     public Printed labels(int kits) throws IOException {
         PrintSource many = PrintSamples.many(source, kits);
-        return timed(out -> service.write(PrintOut.LABELS, many, options(), out));
+        return timed(out -> service.write(PrintOut.LABELS, many, options(false), out));
     }
 
     /** The same page as {@link #handout()}, pictures inlined, from the start of the browser to its end. */
     public Printed browser(String chromium) throws IOException, InterruptedException {
-        Manuscript manuscript = service.parts(PrintOut.HANDOUT, source, options()).get(0).get();
+        Manuscript manuscript = service.parts(PrintOut.HANDOUT, source, options(false)).get(0).manuscript().get();
         Path folder = Files.createTempDirectory("benchful-bench");
         Path page = Files.writeString(folder.resolve("handout.html"), inlined(manuscript));
         Path pdf = folder.resolve("handout.pdf");
@@ -58,8 +64,8 @@ public final class PrintBench {
         return xhtml;
     }
 
-    private static PrintOptions options() {
-        return new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelSheet.COMMON.get(0)), ADDRESS);
+    private static PrintOptions options(boolean eachStudent) {
+        return new PrintOptions(Paper.A4, Version.NORMAL, eachStudent, LabelSetting.of(LabelSheet.COMMON.get(0)), ADDRESS);
     }
 
     private interface Job {

@@ -1,11 +1,11 @@
 package benchful.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Queue;
-import java.util.concurrent.CompletionException;
 import org.junit.jupiter.api.Test;
 
 class ErrandsTest {
@@ -29,7 +29,8 @@ class ErrandsTest {
         assertThat(old.isGivenUp()).isTrue();
         waiting.forEach(Runnable::run);
         assertThat(fresh.result()).contains("new");
-        assertThatThrownBy(old::result).isInstanceOf(java.util.concurrent.CancellationException.class);
+        assertThat(old.result()).isEmpty();
+        assertThat(old.failure()).as("given up is no failure").isNull();
     }
 
     @Test
@@ -45,14 +46,30 @@ class ErrandsTest {
     }
 
     @Test
-    void isSentAnewAfterAFailure() {
+    void tellsOfAFailureOnceAndIsSentAnewAfterThat() {
         Errand<String> failing = errands.send("a", 1, e -> {
-            throw new IllegalStateException("no paper");
+            throw new IllegalStateException("a detail for developers");
         });
         waiting.remove().run();
-        assertThatThrownBy(failing::result).isInstanceOf(CompletionException.class);
+        assertThat(failing.result()).isEmpty();
+        assertThat(failing.failure()).contains("Its log says what").doesNotContain("a detail for developers");
+        assertThat(errands.<String>send("a", 1, e -> "well")).isSameAs(failing);
+        assertThat(waiting).isEmpty();
         assertThat(errands.<String>send("a", 1, e -> "well")).isNotSameAs(failing);
         assertThat(waiting).hasSize(1);
+    }
+
+    @Test
+    void saysWhatHelpsWhereMemoryOrDiskDidNotSuffice() {
+        Errand<String> large = errands.send("a", 1, e -> {
+            throw new OutOfMemoryError();
+        });
+        Errand<String> unwritten = errands.send("b", 1, e -> {
+            throw new UncheckedIOException("A print-out can't be written to the temporary folder.", new IOException());
+        });
+        waiting.forEach(Runnable::run);
+        assertThat(large.failure()).contains("smaller parts", "-Xmx2g");
+        assertThat(unwritten.failure()).isEqualTo("A print-out can't be written to the temporary folder. Is its disk full?");
     }
 
     @Test
