@@ -7,7 +7,7 @@ import benchful.core.quantity.Unit;
 import benchful.plans.ClassFile;
 import benchful.plans.Kit;
 import benchful.plans.MaterialsPlan;
-import benchful.plans.MaterialsPlanner;
+import benchful.plans.Requirements;
 import io.quarkus.qute.TemplateData;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
@@ -55,7 +55,7 @@ public record BatchPage(long id, String title, String projectName, BatchSheet sh
 
     /** @param file of all kits, packed or not; @param open of those that are still to be packed */
     static BatchPage of(KitBatch batch, ClassFile file, MaterialsPlan open, String notice) {
-        List<Kit> all = MaterialsPlanner.kits(file);
+        List<Kit> all = Requirements.of(file).kits();
         Map<String, List<Kit>> sizes = all.stream().collect(Collectors.groupingBy(Kit::size, LinkedHashMap::new, Collectors.toList()));
         List<KitKind> kinds = sizes.values().stream().map(kits -> new KitKind(kits.get(0), kits.size(), batch.packed(kits.get(0).size()), weight(kits.get(0), batch.sheet().packaging()))).toList();
         return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, open, notice, overdrawn(all),

@@ -5,9 +5,9 @@ import benchful.catalogue.Material;
 import benchful.core.quantity.Quantity;
 import benchful.plans.ClassFile;
 import benchful.plans.Kit;
-import benchful.plans.MaterialsPlanner;
 import benchful.plans.Shelf;
 import benchful.plans.TermRequest;
+import benchful.plans.Requirements;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import benchful.stock.Cause;
@@ -68,7 +68,7 @@ public class BatchService {
             return Optional.of("Of %d kits in size “%s” %d are packed: give how many of the other %d to pack, or of those packed to take apart."
                     .formatted(wanted, size, packed, Math.max(0, wanted - packed)));
         }
-        move(MaterialsPlanner.kits(file(batch, Map.of(size, 1))).get(0), kits, "%d kits “%s” in size “%s”".formatted(Math.abs(kits), batch.title(), size));
+        move(Requirements.of(file(batch, Map.of(size, 1))).kits().get(0), kits, "%d kits “%s” in size “%s”".formatted(Math.abs(kits), batch.title(), size));
         batch.pack(size, kits);
         batch.persistAndFlush();
         return Optional.empty();

@@ -119,7 +119,7 @@ class DocumentsPages {
         PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri));
         OptionsReader reader = new OptionsReader(form);
         PrintOptions options = reader.read("/classes/" + id + "/documents");
-        PrintSource source = source(craftClass, what == PrintOut.ASSESSMENT ? assessment(craftClass, form.value("kept")) : null);
+        PrintSource source = source(craftClass, what, what == PrintOut.ASSESSMENT ? assessment(craftClass, form.value("kept")) : null);
         List<Fault> faults = what.needsLesson() && source.lesson() == null
                 ? List.of(new Fault("", "Nothing with times can be printed until the plan's contradictions are mended.")) : reader.faults();
         if (!faults.isEmpty()) {
@@ -161,10 +161,11 @@ class DocumentsPages {
         return Templates.index(new DocumentsPage(craftClass, form, plan.lesson() == null, plan.safety(), form.value("address").matches("https?://(localhost|127\\.|\\[::1).*")));
     }
 
-    private PrintSource source(CraftClass craftClass, AssessmentPrint assessment) {
+    private PrintSource source(CraftClass craftClass, PrintOut what, AssessmentPrint assessment) {
         ClassFile file = plans.file(craftClass);
+        ClassPlan plan = plans.plan(file);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
-        return new PrintSource(file, plans.withRisk(file, plans.plan(file)), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
+        return new PrintSource(file, what.picturesPlan() ? plans.withRisk(file, plan) : plan, pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
                 HazardNotes.of(hazards.all()), assessment);
     }
 

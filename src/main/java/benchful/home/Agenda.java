@@ -10,9 +10,8 @@ import benchful.packing.Packer;
 import benchful.packing.PackingList;
 import benchful.plans.ClassFile;
 import benchful.plans.Fit;
-import benchful.plans.MaterialsPlan;
-import benchful.plans.MaterialsPlanner;
 import benchful.plans.PlanService;
+import benchful.plans.Requirements;
 import benchful.plans.TermPlan;
 import benchful.plans.TermService;
 import benchful.projects.Project;
@@ -94,16 +93,16 @@ class Agenda {
         if (!fit.of(file)) {
             tasks.add(new Task(null, false, "Make “%s” fit its hours".formatted(c.title()), "/classes/" + c.id() + "#fit"));
         }
-        pack(c, MaterialsPlanner.plan(file)).ifPresent(tasks::add);
+        pack(c, Requirements.of(file)).ifPresent(tasks::add);
         return tasks;
     }
 
     /** Until all is ticked. */
-    private Optional<Task> pack(CraftClass c, MaterialsPlan plan) {
-        PackingList list = packer.list(c, plan);
+    private Optional<Task> pack(CraftClass c, Requirements required) {
+        PackingList list = packer.list(c, required);
         LocalDate by = c.startsAt().toLocalDate().minusDays(PACK_DAYS_BEFORE);
         String what = list.ticked() == 0
-                ? "Pack %d kits for “%s”".formatted(plan.kits().size(), c.title())
+                ? "Pack %d kits for “%s”".formatted(required.kits().size(), c.title())
                 : "Pack for “%s”: %d of %d things are packed".formatted(c.title(), list.ticked(), list.items());
         return list.ticked() == list.items() ? Optional.empty()
                 : Optional.of(new Task(by, by.isBefore(LocalDate.now(clock)), what, "/classes/" + c.id() + "/packing"));

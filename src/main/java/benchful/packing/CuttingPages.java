@@ -4,7 +4,6 @@ import benchful.classes.CraftClass;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -64,8 +63,7 @@ class CuttingPages {
         return Templates.cutting(craftClass.id(), craftClass.title(), work.rows(craftClass), trouble);
     }
 
-    /** Kept from others until the transaction ends, so that two who press the button book once. */
     private static CraftClass toChange(long id) {
-        return CraftClass.<CraftClass>findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE).orElseThrow(NotFoundException::new);
+        return CraftClass.toChange(id).orElseThrow(NotFoundException::new);
     }
 }

@@ -3,9 +3,8 @@ package benchful.packing;
 import benchful.catalogue.Material;
 import benchful.classes.CraftClass;
 import benchful.core.quantity.Quantity;
-import benchful.plans.MaterialsPlan;
-import benchful.plans.MaterialsPlanner;
 import benchful.plans.PlanService;
+import benchful.plans.Requirements;
 import benchful.stock.StockLedger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -34,13 +33,13 @@ public class Packer {
     /** The packing list of a class as it stands. */
     @Transactional
     public PackingList list(CraftClass craftClass) {
-        return list(craftClass, MaterialsPlanner.plan(plans.file(craftClass)));
+        return list(craftClass, Requirements.of(plans.file(craftClass)));
     }
 
-    /** The same of a class that is planned already. */
+    /** The same where what the class takes is known already. */
     @Transactional
-    public PackingList list(CraftClass craftClass, MaterialsPlan plan) {
-        return PackingList.of(plan, PackedContent.of(craftClass.id()));
+    public PackingList list(CraftClass craftClass, Requirements required) {
+        return PackingList.of(required, PackedContent.of(craftClass.id()));
     }
 
     /**

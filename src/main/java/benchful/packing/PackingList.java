@@ -2,7 +2,7 @@ package benchful.packing;
 
 import benchful.core.quantity.Quantity;
 import benchful.plans.Kit;
-import benchful.plans.MaterialsPlan;
+import benchful.plans.Requirements;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;
 import java.util.ArrayList;
@@ -35,17 +35,17 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
     @TemplateData
     public record Stray(String kit, String material, Quantity amount) {}
 
-    static PackingList of(MaterialsPlan plan, List<PackedContent> packed) {
+    static PackingList of(Requirements required, List<PackedContent> packed) {
         Map<List<String>, Quantity> ticks = packed.stream().collect(Collectors.toMap(p -> List.of(p.kit, p.material), p -> p.amount));
         List<Box> boxes = new ArrayList<>();
         Map<String, Integer> titles = new LinkedHashMap<>();
-        for (Kit kit : plan.kits()) {
+        for (Kit kit : required.kits()) {
             int alike = titles.merge(kit.title(), 1, Integer::sum);
             String key = "kit/" + kit.title() + (alike == 1 ? "" : "/" + alike);
             boxes.add(new Box(key, kit.title(), kit.size(), items(key, kit.contents(), ticks)));
         }
-        boxes.add(new Box(BENCH, "On the bench, for all", null, items(BENCH, plan.bench(), ticks)));
-        boxes.add(new Box(RESERVE, "In reserve, for what spoils", null, reserve(plan, ticks)));
+        boxes.add(new Box(BENCH, "On the bench, for all", null, items(BENCH, required.bench(), ticks)));
+        boxes.add(new Box(RESERVE, "In reserve, for what spoils", null, reserve(required, ticks)));
         boxes.removeIf(b -> b.items().isEmpty());
         return new PackingList(boxes, strays(boxes, packed));
     }
@@ -60,9 +60,9 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
         return content.word() == null ? content.words() : content.words() + ", " + content.word();
     }
 
-    private static List<Box.Item> reserve(MaterialsPlan plan, Map<List<String>, Quantity> ticks) {
-        return plan.materials().stream().filter(m -> m.need().waste().signum() > 0).map(m -> new Box.Item(m.name(), Formats.words(m.need().waste()),
-                m.need().waste(), ticks.get(List.of(RESERVE, m.name())))).toList();
+    private static List<Box.Item> reserve(Requirements required, Map<List<String>, Quantity> ticks) {
+        return required.needs().values().stream().filter(need -> need.waste().signum() > 0).map(need -> new Box.Item(need.material(), Formats.words(need.waste()),
+                need.waste(), ticks.get(List.of(RESERVE, need.material())))).toList();
     }
 
     private static List<Stray> strays(List<Box> boxes, List<PackedContent> packed) {

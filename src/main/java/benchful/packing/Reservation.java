@@ -2,11 +2,11 @@ package benchful.packing;
 
 import benchful.catalogue.Material;
 import benchful.classes.CraftClass;
+import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.plans.Incoming;
-import benchful.plans.MaterialsPlan;
-import benchful.plans.MaterialsPlanner;
 import benchful.plans.PlanService;
+import benchful.plans.Requirements;
 import benchful.stock.StockLedger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
@@ -46,13 +46,13 @@ class Reservation {
     /** What there is of each material the class needs, as far as it is in the catalogue. */
     @Transactional
     List<ReservationRow> rows(CraftClass craftClass) {
-        MaterialsPlan plan = MaterialsPlanner.plan(plans.file(craftClass));
+        Requirements required = Requirements.of(plans.file(craftClass));
         List<Long> ids = List.of(craftClass.id());
         Map<Long, BigDecimal> reserved = ledger.reserved(craftClass.id());
         Map<Long, BigDecimal> kept = ledger.kept(ids);
         List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(ids)).toList();
-        return plan.materials().stream().flatMap(m -> Material.byName(m.name()).filter(s -> s.unit().dimension().equals(m.unit().dimension())).stream()
-                .map(s -> row(m, s, held(s, reserved), held(s, kept), coming.stream().map(c -> c.get(s.id())).reduce(Quantity.zero(s.unit()), Reservation::plus)))).toList();
+        return required.needs().values().stream().flatMap(need -> Material.byName(need.material()).filter(s -> s.unit().dimension().equals(need.total().unit().dimension())).stream()
+                .map(s -> row(need, s, held(s, reserved), held(s, kept), coming.stream().map(c -> c.get(s.id())).reduce(Quantity.zero(s.unit()), Reservation::plus)))).toList();
     }
 
     private static Quantity plus(Quantity sum, Quantity more) {
@@ -63,8 +63,8 @@ class Reservation {
         return material.shown(amounts.getOrDefault(material.id(), BigDecimal.ZERO));
     }
 
-    private static ReservationRow row(MaterialsPlan.MaterialPlan plan, Material stocked, Quantity reserved, Quantity kept, Quantity coming) {
-        return new ReservationRow(stocked.id(), stocked.name(), plan.need().total().in(stocked.unit()), stocked.onHand(), reserved, kept.minus(reserved),
+    private static ReservationRow row(Need need, Material stocked, Quantity reserved, Quantity kept, Quantity coming) {
+        return new ReservationRow(stocked.id(), stocked.name(), need.total().in(stocked.unit()), stocked.onHand(), reserved, kept.minus(reserved),
                 stocked.onHand().minus(stocked.free()).minus(reserved), stocked.free(), coming);
     }
 }

@@ -1,11 +1,11 @@
 package benchful.plans;
 
 import benchful.core.Fault;
+import benchful.web.FileFault;
 import benchful.web.Pages;
 import benchful.web.SentForm;
 import benchful.web.SheetReader;
 import io.quarkus.qute.CheckedTemplate;
-import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -32,14 +32,10 @@ class ClassImportPages {
 
     @CheckedTemplate(basePath = "plans")
     static class Templates {
-        static native TemplateInstance imports(List<Row> faults);
+        static native TemplateInstance imports(List<FileFault> faults);
 
         private Templates() {}
     }
-
-    /** A fault, with its line in the file where that can be told (else 0). */
-    @TemplateData
-    public record Row(String detail, String pointer, int line) {}
 
     @GET
     public TemplateInstance show() {
@@ -52,19 +48,18 @@ class ClassImportPages {
     public Response create(MultipartFormDataInput input) {
         SentForm form = SentForm.of(input);
         if (!form.files().containsKey("file")) {
-            return faulty(List.of(new Row("Choose a file first.", "", 0)));
+            return faulty(FileFault.of("Choose a file first."));
         }
         SheetReader.Reading<ClassFile> reading = files.read(form.files().get("file").content());
         if (reading instanceof SheetReader.Faulty<ClassFile> f) {
-            return faulty(f.faults().stream().map(fault -> new Row(fault.detail(), fault.pointer(), f.line(fault.pointer()).orElse(0))).toList());
+            return faulty(FileFault.of(f));
         }
         ClassFile file = ((SheetReader.Read<ClassFile>) reading).sheet();
         List<Fault> faults = imports.faults(file);
-        return faults.isEmpty() ? Pages.seeOther("/classes/" + imports.store(file))
-                : faulty(faults.stream().map(fault -> new Row(fault.detail(), fault.pointer(), 0)).toList());
+        return faults.isEmpty() ? Pages.seeOther("/classes/" + imports.store(file)) : faulty(FileFault.of(faults));
     }
 
-    private static Response faulty(List<Row> faults) {
+    private static Response faulty(List<FileFault> faults) {
         return Pages.faulty(Templates.imports(faults));
     }
 }

@@ -34,11 +34,6 @@ public final class MaterialsPlanner {
                 list.orders(), list.orderBy(), list.total(), list.bound(), list.proof(), warnings, faults);
     }
 
-    /** Only what each kit holds: nothing is cut or bought. */
-    public static List<Kit> kits(ClassFile file) {
-        return Requirements.of(file).kits();
-    }
-
     private static List<MaterialsPlan.MaterialPlan> materials(Requirements required, Wants wants, ShoppingList list) {
         Map<String, Bought> bought = list.materials().stream().collect(Collectors.toMap(Bought::material, Function.identity()));
         return required.needs().values().stream().map(need -> new MaterialsPlan.MaterialPlan(need.material(), need.total().unit(), need,

@@ -21,10 +21,10 @@ import java.util.Set;
  * @param needs by material, in the order of the project's lines
  * @param faults what could not be computed; pointers are into the class file
  */
-record Requirements(
+public record Requirements(
         List<MaterialsPlan.SizeTaken> sizes, List<Kit> kits, List<Kit.Content> bench, Map<String, Need> needs, List<Fault> faults, List<Sentence> warnings) {
 
-    Requirements {
+    public Requirements {
         sizes = List.copyOf(sizes);
         kits = List.copyOf(kits);
         bench = List.copyOf(bench);
@@ -33,7 +33,7 @@ record Requirements(
         warnings = List.copyOf(warnings);
     }
 
-    static Requirements of(ClassFile file) {
+    public static Requirements of(ClassFile file) {
         return of(file, ClassNeeds.cut(file));
     }
 

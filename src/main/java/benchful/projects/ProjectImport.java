@@ -1,7 +1,7 @@
 package benchful.projects;
 
-import benchful.core.Fault;
 import benchful.web.Difference;
+import benchful.web.FileFault;
 import benchful.web.SheetReader.Faulty;
 import io.quarkus.qute.TemplateData;
 import java.util.Base64;
@@ -14,11 +14,7 @@ import java.util.List;
  * @param held the file that waits for a decision, base64
  */
 @TemplateData
-public record ProjectImport(List<Row> faults, Clash clash, String held) {
-
-    /** A fault, with its line in the file where that can be told (else 0). */
-    @TemplateData
-    public record Row(String detail, String pointer, int line) {}
+public record ProjectImport(List<FileFault> faults, Clash clash, String held) {
 
     @TemplateData
     public record Clash(long id, String name, long version, List<Difference> differences) {}
@@ -28,11 +24,11 @@ public record ProjectImport(List<Row> faults, Clash clash, String held) {
     }
 
     static ProjectImport faulty(String sentence) {
-        return new ProjectImport(List.of(new Row(sentence, "", 0)), null, null);
+        return new ProjectImport(FileFault.of(sentence), null, null);
     }
 
     static ProjectImport faulty(Faulty<ProjectSheet> reading) {
-        return new ProjectImport(reading.faults().stream().map(f -> row(f, reading)).toList(), null, null);
+        return new ProjectImport(FileFault.of(reading), null, null);
     }
 
     static ProjectImport clash(Project stored, ProjectSheet sheet, byte[] file) {
@@ -41,9 +37,5 @@ public record ProjectImport(List<Row> faults, Clash clash, String held) {
                 ProjectFiles.READER.written(stored.toSheet()), ProjectFiles.READER.written(sheet.withPictures(bare)));
         return new ProjectImport(List.of(), new Clash(stored.id(), stored.name(), stored.version(), differences),
                 Base64.getEncoder().encodeToString(file));
-    }
-
-    private static Row row(Fault fault, Faulty<ProjectSheet> reading) {
-        return new Row(fault.detail(), fault.pointer(), reading.line(fault.pointer()).orElse(0));
     }
 }
