@@ -7,6 +7,7 @@ import benchful.plans.Advice;
 import benchful.plans.MaterialsPlan;
 import benchful.web.Formats;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -25,7 +26,8 @@ final class DaysBefore {
         for (Advice advice : source.plan().advice()) {
             items.add(new ChecklistSheet.Item("Decide:", advice.sentence(), ""));
         }
-        source.materials().orders().forEach(order -> items.add(order(order)));
+        source.materials().orders().stream().sorted(Comparator.comparing(SupplierOrder::orderBy, Comparator.nullsLast(Comparator.naturalOrder())))
+                .forEach(order -> items.add(order(order)));
         long cut = source.materials().materials().stream().map(MaterialsPlan.MaterialPlan::cutting).filter(Objects::nonNull).count();
         if (cut > 0) {
             items.add(ChecklistSheet.Item.of("Cut %s to length by the cutting sheet.".formatted(Formats.counted((int) cut, "material"))));

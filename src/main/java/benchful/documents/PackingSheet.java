@@ -12,7 +12,8 @@ public record PackingSheet(SheetHead head, List<KitRow> kits, List<Material> mat
     private static final int ABREAST = 3;
 
     /** Kits that stand side by side on the page. */
-    public record KitRow(List<KitCard> cards) {}
+    /** @param empty places at its end */
+    public record KitRow(List<KitCard> cards, int empty) {}
 
     public record KitCard(String title, String about, List<String> contents) {}
 
@@ -51,7 +52,8 @@ public record PackingSheet(SheetHead head, List<KitRow> kits, List<Material> mat
     private static List<KitRow> rows(List<KitCard> cards, int abreast) {
         List<KitRow> rows = new ArrayList<>();
         for (int from = 0; from < cards.size(); from += abreast) {
-            rows.add(new KitRow(cards.subList(from, Math.min(cards.size(), from + abreast))));
+            int to = Math.min(cards.size(), from + abreast);
+            rows.add(new KitRow(cards.subList(from, to), from + abreast - to));
         }
         return rows;
     }

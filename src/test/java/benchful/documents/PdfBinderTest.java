@@ -129,6 +129,7 @@ class PdfBinderTest {
         assertThat(bound.document().getDocumentInformation().getTitle()).isEqualTo("Handouts: Knotted strand");
         assertThat(new String(bound.document().getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8))
                 .contains("Handouts: Knotted strand", "pdfuaid:part>1<").doesNotContain("Zofia");
+        assertThat(bound.barriers()).isEmpty();
         assertThat(bound.document().getDocumentCatalog().getLanguage()).isEqualTo("en");
         assertThat(bound.document().getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
         assertThat(bound.document().getDocumentCatalog().getViewerPreferences().displayDocTitle()).isTrue();

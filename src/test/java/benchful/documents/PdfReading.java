@@ -27,14 +27,21 @@ import org.apache.pdfbox.text.TextPosition;
 final class PdfReading implements AutoCloseable {
     private static final double MM = 25.4 / 72;
 
+    private final byte[] pdf;
     private final PDDocument document;
 
-    private PdfReading(PDDocument document) {
-        this.document = document;
+    private PdfReading(byte[] pdf) throws IOException {
+        this.pdf = pdf;
+        this.document = Loader.loadPDF(pdf);
     }
 
     static PdfReading of(byte[] pdf) throws IOException {
-        return new PdfReading(Loader.loadPDF(pdf));
+        return new PdfReading(pdf);
+    }
+
+    /** Where it breaks ISO 14289-1:2014 (PDF/UA-1), as far as a program can tell. */
+    List<String> barriers() throws IOException {
+        return UniversalAccess.barriers(pdf);
     }
 
     PDDocument document() {

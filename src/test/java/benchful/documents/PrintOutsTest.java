@@ -44,6 +44,7 @@ class PrintOutsTest {
     void isFitToBeHandedOut(PrintOut what, Paper paper, Version version) throws IOException {
         try (PdfReading pdf = printed(what, paper, version)) {
             isTaggedAndTitled(pdf);
+            assertThat(pdf.barriers()).isEmpty();
             hasItsFontsEmbedded(pdf);
             isOnThisPaper(pdf, paper);
             keepsEveryLetterInsideTheMargins(pdf, what);
