@@ -26,12 +26,12 @@ class PrintOutsTest {
     private static final int LARGE_FOOTER = 118;
 
     private static DocumentService service;
-    private static PrintSource source;
+    private static PrintSource strand;
 
     @BeforeAll
-    static void strand() {
+    static void read() {
         service = new DocumentService(PrintSamples.templates());
-        source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+        strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
     }
 
     static Stream<Arguments> all() {
@@ -42,7 +42,7 @@ class PrintOutsTest {
     @ParameterizedTest(name = "{0} {1} {2}")
     @MethodSource("all")
     void isFitToBeHandedOut(PrintOut what, Paper paper, Version version) throws IOException {
-        try (PdfReading pdf = printed(what, paper, version)) {
+        try (PdfReading pdf = printed(strand, what, paper, version)) {
             isTaggedAndTitled(pdf);
             assertThat(pdf.barriers()).isEmpty();
             hasItsFontsEmbedded(pdf);
@@ -55,6 +55,22 @@ class PrintOutsTest {
             }
             if (what != PrintOut.LABELS && version == Version.LARGE) {
                 setsNoLetterSmallerThan18Points(pdf);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("benchful.documents.PrintSamples#others")
+    void isFitForEveryOtherProjectInLargePrint(List<String> files) throws IOException {
+        PrintSource other = PrintSamples.source(files);
+        for (PrintOut what : PrintOut.values()) {
+            try (PdfReading pdf = printed(other, what, Paper.LETTER, Version.LARGE)) {
+                assertThat(pdf.barriers()).as(what.title()).isEmpty();
+                hasItsFontsEmbedded(pdf);
+                keepsEveryLetterInsideTheMargins(pdf, what);
+                if (what != PrintOut.LABELS) {
+                    setsNoLetterSmallerThan18Points(pdf);
+                }
             }
         }
     }
@@ -138,7 +154,7 @@ class PrintOutsTest {
         }
     }
 
-    private static PdfReading printed(PrintOut what, Paper paper, Version version) throws IOException {
+    private static PdfReading printed(PrintSource source, PrintOut what, Paper paper, Version version) throws IOException {
         LabelSheet sheet = LabelSheet.COMMON.stream().filter(labels -> labels.paper() == paper).findFirst().orElseThrow();
         PrintOptions options = new PrintOptions(paper, version, false, LabelSetting.of(sheet), "http://192.168.1.20:8080/classes/7/documents");
         ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -69,6 +69,22 @@ final class PrintSamples {
         return file("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/boatshed-studio.yaml");
     }
 
+    /** One class of each other sample project: the files of class, project and venue. */
+    static List<List<String>> others() {
+        return List.of(
+                List.of("classes/card-holders-saturday.yaml", "projects/stitched-card-holder.yaml", "venues/boatshed-studio.yaml"),
+                List.of("classes/family-bracelets-sunday.yaml", "projects/stretch-bracelet.yaml", "venues/village-hall.yaml"),
+                List.of("classes/plant-hangers-sunday.yaml", "projects/macrame-hanger.yaml", "venues/village-hall.yaml"),
+                List.of("classes/resin-pendants-two-evenings.yaml", "projects/resin-pendant.yaml", "venues/boatshed-studio.yaml"),
+                List.of("classes/riveted-bookmark-day.yaml", "projects/riveted-bookmark.yaml", "venues/boatshed-studio.yaml"),
+                List.of("classes/wire-earrings-evening.yaml", "projects/coiled-wire-earrings.yaml", "venues/boatshed-studio.yaml"));
+    }
+
+    /** As {@link #source}, with the pictures of its project. */
+    static PrintSource source(List<String> files) {
+        return source(file(files.get(0), files.get(1), files.get(2)), files.get(1).replaceAll("projects/|\\.yaml", ""));
+    }
+
     static ClassFile file(String klass, String project, String venue) {
         try {
             ObjectNode whole = SheetFormat.yaml().createObjectNode();
