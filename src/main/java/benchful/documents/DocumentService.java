@@ -26,7 +26,7 @@ public class DocumentService {
 
     /** @param headway told after each part, asked before each; a print-out that is given up is not written */
     void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out, Headway headway) throws IOException {
-        bind(what.title() + ": " + source.title(), parts(what, source, options), headway, out);
+        bind(title(what, options) + ": " + source.title(), parts(what, source, options), headway, out);
     }
 
     /** @param kit number of the kit whose student the handout is for */
@@ -57,6 +57,10 @@ public class DocumentService {
             case LABELS -> labels(new Labels(source, options), options.version());
             default -> List.of(new Part(what.title(), () -> manuscript(what, source, options)));
         };
+    }
+
+    private static String title(PrintOut what, PrintOptions options) {
+        return what == PrintOut.LABELS ? options.labels().kind().title() : what.title();
     }
 
     private void bind(String title, List<Part> parts, Headway headway, OutputStream out) throws IOException {

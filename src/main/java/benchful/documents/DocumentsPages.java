@@ -87,6 +87,10 @@ class DocumentsPages {
             return List.of(Version.values());
         }
 
+        public List<LabelKind> kinds() {
+            return List.of(LabelKind.values());
+        }
+
         public List<LabelSheet> sheets() {
             return LabelSheet.COMMON;
         }

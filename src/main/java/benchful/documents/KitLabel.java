@@ -9,9 +9,8 @@ import java.util.List;
  * @param piece the project's name and the size
  * @param contents "39 amazonite round 6 mm", in the order of packing
  * @param cautions names of the hazards that the contents call for
- * @param address what the code opens; empty for no code
  */
-public record KitLabel(String name, String piece, List<String> contents, List<String> cautions, String address) {
+public record KitLabel(String name, String piece, List<String> contents, List<String> cautions) {
     public KitLabel {
         contents = List.copyOf(contents);
         cautions = List.copyOf(cautions);

@@ -3,9 +3,10 @@ package benchful.documents;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Fits a kit's texts into a label by rule: each text shrinks in quarter points to its smallest size; then the name and the
+ * Fits the texts of a kit or a seat into a label by rule: each text shrinks in quarter points to its smallest size; then the name and the
  * piece are cut off with an ellipsis, and of contents and cautions as many as fit are kept and the rest counted ("+3 more:
  * see packing list"). Nothing ever stands over the edge. Sizes are in points, places in millimetres.
  */
@@ -14,6 +15,7 @@ final class LabelFitter {
     private static final double POINTS = 72 / 25.4;
     private static final double LEADING = 1.18;
     private static final double STEP = 0.25;
+    private static final double LARGEST_SEAT = 26;
     private static final double LARGEST_CODE = 20;
     private static final double SMALLEST_CODE = 12;
     private static final double SIGN_GAP = 0.8;
@@ -70,11 +72,28 @@ final class LabelFitter {
         return signs;
     }
 
+    /** Texts from top to bottom: to be read from where the students come in. */
+    List<Text> fit(SeatLabel label) {
+        double line = down() / 3 / LEADING;
+        return Stream.of(oneLine(Glyphs.BOLD, true, label.seat(), across(), Math.min(LARGEST_SEAT, line), 6),
+                oneLine(Glyphs.BOLD, true, label.name(), across(), Math.min(LARGEST_SEAT, line), 6),
+                oneLine(Glyphs.PLAIN, false, label.piece(), across(), Math.min(8, line), 5.5)).filter(text -> !text.lines().get(0).isEmpty()).toList();
+    }
+
+    /** Room for texts beside the code or the signs [pt]. */
+    private double across() {
+        double beside = code > 0 ? code : signs > 0 ? sign : 0;
+        return (width - 2 * edge - (beside == 0 ? 0 : beside + 1.5)) * POINTS;
+    }
+
+    private double down() {
+        return (height - 2 * edge) * POINTS;
+    }
+
     /** Texts from top to bottom. */
     List<Text> fit(KitLabel label) {
-        double beside = code > 0 ? code : signs > 0 ? sign : 0;
-        double across = (width - 2 * edge - (beside == 0 ? 0 : beside + 1.5)) * POINTS;
-        double left = (height - 2 * edge) * POINTS;
+        double across = across();
+        double left = down();
         List<Text> texts = new ArrayList<>();
         texts.add(oneLine(Glyphs.BOLD, true, label.name(), across, 12, 8));
         texts.add(oneLine(Glyphs.PLAIN, false, label.piece(), across, 8, 6));

@@ -1,14 +1,13 @@
 package benchful.documents;
 
 /**
- * Where labels are stuck on their sheet.
+ * Which labels are printed, and where they are stuck on their sheet.
  *
  * @param start position of the first label on the first page, from 1 along the rows: a sheet begun yesterday is used up
  * @param right how far all labels are moved right, against a printer that pulls paper in askew [mm]
  * @param down how far they are moved down [mm]
- * @param test true for outlines on plain paper, to hold behind a sheet against the light
  */
-public record LabelSetting(LabelSheet sheet, int start, double right, double down, boolean test) {
+public record LabelSetting(LabelSheet sheet, int start, double right, double down, LabelKind kind) {
     private static final double FARTHEST = 10;
 
     public LabelSetting {
@@ -21,6 +20,6 @@ public record LabelSetting(LabelSheet sheet, int start, double right, double dow
     }
 
     public static LabelSetting of(LabelSheet sheet) {
-        return new LabelSetting(sheet, 1, 0, 0, false);
+        return new LabelSetting(sheet, 1, 0, 0, LabelKind.KITS);
     }
 }

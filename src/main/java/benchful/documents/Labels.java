@@ -1,5 +1,6 @@
 package benchful.documents;
 
+import benchful.core.needs.Take;
 import benchful.hazards.HazardSheet;
 import benchful.hazards.Signs;
 import benchful.plans.Kit;
@@ -10,21 +11,23 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Fills sheets of kit labels, one for each kit, from the position where the sheet's first label is left. */
+/** Fills sheets of labels, one for each kit or each student's seat, from the position where the sheet's first label is left. */
 final class Labels {
     private static final int SHEETS_IN_A_BUNDLE = 6;
 
     private final PrintSource source;
     private final PrintOptions options;
     private final LabelSetting setting;
+    private final List<Kit> kits;
     private final LabelFitter fitter;
 
     Labels(PrintSource source, PrintOptions options) {
         this.source = source;
         this.options = options;
         this.setting = options.labels();
-        int most = source.materials().kits().stream().mapToInt(kit -> signs(kit).size()).max().orElse(0);
-        this.fitter = new LabelFitter(setting.sheet(), options.address() != null, setting.test() ? 0 : most);
+        this.kits = source.materials().kits().stream().filter(kit -> setting.kind() != LabelKind.SEATS || kit.taker() == Take.Taker.STUDENT).toList();
+        int most = setting.kind() == LabelKind.KITS ? kits.stream().mapToInt(kit -> signs(kit).size()).max().orElse(0) : 0;
+        this.fitter = new LabelFitter(setting.sheet(), options.address() != null, most);
     }
 
     /** How many bundles of sheets there are: a few at a time are typeset much faster than hundreds. */
@@ -39,7 +42,7 @@ final class Labels {
         for (int page = bundle * SHEETS_IN_A_BUNDLE; page < end(bundle); page++) {
             int first = page * sheet.perPage();
             List<LabelsSheet.Label> labels = IntStream.range(Math.max(first, skipped()), Math.min(first + sheet.perPage(), end()))
-                    .mapToObj(position -> setting.test() ? outline(position) : kit(position, bag)).toList();
+                    .mapToObj(position -> label(position, bag)).toList();
             pages.add(new LabelsSheet.Page("Sheet " + (page + 1), labels));
         }
         return new LabelsSheet(head(), Millimetres.words(sheet.paper().width()), Millimetres.words(sheet.paper().height() - 0.2), pages);
@@ -62,11 +65,11 @@ final class Labels {
 
     /** Positions run on over all sheets, from 0; this is the first behind the last label. */
     private int end() {
-        return setting.test() ? setting.sheet().perPage() : skipped() + source.materials().kits().size();
+        return test() ? setting.sheet().perPage() : skipped() + kits.size();
     }
 
     private int skipped() {
-        return setting.test() ? 0 : setting.start() - 1;
+        return test() ? 0 : setting.start() - 1;
     }
 
     /** What the label of a kit says. */
@@ -76,8 +79,20 @@ final class Labels {
                 .map(content -> amounts.words(content) + " " + content.material() + (content.detail() == null ? "" : ", " + content.detail())).toList();
         List<String> cautions = hazards(kit).map(hazard -> hazard.name().toLowerCase(Locale.ROOT)).toList();
         String seat = kit.seat() == null ? "" : "Seat " + kit.seat() + " · ";
-        return new KitLabel(kit.title(), seat + kit.size() + " · " + source.file().project().name(), contents, cautions,
-                options.address() == null ? "" : options.address() + Readers.path(kit));
+        return new KitLabel(kit.title(), seat + kit.size() + " · " + source.file().project().name(), contents, cautions);
+    }
+
+    private SeatLabel seat(Kit kit) {
+        return new SeatLabel(kit.title(), kit.seat() == null ? "" : "Seat " + kit.seat(), kit.size() + " · " + source.file().project().name());
+    }
+
+    /** What the code opens; empty for no code. */
+    private String address(Kit kit) {
+        return options.address() == null ? "" : options.address() + Readers.path(kit);
+    }
+
+    private boolean test() {
+        return setting.kind() == LabelKind.TEST;
     }
 
     private Stream<HazardNote> hazards(Kit kit) {
@@ -99,15 +114,20 @@ final class Labels {
     }
 
     private SheetHead head() {
-        String title = (setting.test() ? "Test sheet for labels: " : "Kit labels: ") + source.title();
+        String title = setting.kind().title() + ": " + source.title();
         return SheetHead.of(source, title, Stylesheet.bare(setting.sheet().paper()), setting.sheet().paper(), Version.NORMAL, List.of());
     }
 
-    private LabelsSheet.Label kit(int position, PictureBag bag) {
-        Kit kit = source.materials().kits().get(position - skipped());
-        KitLabel label = label(kit);
-        String code = fitter.code() == 0 ? null : bag.code("kit-" + kit.number(), label.address());
-        return placed(position % setting.sheet().perPage(), fitter.fit(label).stream().map(Labels::text).toList(), code, label.address(), placed(signs(kit), bag), false);
+    private LabelsSheet.Label label(int position, PictureBag bag) {
+        if (test()) {
+            return outline(position);
+        }
+        Kit kit = kits.get(position - skipped());
+        List<LabelFitter.Text> texts = setting.kind() == LabelKind.SEATS ? fitter.fit(seat(kit)) : fitter.fit(label(kit));
+        List<HazardSheet.Sign> signs = setting.kind() == LabelKind.SEATS ? List.of() : signs(kit);
+        String address = address(kit);
+        String code = fitter.code() == 0 ? null : bag.code("kit-" + kit.number(), address);
+        return placed(position % setting.sheet().perPage(), texts.stream().map(Labels::text).toList(), code, address, placed(signs, bag), false);
     }
 
     /** An outline with its position in it, to hold behind a sheet against the light. */

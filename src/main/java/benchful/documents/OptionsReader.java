@@ -58,8 +58,9 @@ final class OptionsReader {
     private LabelSetting labels() {
         LabelSheet sheet = sheet();
         int start = whole("start", sheet.perPage());
+        LabelKind kind = LabelKind.of(form.value("labels")).orElseGet(() -> chosen("labels", "Choose kit labels, seat labels or a test sheet.", LabelKind.KITS));
         try {
-            return new LabelSetting(sheet, start, number("right"), number("down"), form.is("test", "true"));
+            return new LabelSetting(sheet, start, number("right"), number("down"), kind);
         } catch (IllegalArgumentException e) {
             return chosen(start < 1 || start > sheet.perPage() ? "start" : "right", e.getMessage(), LabelSetting.of(sheet));
         }

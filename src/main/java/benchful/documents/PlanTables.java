@@ -100,7 +100,7 @@ final class PlanTables {
     /** What ends on another day takes a second line. */
     private static List<String> span(LocalDateTime from, LocalDateTime to) {
         String start = Formats.clock(from) + "–";
-        return from.toLocalDate().equals(to.toLocalDate()) ? List.of(start + Formats.clock(to)) : List.of(start, Formats.words(to));
+        return from.toLocalDate().equals(to.toLocalDate()) ? List.of(start + Formats.clock(to)) : List.of(start, Formats.words(to.toLocalDate()), Formats.clock(to));
     }
 
     private static String remark(Block block) {

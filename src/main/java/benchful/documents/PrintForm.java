@@ -10,7 +10,7 @@ import java.util.Map;
 /** How print-outs are asked for on their page: what was chosen and typed, kept, with what is wrong with it. */
 @TemplateData
 public record PrintForm(Map<String, String> typed, List<Fault> faults) {
-    private static final Map<String, String> FIRST = Map.of("paper", Paper.A4.slug(), "version", Version.NORMAL.slug(), "for", "size", "sheet", "1",
+    private static final Map<String, String> FIRST = Map.of("paper", Paper.A4.slug(), "version", Version.NORMAL.slug(), "for", "size", "labels", LabelKind.KITS.slug(), "sheet", "1",
             "start", "1", "right", "0", "down", "0");
 
     public PrintForm {

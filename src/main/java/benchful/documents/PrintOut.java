@@ -7,7 +7,7 @@ import java.util.Optional;
 /** What can be printed for a class. */
 public enum PrintOut {
     HANDOUT("Handouts", "What students work from and take home: steps, sizes, drawings, cautions and care."),
-    LABELS("Kit labels", "One for each kit, on sheets of labels: name, seat, size, contents, cautions and a code that opens the handout."),
+    LABELS("Labels", "For kits: name, seat, size, contents, cautions and a code that opens the handout. For seats: name and seat in large letters."),
     CHECKLIST("Tutor’s checklist", "What to do, bring, set out, say and check from the days before to closing, with the timed plan."),
     ASSESSMENT("Risk assessment", "Hazards, controls and what risk is left, on the matrix, to sign. Each version that is printed is kept."),
     REGISTER("Register", "Who is here, what they need, whom to call. It holds personal data: keep it out of sight."),

@@ -16,7 +16,7 @@ class LabelFitterTest {
     @Test
     void keepsAShortLabelInItsLargestLetters() {
         List<LabelFitter.Text> texts = new LabelFitter(LabelSheet.COMMON.get(1), true, 0).fit(
-                new KitLabel("Ada Example", "Seat 1 · Size 42 cm", List.of("12 beads", "1 clasp"), List.of("small parts"), "http://x"));
+                new KitLabel("Ada Example", "Seat 1 · Size 42 cm", List.of("12 beads", "1 clasp"), List.of("small parts")));
         assertThat(texts).containsExactly(
                 LabelFitter.Text.of(true, 12, List.of("Ada Example")),
                 LabelFitter.Text.of(false, 8, List.of("Seat 1 · Size 42 cm")),
@@ -28,7 +28,7 @@ class LabelFitterTest {
     void countsTheContentsThatFindNoRoom() {
         List<String> contents = IntStream.rangeClosed(1, 20).mapToObj(i -> i + " rather long names of a material " + i).toList();
         List<LabelFitter.Text> texts = new LabelFitter(LabelSheet.COMMON.get(4), true, 0).fit(
-                new KitLabel("Ada Example", "Size 42 cm", contents, List.of(), "http://x"));
+                new KitLabel("Ada Example", "Size 42 cm", contents, List.of()));
         String shown = String.join(" ", texts.get(2).lines());
         assertThat(texts.get(2).size()).isEqualTo(5.5);
         assertThat(shown).matches(".* · \\+\\d+ more: see packing list");
@@ -39,7 +39,7 @@ class LabelFitterTest {
     @Test
     void cutsANameThatIsTooLongForTheSmallestLetters() {
         String name = "Wilhelmina-Philippa of the Extraordinarily Long and Winding Family Name";
-        LabelFitter.Text fitted = new LabelFitter(LabelSheet.COMMON.get(4), true, 0).fit(new KitLabel(name, "M", List.of(), List.of(), "")).get(0);
+        LabelFitter.Text fitted = new LabelFitter(LabelSheet.COMMON.get(4), true, 0).fit(new KitLabel(name, "M", List.of(), List.of())).get(0);
         assertThat(fitted.size()).isEqualTo(8);
         assertThat(fitted.lines().get(0)).endsWith("…").startsWith("Wilhelmina-Philippa");
     }
@@ -52,7 +52,7 @@ class LabelFitterTest {
         for (LabelSheet sheet : LabelSheet.COMMON) {
             for (int i = 0; i < 40; i++) {
                 LabelFitter fitter = new LabelFitter(sheet, random.nextBoolean(), random.nextInt(5));
-                KitLabel label = new KitLabel(words(random, 12), words(random, 12), list(random, 25), list(random, 8), "http://x");
+                KitLabel label = new KitLabel(words(random, 12), words(random, 12), list(random, 25), list(random, 8));
                 holds(sheet, fitter, label);
             }
         }
@@ -104,5 +104,18 @@ class LabelFitterTest {
             words.append(random.nextInt(9) == 0 ? " " : letters[random.nextInt(letters.length)]);
         }
         return words.toString().strip();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5})
+    void keepsSeatsInsideTheirLabels(int sheet) {
+        LabelSheet labels = LabelSheet.COMMON.get(sheet);
+        LabelFitter fitter = new LabelFitter(labels, true, 0);
+        List<LabelFitter.Text> texts = fitter.fit(new SeatLabel("Wilhelmina Konstancja Brzęczyszczykiewicz-Papadopoulou", "Seat 12", "42 cm · Knotted strand of amazonite and pearls"));
+        assertThat(texts).hasSize(3);
+        assertThat(texts.stream().mapToDouble(LabelFitter.Text::height).sum()).isLessThanOrEqualTo((labels.height() - 2 * fitter.edge()) * POINTS + 1e-9);
+        double across = (labels.width() - 2 * fitter.edge() - fitter.code() - (fitter.code() > 0 ? 1.5 : 0)) * POINTS;
+        texts.forEach(text -> assertThat((text.bold() ? Glyphs.BOLD : Glyphs.PLAIN).width(text.lines().get(0), text.size())).isLessThanOrEqualTo(across));
+        assertThat(texts.get(0).lines()).containsExactly("Seat 12");
     }
 }

@@ -28,7 +28,7 @@ class LabelSheetTest {
         assertThatIllegalArgumentException().isThrownBy(() -> LabelSheet.of(Paper.A4, 2, 2, 60, 30, 5, 5, 40, 30))
                 .withMessageStartingWith("The pitch is measured from edge to edge");
         assertThatIllegalArgumentException().isThrownBy(() -> LabelSheet.of(Paper.A4, 2, 2, Double.NaN, 30, 5, 5, 40, 30));
-        assertThatIllegalArgumentException().isThrownBy(() -> new LabelSetting(LabelSheet.COMMON.get(0), 22, 0, 0, false))
+        assertThatIllegalArgumentException().isThrownBy(() -> new LabelSetting(LabelSheet.COMMON.get(0), 22, 0, 0, LabelKind.KITS))
                 .withMessage("The first label's position is from 1 to 21 on this sheet, not 22.");
     }
 }

@@ -48,7 +48,7 @@ class LabelsTest {
     @Test
     void drawsTheTestSheetsOutlinesWhereTheLabelsAre() throws IOException {
         LabelSheet sheet = LabelSheet.COMMON.get(0);
-        try (PdfReading pdf = labels(kits(3), new LabelSetting(sheet, 1, 0.5, -1, true))) {
+        try (PdfReading pdf = labels(kits(3), new LabelSetting(sheet, 1, 0.5, -1, LabelKind.TEST))) {
             assertThat(pdf.pages()).isEqualTo(1);
             List<PdfReading.Glyph> last = pdf.glyphs().stream().filter(glyph -> glyph.letters().equals("2")).toList();
             assertThat(pdf.text()).contains("A4, 3 x 7, 63.5 x 38.1 mm").contains(" 21");
@@ -68,7 +68,7 @@ class LabelsTest {
     @Test
     void beginsAtAnyPositionAndIsNudged() throws IOException {
         LabelSheet sheet = LabelSheet.COMMON.get(0);
-        try (PdfReading pdf = labels(kits(21), new LabelSetting(sheet, 20, 1.5, -0.5, false))) {
+        try (PdfReading pdf = labels(kits(21), new LabelSetting(sheet, 20, 1.5, -0.5, LabelKind.KITS))) {
             assertThat(pdf.pages()).isEqualTo(2);
             List<PdfReading.Glyph> names = pdf.glyphs().stream().filter(glyph -> glyph.letters().equals("Ñ")).toList();
             double edge = new LabelFitter(sheet, true, 0).edge();
@@ -128,6 +128,21 @@ class LabelsTest {
         try (PdfReading pdf = labels(List.of(kit(1, "Ñ", contents)), LabelSetting.of(LabelSheet.COMMON.get(1)))) {
             assertThat(pdf.text()).contains("Caution: small parts; solvent vapour and solvent-based glue");
             assertThat(pdf.codes(0)).containsExactly(ADDRESS + "/handout.pdf?kit=1");
+        }
+    }
+
+    @Test
+    void saysAtEachSeatWhoSitsThere() throws IOException {
+        LabelSheet sheet = LabelSheet.COMMON.get(0);
+        PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+        LabelSetting seats = new LabelSetting(sheet, 1, 0, 0, LabelKind.SEATS);
+        try (PdfReading pdf = PrintSamples.printed(PrintOut.LABELS, strand, new PrintOptions(Paper.A4, Version.NORMAL, false, seats, ADDRESS))) {
+            assertThat(pdf.text()).contains("Seat 1 Zofia Błażejewska", "Seat 2 Ελένη Καρρά").doesNotContain("Spare", "Demonstration", "amazonite round");
+            assertThat(pdf.codes(0)).hasSize(9).contains(ADDRESS + "/handout.pdf?kit=1");
+            assertThat(pdf.document().getDocumentInformation().getTitle()).isEqualTo("Seat labels: Knotted strand, Saturday afternoon");
+            assertThat(pdf.glyphs().stream().filter(glyph -> glyph.letters().equals("S")).mapToDouble(PdfReading.Glyph::size).max().orElseThrow()).isGreaterThan(20);
+            double middle = (sheet.x(0) + sheet.width() + sheet.x(1)) / 2;
+            assertThat(pdf.glyphs()).filteredOn(glyph -> glyph.x() < middle).allSatisfy(glyph -> assertThat(glyph.right()).isLessThanOrEqualTo(sheet.x(0) + sheet.width()));
         }
     }
 
