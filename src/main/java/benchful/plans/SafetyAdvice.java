@@ -34,22 +34,21 @@ final class SafetyAdvice {
     }
 
     private void air(HazardSheet h) {
-        if (h.ventilation() == null || file.venue() == null) {
+        if (h.ventilation() == null) {
             return;
         }
-        if (file.venue().ventilation() == null) {
+        Ventilation room = file.venue() == null ? null : file.venue().ventilation();
+        if (room == null) {
             unknown(h);
-            return;
-        }
-        if (file.venue().ventilation().compareTo(h.ventilation()) < 0) {
-            say("%s needs %s, and %s has %s. Change the room, or leave out the step.".formatted(
-                    h.name(), words(h.ventilation()), file.venue().name(), words(file.venue().ventilation())));
+        } else if (room.compareTo(h.ventilation()) < 0) {
+            say("%s needs %s, and %s has %s. Change the room, or leave out the step.".formatted(h.name(), words(h.ventilation()), file.venue().name(), words(room)));
         }
     }
 
     private void unknown(HazardSheet h) {
         if (h.ventilation() == Ventilation.EXTRACTOR) {
-            say("%s needs an extractor, and nothing is said of the air in %s. Ask the venue.".formatted(h.name(), file.venue().name()));
+            say(file.venue() == null ? "%s needs an extractor, and no room is chosen yet. Choose one that has it.".formatted(h.name())
+                    : "%s needs an extractor, and nothing is said of the air in %s. Ask the venue.".formatted(h.name(), file.venue().name()));
         }
     }
 

@@ -33,6 +33,9 @@ class SafetyAdviceTest {
         assertThat(sentences(file(null, Ventilation.WINDOWS), TORCH)).anyMatch(s -> s.contains("needs an extractor, and Shed has windows that open."));
         assertThat(sentences(file(null, null), TORCH)).anyMatch(s -> s.contains("nothing is said of the air in Shed"));
         assertThat(sentences(file(null, Ventilation.EXTRACTOR), TORCH)).noneMatch(s -> s.contains("Shed"));
+        ClassFile nowhere = file(null, null);
+        assertThat(sentences(new ClassFile(nowhere.project(), nowhere.setup(), null, nowhere.materials(), nowhere.suppliers()), TORCH))
+                .anyMatch(s -> s.contains("needs an extractor, and no room is chosen yet."));
     }
 
     @Test
