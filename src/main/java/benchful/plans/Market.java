@@ -7,6 +7,7 @@ import benchful.catalogue.SupplierSheet;
 import benchful.core.Fault;
 import benchful.core.buying.PackOffer;
 import benchful.core.buying.Supplier;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import java.math.BigDecimal;
@@ -66,26 +67,27 @@ final class Market {
     }
 
     /** Packs of things cut to length, with the stock length they come in. */
-    List<Cutter.LengthOffer> lengths(MaterialSheet material) {
-        List<Cutter.LengthOffer> lengths = new ArrayList<>();
+    List<StockCutter.Offer<Quantity>> lengths(MaterialSheet material) {
+        List<StockCutter.Offer<Quantity>> lengths = new ArrayList<>();
         for (Offer offer : material.offers()) {
             if (known(material, offer)) {
                 BigDecimal each = offer.holds().base().divide(BigDecimal.valueOf(offer.lengths() == null ? 1 : offer.lengths()), Quantity.PRECISION);
-                lengths.add(new Cutter.LengthOffer(Quantity.ofBase(each, offer.holds().unit()), pack(offer)));
+                Quantity length = Quantity.ofBase(each, offer.holds().unit());
+                lengths.add(new StockCutter.Offer<>(length, length, pack(offer)));
             }
         }
         return lengths;
     }
 
     /** Packs of sheets, with the size of each; packs that do not tell it are left out. */
-    List<SheetCutter.SheetOffer> sheets(MaterialSheet material) {
-        List<SheetCutter.SheetOffer> sheets = new ArrayList<>();
+    List<StockCutter.Offer<Extent>> sheets(MaterialSheet material) {
+        List<StockCutter.Offer<Extent>> sheets = new ArrayList<>();
         for (Offer offer : material.offers()) {
             if (offer.sheet() == null) {
                 warnings.add(Sentence.of("“%s” from “%s” has no size of sheet, so no rectangles can be planned on it; that offer is left out.",
                         material.name(), offer.supplier()));
             } else if (known(material, offer)) {
-                sheets.add(new SheetCutter.SheetOffer(offer.sheet(), pack(offer)));
+                sheets.add(new StockCutter.Offer<>(offer.sheet(), offer.sheet().area(), pack(offer)));
             }
         }
         return sheets;

@@ -110,7 +110,7 @@ final class Wants {
 
     private List<Want> cut(MaterialSheet material, Need need, LocalDate arriveBy) {
         Cutting cutting = need.cuts().get(0).rectangle() == null
-                ? new Cutter(material, need, market.currency(), arriveBy, market.lengths(material)).cut()
+                ? new LengthCutter(material, need, market.currency(), arriveBy, market.lengths(material)).cut()
                 : withRest(material, need, arriveBy, new SheetCutter(material, need, market.currency(), arriveBy, market.sheets(material)).cut());
         cuttings.put(material.name(), cutting);
         if (cutting.problem() != null) {
