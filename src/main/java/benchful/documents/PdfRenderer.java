@@ -14,6 +14,7 @@ import java.io.OutputStream;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /**
@@ -22,6 +23,8 @@ import org.apache.pdfbox.pdmodel.font.FontMappers;
  */
 public final class PdfRenderer {
     private static final String MISSING = "\u25A1";
+    /** The engine takes its base font, which has size 1, for one of size 12, and sets letters of just this size in a drawing as specks. */
+    private static final Pattern TWELVE = Pattern.compile("(?<before>font-size\\s*[=:]\\s*[\"']?\\s*)12(?:\\.0*)?(?=\\s*(?:px)?\\s*[\"';}])");
 
     static {
         XRLog.setLoggingEnabled(false);
@@ -60,7 +63,14 @@ public final class PdfRenderer {
         @Override
         public InputStream getStream() {
             byte[] bytes = manuscript.pictures().get(uri.substring(Manuscript.SCHEME.length() + 1));
-            return bytes == null ? InputStream.nullInputStream() : new ByteArrayInputStream(bytes);
+            if (bytes == null) {
+                return InputStream.nullInputStream();
+            }
+            return new ByteArrayInputStream(uri.endsWith(".svg") ? legible(bytes) : bytes);
+        }
+
+        private static byte[] legible(byte[] svg) {
+            return TWELVE.matcher(new String(svg, StandardCharsets.UTF_8)).replaceAll("${before}12.01").getBytes(StandardCharsets.UTF_8);
         }
 
         @Override
