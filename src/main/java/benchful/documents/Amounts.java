@@ -41,6 +41,12 @@ final class Amounts {
         return paper == Paper.LETTER ? customary(amount, metric) : metric;
     }
 
+    /** In the unit it was written in, so that measures of one piece read alike. */
+    String asWritten(Quantity amount) {
+        String written = Formats.words(amount);
+        return paper == Paper.LETTER && !CUSTOMARY.contains(amount.unit()) ? customary(amount, written) : written;
+    }
+
     /** "54", "2 x 10 mm", "1.24 m". */
     String words(Kit.Content content) {
         if (content.pieces() == null) {

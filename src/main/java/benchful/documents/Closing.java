@@ -11,7 +11,7 @@ final class Closing {
     static ChecklistSheet.Section section(PrintSource source, ToolNeeds tools) {
         List<ChecklistSheet.Item> items = new ArrayList<>();
         items.add(ChecklistSheet.Item.of("Each piece goes home with its handout; say how to wear it and what still hardens."));
-        String counted = tools.all().stream().filter(need -> need.there() > 0).map(need -> need.there() + " " + need.tool()).collect(Collectors.joining(", "));
+        String counted = tools.all().stream().filter(need -> need.laidOut() > 0).map(need -> need.laidOut() + " " + need.tool()).collect(Collectors.joining(", "));
         if (!counted.isEmpty()) {
             items.add(ChecklistSheet.Item.noted("Tools counted back.", counted));
         }

@@ -9,7 +9,6 @@ import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 
 /** The days before: orders, cutting, preparation, packing, printing, and what still needs a decision. */
 final class DaysBefore {
@@ -23,14 +22,17 @@ final class DaysBefore {
 
     ChecklistSheet.Section section() {
         List<ChecklistSheet.Item> items = new ArrayList<>();
+        if (source.lesson() != null && !source.lesson().fits()) {
+            items.add(new ChecklistSheet.Item("Decide:", PlanTables.verdict(source.lesson()), "Its page says under “What would help?” what could be done otherwise."));
+        }
         for (Advice advice : source.plan().advice()) {
             items.add(new ChecklistSheet.Item("Decide:", advice.sentence(), ""));
         }
         source.materials().orders().stream().sorted(Comparator.comparing(SupplierOrder::orderBy, Comparator.nullsLast(Comparator.naturalOrder())))
                 .forEach(order -> items.add(order(order)));
-        long cut = source.materials().materials().stream().map(MaterialsPlan.MaterialPlan::cutting).filter(Objects::nonNull).count();
+        long cut = source.materials().materials().stream().filter(material -> material.cutting() != null || material.sheets() != null).count();
         if (cut > 0) {
-            items.add(ChecklistSheet.Item.of("Cut %s to length by the cutting sheet.".formatted(Formats.counted((int) cut, "material"))));
+            items.add(ChecklistSheet.Item.of("Cut %s to size by the cutting sheet.".formatted(Formats.counted((int) cut, "material"))));
         }
         if (source.lesson() != null) {
             source.lesson().preparation().items().forEach(item -> items.add(prepared(item)));
@@ -53,12 +55,19 @@ final class DaysBefore {
         return ChecklistSheet.Item.noted("Prepare: %s.".formatted(item.title()), "Takes about %s.".formatted(Formats.words(item.length())));
     }
 
+    /** "9 handouts (5 of 42 cm, 4 of 45 cm)". */
+    private String handouts() {
+        List<String> sizes = source.materials().sizes().stream().filter(size -> size.students() > 0).map(size -> "%d of %s".formatted(size.students(), size.name())).toList();
+        return Formats.counted(source.file().setup().headcount(), "handout") + (sizes.size() < 2 ? "" : " (" + String.join(", ", sizes) + ")");
+    }
+
     private ChecklistSheet.Item printing() {
         List<ClassSetup.Student> students = source.file().setup().students();
         long large = students.stream().filter(student -> Boolean.TRUE.equals(student.largePrint())).count();
-        long left = students.stream().filter(student -> Boolean.TRUE.equals(student.leftHanded())).count();
+        boolean mirrored = source.file().project().steps().stream().anyMatch(step -> step.leftHanded() != null);
+        long left = mirrored ? students.stream().filter(student -> Boolean.TRUE.equals(student.leftHanded())).count() : 0;
         String note = (large == 0 ? "" : large + " in large print. ") + (left == 0 ? "" : left + " with left-handed texts. ");
         return ChecklistSheet.Item.noted("Print %s, labels, register, timed plan and review sheet on %s.".formatted(
-                Formats.counted(source.file().setup().headcount(), "handout"), options.paper().title()), note.strip());
+                handouts(), options.paper().title()), note.strip());
     }
 }

@@ -59,8 +59,8 @@ public record HandoutSheet(
     /** Usual cautions of one hazard; no sentences where they were said before. */
     public record Caution(String name, List<String> sentences, Signage signs) {}
 
-    /** A strand drawn 1:1, in as many rows as the page needs, and how its beads are drawn. */
-    public record FullSize(String title, List<FullRow> rows, List<Legend> legend) {}
+    /** A strand drawn 1:1, in as many rows as the page needs, and how its beads are drawn; {@code knots} where it has any. */
+    public record FullSize(String title, boolean knots, List<FullRow> rows, List<Legend> legend) {}
 
     /** A row of the strand; width and height [mm] as style sheets write them. */
     public record FullRow(String name, String width, String height, String alt) {}

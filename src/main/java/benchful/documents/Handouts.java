@@ -90,7 +90,7 @@ final class Handouts {
         for (Measure measure : project.measures()) {
             Quantity value = piece.values().get(measure.name());
             if (value != null) {
-                facts.add(new HandoutSheet.Fact(measure.label(), amounts.words(value)));
+                facts.add(new HandoutSheet.Fact(measure.label(), amounts.asWritten(value)));
             }
         }
         for (Strand strand : piece.strands().values()) {
@@ -143,7 +143,7 @@ final class Handouts {
         for (String kind : picture.kinds()) {
             legend.add(new HandoutSheet.Legend(bag.drawing("bead-%s-%d".formatted(name, legend.size()), picture.sample(kind)), strand.counts().get(kind) + " " + kind));
         }
-        return new HandoutSheet.FullSize(Formats.number(java.math.BigDecimal.valueOf(strand.beads().size()), 0) + " beads", figures, legend);
+        return new HandoutSheet.FullSize(Formats.number(java.math.BigDecimal.valueOf(strand.beads().size()), 0) + " beads", strand.knots() > 0, figures, legend);
     }
 
     private List<HandoutSheet.Caution> cautions(PrintedSigns signs) {

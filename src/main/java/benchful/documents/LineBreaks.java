@@ -4,7 +4,7 @@ import com.openhtmltopdf.extend.FSTextBreaker;
 import java.text.BreakIterator;
 import java.util.Locale;
 
-/** Where a line may end: as Java says, but never between an apostrophe and the letters that follow it. */
+/** Where a line may end: as Java says, but never between an apostrophe and the letters that follow it, nor within a time such as 21:00. */
 final class LineBreaks implements FSTextBreaker {
     private static final char APOSTROPHE = '\u2019';
 
@@ -14,10 +14,14 @@ final class LineBreaks implements FSTextBreaker {
     @Override
     public int next() {
         int at = breaks.next();
-        while (at != BreakIterator.DONE && at < text.length() && text.charAt(at - 1) == APOSTROPHE && Character.isLetter(text.charAt(at))) {
+        while (at != BreakIterator.DONE && at < text.length() && holdsTogether(text.charAt(at - 1), text.charAt(at))) {
             at = breaks.next();
         }
         return at;
+    }
+
+    private static boolean holdsTogether(char before, char after) {
+        return before == APOSTROPHE && Character.isLetter(after) || before == ':' && Character.isDigit(after);
     }
 
     @Override

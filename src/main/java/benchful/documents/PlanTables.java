@@ -29,14 +29,12 @@ final class PlanTables {
     private final LessonPlan lesson;
     private final List<Break> breaks;
     private final Map<String, Integer> numbers;
-    private final boolean many;
 
     PlanTables(PrintSource source) {
         this.plan = source.plan();
         this.lesson = source.lesson();
         this.breaks = source.plan().breaks();
         this.numbers = StepNumbers.of(lesson);
-        this.many = lesson.meetings().size() > 1;
     }
 
     /** On a page on its side. */
@@ -56,7 +54,7 @@ final class PlanTables {
         List<HandoutSheet.Figure> pictures = large ? lesson.meetings().stream().map(meeting -> figure(bag, picture, List.of(meeting))).toList()
                 : List.of(figure(bag, picture, lesson.meetings()));
         List<PlanTable.Ahead> ahead = lesson.preparation().items().stream().map(item -> new PlanTable.Ahead(item.title(), Formats.words(item.length()))).toList();
-        return new PlanTable(pictures, verdict(), large, days(true), ahead);
+        return new PlanTable(pictures, verdict(lesson), large, days(true), ahead);
     }
 
     private HandoutSheet.Figure figure(PictureBag bag, PlanPicture picture, List<MeetingPlan> meetings) {
@@ -71,13 +69,15 @@ final class PlanTables {
                         breaks.stream().filter(pause -> breaksToo).map(pause -> new Timed(pause.start(), 0, row(pause))))
                 .sorted(Comparator.comparing(Timed::start).thenComparing(Timed::number))
                 .collect(Collectors.groupingBy(timed -> timed.start().toLocalDate(), TreeMap::new, Collectors.mapping(Timed::row, Collectors.toList())));
-        return byDay.entrySet().stream().map(day -> new PlanTable.Day(many ? Formats.words(day.getKey()) : "", day.getValue())).toList();
+        return byDay.entrySet().stream().map(day -> new PlanTable.Day(byDay.size() > 1 ? Formats.words(day.getKey()) : "", day.getValue())).toList();
     }
 
     private record Timed(LocalDateTime start, int number, PlanTable.Row row) {}
 
-    private String verdict() {
-        String end = many ? Formats.words(lesson.finish()) : Formats.clock(lesson.finish());
+    /** "Ends at about 17:40, 20 min before the booked end." */
+    static String verdict(LessonPlan lesson) {
+        boolean sameDay = lesson.finish().toLocalDate().equals(lesson.meetings().get(0).start().toLocalDate());
+        String end = sameDay ? Formats.clock(lesson.finish()) : Formats.words(lesson.finish());
         return lesson.fits() ? "Ends at about %s, %s before the booked end.".formatted(end, Formats.words(lesson.spare()))
                 : "Ends at about %s: %s over the booked end.".formatted(end, Formats.words(lesson.over()));
     }

@@ -11,6 +11,7 @@ import benchful.web.Formats;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What print-outs are filled from.
@@ -46,9 +47,16 @@ public record PrintSource(
         if (meetings.isEmpty()) {
             return "";
         }
-        ClassSetup.Meeting first = meetings.get(0);
-        String hours = "%s, %s to %s".formatted(Formats.words(first.date()), Formats.words(first.starts()), Formats.words(first.ends()));
-        return meetings.size() == 1 ? hours : hours + ", first of %d meetings".formatted(meetings.size());
+        return meetings.size() == 1 ? hours(meetings.get(0)) : hours(meetings.get(0)) + ", first of %d meetings".formatted(meetings.size());
+    }
+
+    /** All of them: "Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30". */
+    String meetings() {
+        return file.setup().meetings().stream().map(PrintSource::hours).collect(Collectors.joining("; "));
+    }
+
+    private static String hours(ClassSetup.Meeting meeting) {
+        return "%s, %s to %s".formatted(Formats.words(meeting.date()), Formats.words(meeting.starts()), Formats.words(meeting.ends()));
     }
 
     String where() {

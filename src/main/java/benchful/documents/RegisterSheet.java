@@ -1,14 +1,20 @@
 package benchful.documents;
 
+import benchful.classes.ClassSetup;
 import benchful.core.needs.Take;
 import benchful.plans.Kit;
-import benchful.classes.ClassSetup;
+import benchful.web.Formats;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Who is here, with needs and whom to call. A sheet of its own, so that it can be kept out of sight. */
-public record RegisterSheet(SheetHead head, List<Line> lines, String meetings) {
+/**
+ * Who is here, with needs and whom to call. A sheet of its own, so that it can be kept out of sight.
+ *
+ * @param meetings all of them, with hours
+ * @param days "18 Mar" for each meeting, to tick who is here; one empty word where there is only one
+ */
+public record RegisterSheet(SheetHead head, List<Line> lines, String meetings, List<String> days) {
 
     /** @param name empty where the student is not known yet */
     public record Line(String seat, String name, String needs, String contact, String phone) {}
@@ -17,7 +23,12 @@ public record RegisterSheet(SheetHead head, List<Line> lines, String meetings) {
         SheetHead head = SheetHead.of(source, "Register: " + source.title(), Stylesheet.landscape(options.paper(), options.version()),
                 options.paper(), options.version(), List.of(new SheetHead.Bookmark("Register", "top")));
         List<Line> lines = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.STUDENT).map(kit -> line(source, kit)).toList();
-        return new RegisterSheet(head, lines, source.when());
+        return new RegisterSheet(head, lines, source.meetings(), days(source));
+    }
+
+    private static List<String> days(PrintSource source) {
+        List<ClassSetup.Meeting> meetings = source.file().setup().meetings();
+        return meetings.size() < 2 ? List.of("") : meetings.stream().map(meeting -> Formats.day(meeting.date())).toList();
     }
 
     private static Line line(PrintSource source, Kit kit) {

@@ -28,11 +28,16 @@ public record ShoppingSheet(SheetHead head, List<Order> orders, String total, St
         SheetHead head = SheetHead.of(source, "Shopping list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), bookmarks(plan));
         List<Order> orders = plan.orders().stream().map(order -> order(source, order, amounts)).toList();
-        List<String> shelf = plan.materials().stream().filter(material -> material.bought().bought().signum() == 0 && material.bought().unmet().signum() == 0)
-                .map(material -> amounts.words(material.need().total()) + " " + material.name()).toList();
+        List<String> shelf = plan.materials().stream().map(MaterialsPlan.MaterialPlan::bought).filter(bought -> bought.need().compareTo(bought.missing()) > 0)
+                .map(bought -> shelf(bought, amounts)).toList();
         List<String> missing = plan.materials().stream().filter(material -> material.bought().unmet().signum() > 0)
                 .map(material -> amounts.words(material.bought().unmet()) + " " + material.name()).toList();
         return new ShoppingSheet(head, orders, plan.orders().isEmpty() ? "" : Formats.words(plan.total()), plan.proof(), shelf, missing);
+    }
+
+    private static String shelf(Bought bought, Amounts amounts) {
+        String taken = amounts.words(bought.need().minus(bought.missing()));
+        return bought.missing().signum() == 0 ? "%s %s".formatted(taken, bought.material()) : "%s of %s %s".formatted(taken, amounts.words(bought.need()), bought.material());
     }
 
     private static List<SheetHead.Bookmark> bookmarks(MaterialsPlan plan) {
@@ -62,7 +67,7 @@ public record ShoppingSheet(SheetHead head, List<Order> orders, String total, St
     private static Line line(PrintSource source, Purchase purchase, Amounts amounts) {
         String left = source.materials().materials().stream().map(MaterialsPlan.MaterialPlan::bought)
                 .filter(bought -> bought.material().equals(purchase.material())).map(Bought::leftover)
-                .filter(leftover -> leftover.signum() > 0).map(amounts::words).findFirst().orElse("");
+                .map(amounts::words).findFirst().orElse("");
         String packs = "%d × %s".formatted(purchase.packs(), Formats.words(purchase.holds()));
         return new Line(packs, purchase.material(), price(purchase), Formats.words(purchase.net()), left);
     }

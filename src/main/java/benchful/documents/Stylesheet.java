@@ -14,7 +14,7 @@ final class Stylesheet {
 
     /** Upright, with margins and a footer. */
     static RawString of(Paper paper, Version version) {
-        return page(paper.width(), paper.height(), version == Version.LARGE ? "14mm 15mm 36mm 15mm" : "14mm 15mm 24mm 15mm");
+        return page(paper.width(), paper.height(), version == Version.LARGE ? "14mm 15mm 43mm 15mm" : "14mm 15mm 24mm 15mm");
     }
 
     /** For tables: upright, and on its side in large print, which needs the width. */
@@ -24,7 +24,7 @@ final class Stylesheet {
 
     /** On its side, for wide pictures and tables. */
     static RawString landscape(Paper paper, Version version) {
-        return page(paper.height(), paper.width(), version == Version.LARGE ? "12mm 14mm 32mm 14mm" : "12mm 14mm 22mm 14mm");
+        return page(paper.height(), paper.width(), version == Version.LARGE ? "12mm 14mm 38mm 14mm" : "12mm 14mm 22mm 14mm");
     }
 
     /** Without margins or footer, for sheets of labels. */

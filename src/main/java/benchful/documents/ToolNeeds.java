@@ -24,6 +24,10 @@ final class ToolNeeds {
             return room + brought;
         }
 
+        int laidOut() {
+            return Math.min(wanted, there());
+        }
+
         /** Fewer than one for each student, so that it goes round. */
         boolean shared() {
             return there() < wanted;

@@ -125,8 +125,13 @@ final class PlanPanel {
 
     private void background(double lanes, double bottom) {
         picture.breaks().stream().filter(this::within).forEach(pause -> pause(pause, lanes, bottom));
+        double written = Double.NEGATIVE_INFINITY;
         for (LocalDateTime at : scale.ticks()) {
             svg.line(x(at), lanes - 0.35 * text, x(at), bottom, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.LINE));
+            if (anchor(at).equals("end") && x(at) - written < 4.1 * text) {
+                continue; // it would run into the label before it
+            }
+            written = x(at);
             svg.text(x(at), lanes - 0.6 * text, 0.9 * text, Formats.clock(at), "text-anchor=\"%s\" fill=\"%s\"".formatted(anchor(at), Svg.QUIET));
         }
     }

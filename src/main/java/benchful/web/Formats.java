@@ -24,9 +24,15 @@ import org.joda.money.Money;
 @TemplateExtension
 public final class Formats {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
+    private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private Formats() {}
+
+    /** "6 Mar". */
+    public static String day(LocalDate date) {
+        return SHORT_DAY.format(date);
+    }
 
     /** "Sat 6 Mar 2027". */
     public static String words(LocalDate date) {

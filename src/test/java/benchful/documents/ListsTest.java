@@ -38,7 +38,13 @@ class ListsTest {
         MaterialsPlan plan = source.materials();
         assertThat(sheet.total()).isEqualTo(Formats.words(plan.total()));
         assertThat(sheet.orders()).hasSameSizeAs(plan.orders());
-        assertThat(sheet.orders().stream().mapToInt(order -> order.lines().size()).sum() + sheet.shelf().size() + sheet.missing().size()).isEqualTo(plan.materials().size());
+        plan.materials().forEach(material -> {
+            long bought = sheet.orders().stream().flatMap(order -> order.lines().stream()).filter(line -> line.material().equals(material.name())).count();
+            long shelved = sheet.shelf().stream().filter(words -> words.endsWith(" " + material.name())).count();
+            assertThat(bought).as("bought " + material.name()).isEqualTo(material.bought().bought().signum());
+            assertThat(shelved).as("on the shelf " + material.name()).isEqualTo(material.bought().need().compareTo(material.bought().missing()) > 0 ? 1 : 0);
+        });
+        assertThat(sheet.shelf()).contains("74 of 437 amazonite round 6 mm");
         assertThat(sheet.orders()).filteredOn(order -> order.supplier().equals("Ninepin Bead Loft")).singleElement().satisfies(order -> {
             assertThat(order.by()).isEqualTo("Mon 1 Mar 2027");
             assertThat(order.lines()).extracting(ShoppingSheet.Line::material).contains("freshwater pearl 8 mm");

@@ -52,6 +52,7 @@ class PrintOutsTest {
             saysWhomToCallOnTheRegisterOnly(pdf, what);
             if (what != PrintOut.LABELS) {
                 leavesNoPageEmpty(pdf, version);
+                staysOutOfThePrintersReach(pdf);
                 carriesClassAndSafetyStatementAtTheFootOfEveryPage(pdf);
             }
             if (what != PrintOut.LABELS && version == Version.LARGE) {
@@ -97,6 +98,11 @@ class PrintOutsTest {
     private static void keepsEveryLetterInsideTheMargins(PdfReading pdf, PrintOut what) throws IOException {
         double margin = what == PrintOut.LABELS ? 0 : 8;
         assertThat(pdf.glyphs().stream().filter(glyph -> glyph.x() < margin || glyph.right() > wide(pdf, glyph) - margin).toList()).isEmpty();
+    }
+
+    /** Most printers leave 5 mm of the paper's foot white. */
+    private static void staysOutOfThePrintersReach(PdfReading pdf) throws IOException {
+        assertThat(pdf.glyphs()).allSatisfy(glyph -> assertThat(glyph.y()).isLessThan(pdf.document().getPage(glyph.page() - 1).getMediaBox().getHeight() * MM - 6));
     }
 
     private static double wide(PdfReading pdf, PdfReading.Glyph glyph) {

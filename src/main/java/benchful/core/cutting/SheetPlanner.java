@@ -89,8 +89,9 @@ public final class SheetPlanner {
 
     private String proof(BigDecimal cost, BigDecimal bound) {
         if (cost.compareTo(bound) == 0) {
-            return request.stocks().size() > 1 ? "Proven least: no other cuts from edge to edge cost less for new sheets, deliveries left aside."
-                    : "Proven least: no other cuts from edge to edge take fewer new sheets.";
+            String grain = request.pieces().stream().anyMatch(Rectangle::grain) ? ", all grain lying one way" : "";
+            return request.stocks().size() > 1 ? "Proven least: no other cuts from edge to edge cost less for new sheets%s, deliveries left aside.".formatted(grain)
+                    : "Proven least: no other cuts from edge to edge take fewer new sheets%s.".formatted(grain);
         }
         return request.stocks().size() > 1
                 ? "Best cutting found; another might cost up to %s less for new sheets.".formatted(cost.subtract(bound).stripTrailingZeros().toPlainString())
