@@ -32,7 +32,8 @@ public class CraftClass extends PanacheEntityBase {
     @Version
     long version;
 
-    @ManyToOne(optional = false, fetch = FetchType.LAZY)
+    /** Always at hand: its name is the title of a class that has none of its own. */
+    @ManyToOne(optional = false)
     Project project;
 
     @ManyToOne(fetch = FetchType.LAZY)

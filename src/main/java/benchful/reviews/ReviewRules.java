@@ -14,6 +14,9 @@ final class ReviewRules {
     static List<Fault> check(ReviewSheet sheet) {
         List<Fault> faults = new ArrayList<>();
         sheet.steps().forEach((step, note) -> {
+            if (note.took() != null && note.ended() != null) {
+                faults.add(new Fault("/steps/" + step + "/took", "Give either when it ended or how long it took, and leave the other empty."));
+            }
             if (note.took() != null && note.took().compareTo(LONGEST) > 0) {
                 faults.add(new Fault("/steps/" + step + "/took", "A step takes at most 60 days. Write it like 20 min."));
             }

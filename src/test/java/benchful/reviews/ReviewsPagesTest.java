@@ -46,6 +46,21 @@ class ReviewsPagesTest {
     }
 
     @Test
+    void reviewsAClassThatHasNoTitleOfItsOwn() {
+        String untitled = "/classes/" + data.classTitled("Coiled wire earrings") + "/review";
+        tutor.open(untitled).type("/steps/" + tutor.page().select("input[name$=/took]").get(0).attr("name").split("/")[2] + "/took", "9 min").press("Save the review");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.open(untitled).page().select("h1, main p a").text()).contains("Coiled wire earrings");
+    }
+
+    @Test
+    void asksForTheEndOrTheTimeNotBoth() {
+        tutor.open(page).type("/steps/welcome/ended", "12:40").type("/steps/welcome/took", "9 min").press("Save the review");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults().toString()).contains("Give either when it ended or how long it took");
+    }
+
+    @Test
     void refusesNonsenseAndKeepsIt() {
         tutor.open(page).type("/steps/knot/took", "ages").type("/materials/knot cover 4 mm/broken", "some").press("Save the review");
         assertThat(tutor.status()).isEqualTo(422);
