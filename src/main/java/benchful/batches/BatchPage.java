@@ -1,7 +1,7 @@
 package benchful.batches;
 
-import benchful.catalogue.Material;
 import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.Overdrawn;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.plans.ClassFile;
@@ -29,10 +29,6 @@ import java.util.stream.Collectors;
 public record BatchPage(long id, String title, String projectName, BatchSheet sheet, List<KitKind> kinds, MaterialsPlan plan, String notice, List<Overdrawn> overdrawn,
         List<String> unweighed, long version) {
 
-    /** A material whose stock is below nothing: it must be counted. */
-    @TemplateData
-    public record Overdrawn(long id, String name, Quantity onHand) {}
-
     /**
      * @param kit one of them
      * @param packed how many of them are packed
@@ -58,13 +54,9 @@ public record BatchPage(long id, String title, String projectName, BatchSheet sh
         List<Kit> all = Requirements.of(file).kits();
         Map<String, List<Kit>> sizes = all.stream().collect(Collectors.groupingBy(Kit::size, LinkedHashMap::new, Collectors.toList()));
         List<KitKind> kinds = sizes.values().stream().map(kits -> new KitKind(kits.get(0), kits.size(), batch.packed(kits.get(0).size()), weight(kits.get(0), batch.sheet().packaging()))).toList();
-        return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, open, notice, overdrawn(all),
+        return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, open, notice,
+                Overdrawn.among(all.stream().flatMap(k -> k.contents().stream()).map(Kit.Content::material).distinct().toList()),
                 unweighed(file, all), batch.version());
-    }
-
-    private static List<Overdrawn> overdrawn(List<Kit> kits) {
-        return Material.named(kits.stream().flatMap(k -> k.contents().stream()).map(Kit.Content::material).distinct().toList()).stream()
-                .filter(m -> m.onHand().signum() < 0).map(m -> new Overdrawn(m.id(), m.name(), m.onHand())).toList();
     }
 
     private static Quantity weight(Kit kit, Quantity packaging) {

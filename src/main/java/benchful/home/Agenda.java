@@ -33,7 +33,7 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 class Agenda {
     private static final int NEXT_CLASSES = 5;
-    private static final int PACK_DAYS_BEFORE = 3;
+    private static final int PACK_DAYS_BEFORE = 1;
 
     private final PlanService plans;
     private final Fit fit;

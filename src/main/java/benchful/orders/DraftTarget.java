@@ -5,10 +5,15 @@ import benchful.web.Faults;
 import benchful.web.SheetPost;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.Consumer;
 import org.joda.money.CurrencyUnit;
 
-/** A draft that takes changed packs and prices from its form. */
-record DraftTarget(PurchaseOrder order, Clock clock) implements SheetPost.Target<OrderSheet> {
+/**
+ * A draft that takes changed packs and prices from its form.
+ *
+ * @param then what the button does beside: nothing, one more line, sending; never without what was typed
+ */
+record DraftTarget(PurchaseOrder order, Clock clock, Consumer<PurchaseOrder> then) implements SheetPost.Target<OrderSheet> {
 
     @Override
     public long version() {
@@ -39,6 +44,7 @@ record DraftTarget(PurchaseOrder order, Clock clock) implements SheetPost.Target
     @Override
     public String save(OrderSheet sheet) {
         sheet.into(order);
+        then.accept(order);
         order.changed(clock.instant());
         PurchaseOrder.flush();
         return "/orders/" + order.id();

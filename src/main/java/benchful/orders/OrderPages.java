@@ -25,6 +25,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The page of an order: changing a draft, sending it, receiving what comes, and cancelling the rest. */
 @Path("/orders/{id: \\d+}")
@@ -62,41 +63,31 @@ class OrderPages {
     @Path("lines")
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        PurchaseOrder order = existing(id);
-        return new SheetPost<>(DRAFT, f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, clock));
+        return changed(existing(id), form, order -> {});
     }
 
-    /** Puts one more of the supplier's packs on a draft. */
+    /** Puts one more of the supplier's packs on a draft, with what was changed on it. */
     @POST
     @Path("additions")
     @Transactional
     public Response add(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         PurchaseOrder order = existing(id);
-        if (overtaken(order, form) || order.status() != OrderStatus.DRAFT) {
-            return Pages.stale(page(order, OVERTAKEN));
-        }
         Optional<SupplierOffer> offer = Pages.number(form.getFirst("offer")).flatMap(o -> SupplierOffer.<SupplierOffer>findByIdOptional(o))
                 .filter(o -> o.supplier().equals(order.seller()));
         Optional<Long> packs = Pages.number(form.getFirst("packs")).filter(n -> n > 0 && n <= MOST_PACKS);
         if (offer.isEmpty() || packs.isEmpty()) {
-            return Pages.faulty(page(order, NO_PACKS));
+            SheetForm typed = SheetForm.of(new FormTree(DRAFT.schema()).of(form), Pages.version(form));
+            return Pages.faulty(page(order, typed, receipt(order), NO_PACKS));
         }
-        writer.add(order, offer.get(), packs.get().intValue());
-        return shown(id);
+        return changed(order, form, draft -> writer.add(draft, offer.get(), packs.get().intValue()));
     }
 
-    /** The order goes to the supplier. */
+    /** The order goes to the supplier as it stands in the form. */
     @POST
     @Path("dispatch")
     @Transactional
     public Response send(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        PurchaseOrder order = existing(id);
-        if (overtaken(order, form) || order.status() != OrderStatus.DRAFT) {
-            return Pages.stale(page(order, OVERTAKEN));
-        }
-        order.send(LocalDate.now(clock));
-        order.changed(clock.instant());
-        return shown(id);
+        return changed(existing(id), form, order -> order.send(LocalDate.now(clock)));
     }
 
     /** A parcel came: what is in it goes on the shelf, once. */
@@ -152,6 +143,10 @@ class OrderPages {
     public Response csv(@PathParam("id") long id) {
         String text = OrderCsv.text(PurchaseOrder.byId(id).orElseThrow(NotFoundException::new));
         return Response.ok(text).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"order-%d.csv\"".formatted(id)).build();
+    }
+
+    private Response changed(PurchaseOrder order, MultivaluedMap<String, String> form, Consumer<PurchaseOrder> then) {
+        return new SheetPost<>(DRAFT, f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, clock, then));
     }
 
     private static boolean overtaken(PurchaseOrder order, MultivaluedMap<String, String> form) {

@@ -3,6 +3,7 @@ package benchful.packing;
 import benchful.core.quantity.Quantity;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * A kit, or what is packed for all.
@@ -19,6 +20,11 @@ public record Box(String key, String title, String size, List<Item> items) {
 
     public int ticked() {
         return (int) items.stream().filter(Item::ticked).count();
+    }
+
+    /** Materials that are ticked, a line each. */
+    public String was() {
+        return items.stream().filter(Item::ticked).map(Item::material).collect(Collectors.joining("\n"));
     }
 
     public boolean packed() {

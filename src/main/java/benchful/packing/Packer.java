@@ -9,10 +9,11 @@ import benchful.stock.StockLedger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * Ticks what is packed, and takes ticks back. Stock moves with each: a tick that stands already, or is gone already, moves
@@ -43,21 +44,29 @@ public class Packer {
     }
 
     /**
+     * Moves materials in the order of their identifiers, so that two packers never wait for each other.
+     *
      * @param craftClass kept from other packers until the transaction ends
-     * @param tick materials of the box; what is not on it is passed over
-     * @param untick materials that are put back
      */
     @Transactional
-    void change(CraftClass craftClass, String kit, Collection<String> tick, Collection<String> untick) {
-        untick.stream().map(m -> PackedContent.of(craftClass.id(), kit, m)).flatMap(Optional::stream).sorted(byStock()).forEach(this::putBack);
-        List<Box.Item> items = tick.isEmpty() ? List.of() : list(craftClass).box(kit).map(Box::items).orElse(List.of());
-        items.stream().filter(i -> tick.contains(i.material()) && !i.ticked())
-                .map(i -> content(craftClass, kit, i)).sorted(byStock()).forEach(this::pack);
+    void change(CraftClass craftClass, List<BoxChange> changes) {
+        PackingList list = list(craftClass);
+        Stream<Move> back = changes.stream().flatMap(c -> c.untick().stream().map(m -> PackedContent.of(craftClass.id(), c.kit(), m)).flatMap(Optional::stream))
+                .map(content -> new Move(content, this::putBack));
+        Stream<Move> in = changes.stream().flatMap(c -> list.box(c.kit()).stream().flatMap(box -> box.items().stream())
+                        .filter(item -> c.tick().test(item.material()) && !item.ticked()).map(item -> content(craftClass, c.kit(), item)))
+                .map(content -> new Move(content, this::pack));
+        Stream.concat(back, in).sorted(Comparator.comparing(Move::material)).forEach(Move::make);
     }
 
-    /** Materials are moved in the order of their identifiers, so that two packers never wait for each other. */
-    private static Comparator<PackedContent> byStock() {
-        return Comparator.comparing(p -> p.stocked == null ? 0 : p.stocked.id());
+    private record Move(PackedContent content, Consumer<PackedContent> kind) {
+        long material() {
+            return content.stocked == null ? 0 : content.stocked.id();
+        }
+
+        void make() {
+            kind.accept(content);
+        }
     }
 
     private PackedContent content(CraftClass craftClass, String kit, Box.Item item) {

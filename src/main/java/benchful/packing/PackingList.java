@@ -74,6 +74,10 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
         return boxes.stream().filter(b -> b.key().equals(key)).findFirst();
     }
 
+    List<String> materials() {
+        return boxes.stream().flatMap(b -> b.items().stream()).map(Box.Item::material).distinct().toList();
+    }
+
     public int items() {
         return boxes.stream().mapToInt(b -> b.items().size()).sum();
     }

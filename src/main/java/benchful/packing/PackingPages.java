@@ -1,5 +1,6 @@
 package benchful.packing;
 
+import benchful.catalogue.Overdrawn;
 import benchful.classes.CraftClass;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
@@ -15,9 +16,9 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Packing the kits of a class and ticking them off. */
 @Path("/classes/{id: \\d+}/packing")
@@ -31,7 +32,7 @@ class PackingPages {
 
     @CheckedTemplate(basePath = "packing")
     static class Templates {
-        static native TemplateInstance show(long id, String title, PackingList list);
+        static native TemplateInstance show(long id, String title, PackingList list, List<Overdrawn> overdrawn);
 
         private Templates() {}
     }
@@ -40,24 +41,32 @@ class PackingPages {
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = CraftClass.byId(id).orElseThrow(NotFoundException::new);
-        return Templates.show(id, craftClass.title(), packer.list(craftClass));
+        PackingList list = packer.list(craftClass);
+        return Templates.show(id, craftClass.title(), list, Overdrawn.among(list.materials()));
     }
 
     /**
-     * Follows only what the packer changed on the form: what was ticked and is not any more is put back, what was not and
-     * is now is packed. What somebody else ticked meanwhile stays.
+     * Follows only what the packer changed in any box of the form: what was ticked and is not any more is put back, what was
+     * not and is now is packed. What somebody else ticked meanwhile stays.
      */
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
-        String kit = Optional.ofNullable(form.getFirst("kit")).orElse("");
-        List<String> was = form.getOrDefault("was", List.of());
-        boolean whole = form.containsKey("whole");
-        List<String> ticked = new ArrayList<>(form.getOrDefault(whole ? "material" : "ticked", List.of()));
-        packer.change(craftClass, kit, without(ticked, was), whole ? List.of() : without(was, ticked));
-        return Pages.seeOther("/classes/" + id + "/packing" + place(form.getFirst("place")));
+        List<String> kits = form.getOrDefault("kit", List.of());
+        packer.change(craftClass, IntStream.rangeClosed(1, kits.size()).mapToObj(number -> changed(kits.get(number - 1), number, form)).toList());
+        return Pages.seeOther("/classes/" + id + "/packing" + place(form.containsKey("whole") ? form.getFirst("whole") : form.getFirst("place")));
+    }
+
+    /** @param number of the box on the form, which its fields' names end in */
+    private static BoxChange changed(String kit, int number, MultivaluedMap<String, String> form) {
+        if (String.valueOf(number).equals(form.getFirst("whole"))) {
+            return BoxChange.whole(kit);
+        }
+        List<String> was = Optional.ofNullable(form.getFirst("was-" + number)).map(lines -> lines.lines().toList()).orElse(List.of());
+        List<String> ticked = form.getOrDefault("ticked-" + number, List.of());
+        return BoxChange.of(kit, without(ticked, was), without(was, ticked));
     }
 
     private static List<String> without(List<String> all, List<String> some) {

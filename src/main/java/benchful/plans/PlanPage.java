@@ -62,8 +62,8 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sh
     }
 
     public List<KitGroup> kitGroups() {
-        Map<List<Kit.Content>, List<Kit>> groups = plan.materials().kits().stream()
-                .collect(Collectors.groupingBy(Kit::contents, LinkedHashMap::new, Collectors.toList()));
+        Map<List<Object>, List<Kit>> groups = plan.materials().kits().stream()
+                .collect(Collectors.groupingBy(kit -> List.of(kit.size(), kit.contents()), LinkedHashMap::new, Collectors.toList()));
         return groups.values().stream().map(KitGroup::new).toList();
     }
 

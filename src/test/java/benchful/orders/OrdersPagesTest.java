@@ -113,6 +113,20 @@ class OrdersPagesTest {
         assertThat(tutor.open("/orders").rows("div[aria-label=Orders that are done] table")).anyMatch(r -> r.contains("received"));
     }
 
+    @Test
+    void sendsAndAddsWithWhatWasTypedThoughItWasNotSavedBefore() {
+        written("Ninepin Bead Loft");
+        String silk = line("bead silk 0.6 mm");
+        tutor.type("/lines/" + silk + "/packs", "9").press("Add");
+        assertThat(tutor.field("/lines/" + silk + "/packs")).isEqualTo("9");
+        tutor.type("/lines/" + silk + "/packs", "8").type("packs", "0").press("Add");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.field("/lines/" + silk + "/packs")).isEqualTo("8");
+        tutor.type("/lines/" + silk + "/packs", "11").press("Mark as sent");
+        assertThat(tutor.page().select(".lead").text()).startsWith("Sent, sent ");
+        assertThat(cells("bead silk 0.6 mm")).contains("11");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             packs | -1      | Give how many packs, from 0 to 100,000

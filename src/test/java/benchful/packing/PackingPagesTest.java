@@ -6,6 +6,9 @@ import benchful.SampleData;
 import benchful.catalogue.Material;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.stock.Cause;
 import benchful.stock.StockLedger;
 import benchful.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -59,7 +62,7 @@ class PackingPagesTest {
         assertThat(onHand(CLASP)).isEqualTo(before - 1);
         assertThat(tutor.page().select(".lead").text()).contains("1 of 13 boxes complete");
 
-        tutor.type("ticked", null).press(keep(FIRST));
+        tutor.type(ticked(tutor, FIRST), null).press(keep(FIRST));
         assertThat(heading(FIRST)).doesNotContain("packed");
         assertThat(onHand(CLASP)).isEqualTo(before);
     }
@@ -81,10 +84,27 @@ class PackingPagesTest {
     }
 
     @Test
+    void keepsTicksInEveryBoxWhicheverButtonIsPressed() {
+        tutor.open(page + "/packing");
+        tutor.type(ticked(tutor, "Imani Okoro"), CLASP).type(ticked(tutor, "Łucja Wąs"), CLASP).press(whole(FIRST));
+        assertThat(heading(FIRST)).endsWith(": packed");
+        assertThat(heading("Imani Okoro")).contains(": 1 of");
+        assertThat(heading("Łucja Wąs")).contains(": 1 of");
+    }
+
+    @Test
+    void saysWhatTheShelfDoesNotHold() {
+        QuarkusTransaction.requiringNew().run(() -> ledger.count(Material.byName(CLASP).orElseThrow().id(), Quantity.zero(Unit.PIECE), Cause.NONE));
+        tutor.open(page + "/packing").press(whole(FIRST));
+        assertThat(tutor.page().select(".panel.warn").text()).contains("Less than nothing on the shelf: " + CLASP, "Count what is there");
+    }
+
+    @Test
     void keepsWhatSomebodyElseTickedMeanwhile() {
         Visitor other = new Visitor(address).open(page + "/packing");
-        tutor.open(page + "/packing").type("ticked", CLASP).press(keep(FIRST));
-        other.type("ticked", "bead silk 0.6 mm").press(keep(other, FIRST));
+        tutor.open(page + "/packing");
+        tutor.type(ticked(tutor, FIRST), CLASP).press(keep(FIRST));
+        other.type(ticked(other, FIRST), "bead silk 0.6 mm").press(keep(other, FIRST));
         assertThat(other.page().select("section:has(h2:contains(%s)) input[checked]".formatted(FIRST)).eachAttr("value"))
                 .containsExactlyInAnyOrder(CLASP, "bead silk 0.6 mm");
     }
@@ -105,7 +125,8 @@ class PackingPagesTest {
 
         tutor.press("Reserve what it needs now");
         assertThat(free(CLASP)).as("reserving again changes nothing").isEqualTo(free);
-        tutor.open(page + "/packing").type("ticked", null).press(keep(FIRST));
+        tutor.open(page + "/packing");
+        tutor.type(ticked(tutor, FIRST), null).press(keep(FIRST));
         tutor.open(page + "/reservation");
         assertThat(row(CLASP)).isEqualTo(clasp);
         tutor.press("Release it");
@@ -173,6 +194,10 @@ class PackingPagesTest {
 
     private static Element whole(Visitor person, String kit) {
         return person.page().selectFirst("section:has(h2:contains(%s)) button[name=whole]".formatted(kit));
+    }
+
+    private static String ticked(Visitor person, String kit) {
+        return person.page().selectFirst("section:has(h2:contains(%s)) input[type=checkbox]".formatted(kit)).attr("name");
     }
 
     private Element keep(String kit) {

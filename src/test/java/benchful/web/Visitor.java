@@ -66,7 +66,7 @@ public final class Visitor {
     }
 
     public Visitor press(Element button) {
-        FormElement form = (FormElement) button.closest("form");
+        FormElement form = (FormElement) (button.hasAttr("form") ? page.getElementById(button.attr("form")) : button.closest("form"));
         String action = button.hasAttr("formaction") ? button.absUrl("formaction") : form.absUrl("action");
         Connection request = session.newRequest(action.isEmpty() ? page.location() : action).method(Connection.Method.valueOf(
                 form.attr("method").isEmpty() ? "GET" : form.attr("method").toUpperCase(java.util.Locale.ROOT)));
