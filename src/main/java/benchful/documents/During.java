@@ -33,15 +33,10 @@ final class During {
     private static void add(PrintSource source, List<Timed> timed, Block block, int number) {
         String at = at(source, block.start());
         if (block.lane() == Lane.WAIT || block.lane() == Lane.EQUIPMENT) {
-            timed.add(new Timed(block.start(), new ChecklistSheet.Item(at, "step %d begins: %s; ready %s.".formatted(number, block.title(), ready(block)), "")));
+            timed.add(new Timed(block.start(), new ChecklistSheet.Item(at, "step %d begins: %s; ready %s.".formatted(number, block.title(), Formats.clockAfter(block.end(), block.start())), "")));
         } else if (block.lane() == Lane.HOME) {
             timed.add(new Timed(block.start(), new ChecklistSheet.Item(at, "step %d, %s, goes on at home: say until %s.".formatted(number, block.title(), Formats.words(block.end())), "")));
         }
-    }
-
-    /** With the day where it is another. */
-    private static String ready(Block block) {
-        return block.start().toLocalDate().equals(block.end().toLocalDate()) ? Formats.clock(block.end()) : Formats.words(block.end());
     }
 
     private static Timed pause(PrintSource source, Break pause) {

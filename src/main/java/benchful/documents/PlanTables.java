@@ -76,8 +76,7 @@ final class PlanTables {
 
     /** "Ends at about 17:40, 20 min before the booked end." */
     static String verdict(LessonPlan lesson) {
-        boolean sameDay = lesson.finish().toLocalDate().equals(lesson.meetings().get(0).start().toLocalDate());
-        String end = sameDay ? Formats.clock(lesson.finish()) : Formats.words(lesson.finish());
+        String end = Formats.clockAfter(lesson.finish(), lesson.meetings().get(0).start());
         return lesson.fits() ? "Ends at about %s, %s before the booked end.".formatted(end, Formats.words(lesson.spare()))
                 : "Ends at about %s: %s over the booked end.".formatted(end, Formats.words(lesson.over()));
     }

@@ -42,7 +42,8 @@ public class PlanService {
 
     /** With what the hazard library has to say about the class. */
     public ClassPlan plan(ClassFile file) {
-        return planner.plan(file, LocalDate.now(clock)).withAdvice(SafetyAdvice.of(file, hazards.find(HazardUses.of(file).ids())));
+        ClassPlan plan = planner.plan(file, LocalDate.now(clock));
+        return plan.withAdvice(SafetyAdvice.of(file, plan.lesson(), hazards.find(HazardUses.of(file).ids())));
     }
 
     /** The same plan with the chance of ending on time. */

@@ -1,5 +1,7 @@
 package benchful.plans;
 
+import benchful.core.lesson.Lane;
+import benchful.core.lesson.LessonPlan;
 import benchful.hazards.HazardSheet;
 import benchful.projects.Step;
 import benchful.venues.VenueSheet.Ventilation;
@@ -17,13 +19,20 @@ final class SafetyAdvice {
         this.file = file;
     }
 
-    /** @param hazards the library's entries of those in use */
-    static List<Advice> of(ClassFile file, List<HazardSheet> hazards) {
+    /**
+     * @param lesson  as planned; null where it can't be
+     * @param hazards the library's entries of those in use
+     */
+    static List<Advice> of(ClassFile file, LessonPlan lesson, List<HazardSheet> hazards) {
         SafetyAdvice advice = new SafetyAdvice(file);
         hazards.forEach(advice::age);
         hazards.forEach(advice::air);
-        file.project().steps().stream().filter(Step::atHome).forEach(advice::uncured);
+        file.project().steps().stream().filter(step -> step.atHome() && (lesson == null || endsAtHome(lesson, step))).forEach(advice::uncured);
         return List.copyOf(advice.found);
+    }
+
+    private static boolean endsAtHome(LessonPlan lesson, Step step) {
+        return lesson.blocks().stream().anyMatch(block -> block.step().equals(step.id()) && block.lane() == Lane.HOME);
     }
 
     private void age(HazardSheet h) {
@@ -53,7 +62,7 @@ final class SafetyAdvice {
     }
 
     private void uncured(Step step) {
-        say("“%s” may end at home: tell students what still cures, how to carry it and until when. The handout says so.".formatted(step.title()));
+        say("“%s” ends at home: tell students what still cures, how to carry it and until when. The handout says so.".formatted(step.title()));
     }
 
     private static String words(Ventilation v) {

@@ -29,6 +29,11 @@ public final class Formats {
 
     private Formats() {}
 
+    /** "18:30", with its day where that is another than the day of the moment before it. */
+    public static String clockAfter(LocalDateTime moment, LocalDateTime before) {
+        return moment.toLocalDate().equals(before.toLocalDate()) ? clock(moment) : words(moment);
+    }
+
     /** "6 Mar". */
     public static String day(LocalDate date) {
         return SHORT_DAY.format(date);

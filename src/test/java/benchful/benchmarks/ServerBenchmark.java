@@ -79,7 +79,7 @@ public final class ServerBenchmark {
     /** The knotted strand for twelve, filled up to 25 steps. */
     private static ClassFile classOfTwelve() {
         SampleFiles files = SampleFiles.read();
-        SampleFiles.SampleClass c = files.classes().stream().filter(x -> x.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
+        SampleFiles.SampleClass c = files.classes().stream().filter(x -> x.setup().title() != null && x.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
         ProjectSheet project = files.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow();
         ClassSetup s = c.setup();
         ClassSetup twelve = new ClassSetup(s.title(), s.meetings(), 12, s.level(), s.sizes(), s.students(), s.demonstration(), s.spares(),

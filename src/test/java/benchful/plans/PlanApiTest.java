@@ -150,7 +150,7 @@ class PlanApiTest {
     }
 
     private static ObjectNode fileOf(String title) throws Exception {
-        SampleFiles.SampleClass c = FILES.classes().stream().filter(x -> x.setup().title().startsWith(title)).findFirst().orElseThrow();
+        SampleFiles.SampleClass c = FILES.classes().stream().filter(x -> x.setup().title() != null && x.setup().title().startsWith(title)).findFirst().orElseThrow();
         ClassFile file = new ClassFile(
                 FILES.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow(), c.setup(),
                 FILES.venues().stream().filter(v -> v.name().equals(c.venue())).findFirst().orElseThrow(),

@@ -41,11 +41,27 @@ class SafetyAdviceTest {
     @Test
     void warnsOfAPieceThatGoesHomeUncured() throws IOException {
         assertThat(sentences(file(null, Ventilation.EXTRACTOR))).containsExactly(
-                "“Full cure at home” may end at home: tell students what still cures, how to carry it and until when. The handout says so.");
+                "“Full cure at home” ends at home: tell students what still cures, how to carry it and until when. The handout says so.");
+    }
+
+    @Test
+    void saysNothingOfAWaitThatMayEndAtHomeButEndsInClass() throws IOException {
+        VenueSheet studio = SheetFormat.yaml().treeToValue(SheetFormat.yaml().readTree(Files.readString(Path.of("sample-classes/venues/boatshed-studio.yaml"))), VenueSheet.class);
+        ClassFile home = read(SheetFormat.yaml().valueToTree(file(null, null)), studio);
+        assertThat(SafetyAdvice.of(home, ComputedPlans.of(home).lesson(), List.of())).hasSize(1);
+        ObjectNode whole = SheetFormat.yaml().valueToTree(home);
+        whole.get("project").get("steps").forEach(step -> {
+            if (step.path("at_home").asBoolean()) {
+                ((ObjectNode) step).put("lasts", "1 min");
+            }
+        });
+        ClassFile quick = read(whole, studio);
+        assertThat(ComputedPlans.of(quick).lesson()).isNotNull();
+        assertThat(SafetyAdvice.of(quick, ComputedPlans.of(quick).lesson(), List.of())).isEmpty();
     }
 
     private static List<String> sentences(ClassFile file, HazardSheet... hazards) {
-        return SafetyAdvice.of(file, List.of(hazards)).stream().map(Advice::sentence).toList();
+        return SafetyAdvice.of(file, null, List.of(hazards)).stream().map(Advice::sentence).toList();
     }
 
     private static ClassFile file(Integer youngest, Ventilation air) throws IOException {

@@ -32,7 +32,7 @@ class SampleClassesTest {
     static List<Named<ClassFile>> coming() {
         return SAMPLES.classes().stream()
                 .filter(c -> c.setup().meetings().get(0).date().isAfter(TODAY))
-                .map(c -> Named.of(c.setup().title(), file(c)))
+                .map(c -> Named.of(c.project() + c.setup().meetings(), file(c)))
                 .toList();
     }
 

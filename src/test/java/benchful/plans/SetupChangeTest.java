@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class SetupChangeTest {
     private static final SampleFiles FILES = SampleFiles.in(Path.of("sample-classes"));
     private static final SampleFiles.SampleClass STRAND = FILES.classes().stream()
-            .filter(c -> c.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
+            .filter(c -> c.setup().title() != null && c.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
     private static final ClassSetup SETUP = STRAND.setup();
     private static final ProjectSheet PROJECT = FILES.projects().stream().filter(p -> p.name().equals(STRAND.project())).findFirst().orElseThrow();
     private static final SheetReader<ClassSetup> READER = SetupRules.reader(PROJECT);

@@ -32,6 +32,11 @@ public record SupplierOrder(
         purchases = List.copyOf(purchases);
     }
 
+    /** The part of the VAT that no line has. */
+    public Money deliveryVat() {
+        return purchases.stream().map(Purchase::vat).reduce(vat, Money::minus);
+    }
+
     static SupplierOrder of(Supplier supplier, List<Purchase> purchases, LocalDate today) {
         Money goods = Totals.goods(purchases, supplier.currency());
         Totals totals = Totals.of(purchases, supplier.deliveryFor(goods), supplier.vat());

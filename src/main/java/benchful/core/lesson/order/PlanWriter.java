@@ -50,9 +50,10 @@ final class PlanWriter {
         long slack = activity.hands() ? model.hours().open(start, latest[activity.index()]) : latest[activity.index()] - start;
         List<Segment> segments = model.hours().segments(activity, start).stream()
                 .map(part -> new Segment(time(part[0]), time(part[1]))).toList();
-        return new Block(activity.step().id(), activity.step().title(), activity.step().kind(), lane(activity), activity.group(),
+        Lane lane = lane(activity);
+        return new Block(activity.step().id(), activity.step().title(), activity.step().kind(), lane, activity.group(),
                 time(start), time(model.hours().end(activity, start)), segments, uses(activity), model.hours().toLength(slack),
-                slack == 0 && !activity.atHome(), reasons(activity));
+                slack == 0 && lane != Lane.HOME, reasons(activity));
     }
 
     private Lane lane(Activity activity) {
