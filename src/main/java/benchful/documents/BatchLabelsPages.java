@@ -83,7 +83,7 @@ class BatchLabelsPages {
 
     /** Nobody's kit in particular. */
     private static Kit named(Kit kit, String title) {
-        return new Kit(kit.number(), kit.taker(), title, null, null, kit.size(), kit.contents(), kit.mass());
+        return new Kit(kit.number(), kit.taker(), title, null, null, kit.size(), kit.contents(), kit.bench(), kit.mass());
     }
 
     private static KitBatch existing(long id) {

@@ -23,6 +23,7 @@ public record HandoutSheet(
         List<Fact> facts,
         Figure cover,
         List<KitLine> kit,
+        List<KitLine> bench,
         List<String> tools,
         List<Step> steps,
         List<FullSize> strands,

@@ -42,7 +42,7 @@ final class Handouts {
         String address = options.address() == null ? "" : options.address() + reader.address();
         return new HandoutSheet(
                 head(reader, !strands.isEmpty()), project.name(), reader.forWhom(), "Size " + reader.size(),
-                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), kit(reader), tools(), steps.all(), strands,
+                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), lines(reader.kit()), lines(reader.bench()), tools(), steps.all(), strands,
                 cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
                 address.isEmpty() ? null : bag.code("handout-code", address), address);
     }
@@ -52,10 +52,11 @@ final class Handouts {
      *
      * @param name and seat; empty for anybody
      * @param kit what they find in their kit
+     * @param bench their part of what waits on the bench
      * @param version as they asked for it
      * @param address path of this handout under the class's address
      */
-    record Reader(String name, String size, List<Kit.Content> kit, boolean leftHanded, Version version, String address) {
+    record Reader(String name, String size, List<Kit.Content> kit, List<Kit.Content> bench, boolean leftHanded, Version version, String address) {
         String forWhom() {
             return name.isEmpty() ? "" : "for " + name;
         }
@@ -108,8 +109,8 @@ final class Handouts {
         return cover == null ? null : new HandoutSheet.Figure(bag.picture(cover), words(cover.alt(), project.name()));
     }
 
-    private List<HandoutSheet.KitLine> kit(Reader reader) {
-        return reader.kit().stream().map(this::line).toList();
+    private List<HandoutSheet.KitLine> lines(List<Kit.Content> contents) {
+        return contents.stream().map(this::line).toList();
     }
 
     private HandoutSheet.KitLine line(Kit.Content content) {

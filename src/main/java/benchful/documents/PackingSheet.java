@@ -64,8 +64,7 @@ public record PackingSheet(SheetHead head, List<KitRow> kits, List<Material> mat
                 .collect(Collectors.groupingBy(amounts::words, java.util.LinkedHashMap::new, Collectors.counting()))
                 .entrySet().stream().map(entry -> Formats.counted(entry.getValue().intValue(), "kit") + " with " + entry.getKey())
                 .collect(Collectors.joining("; "));
-        String chosen = material.chosen().entrySet().stream().map(entry -> entry.getKey() + " " + amounts.words(entry.getValue())).collect(Collectors.joining(", "));
         String spare = material.need().waste().signum() > 0 ? amounts.words(material.need().waste()) : "";
-        return new Material(material.name(), amounts.words(material.need().total()), kits.isEmpty() ? "on the bench" : kits, spare, chosen);
+        return new Material(material.name(), amounts.words(material.need().total()), kits.isEmpty() ? "on the bench" : kits, spare, amounts.chosen(material));
     }
 }

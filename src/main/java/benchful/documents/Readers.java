@@ -28,14 +28,14 @@ final class Readers {
         boolean leftHanded = student != null && Boolean.TRUE.equals(student.leftHanded());
         boolean large = student != null && Boolean.TRUE.equals(student.largePrint());
         String seat = kit.seat() == null ? "" : ", seat " + kit.seat();
-        return new Handouts.Reader(kit.title() + seat, kit.size(), kit.contents(), leftHanded, large ? Version.LARGE : version, path(kit));
+        return new Handouts.Reader(kit.title() + seat, kit.size(), kit.contents(), kit.bench(), leftHanded, large ? Version.LARGE : version, path(kit));
     }
 
     /** One for each size, for anybody: the contents are the first such kit's, its choices left open. */
     static List<Handouts.Reader> eachSize(PrintSource source, Version version) {
         Map<String, Handouts.Reader> readers = new LinkedHashMap<>();
         for (Kit kit : source.materials().kits()) {
-            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(content -> open(source, content)).toList(), false, version, path(kit)));
+            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(content -> open(source, content)).toList(), kit.bench(), false, version, path(kit)));
         }
         return List.copyOf(readers.values());
     }

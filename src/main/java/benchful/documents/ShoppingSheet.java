@@ -20,7 +20,8 @@ public record ShoppingSheet(SheetHead head, List<Order> orders, String total, St
     /** @param warning what to mind about the order; may be empty */
     public record Order(String supplier, String contact, String by, String warning, List<Line> lines, String goods, String delivery, String vat, String total) {}
 
-    public record Line(String packs, String material, String price, String net, String left) {}
+    /** @param chosen what students chose of it, such as colours; may be empty */
+    public record Line(String packs, String material, String chosen, String price, String net, String left) {}
 
     static ShoppingSheet of(PrintSource source, PrintOptions options) {
         Amounts amounts = Amounts.briefly(options.paper());
@@ -69,10 +70,7 @@ public record ShoppingSheet(SheetHead head, List<Order> orders, String total, St
                 .filter(bought -> bought.material().equals(purchase.material())).map(Bought::leftover)
                 .map(amounts::words).findFirst().orElse("");
         String packs = "%d × %s".formatted(purchase.packs(), Formats.words(purchase.holds()));
-        return new Line(packs, purchase.material(), price(purchase), Formats.words(purchase.net()), left);
-    }
-
-    private static String price(Purchase purchase) {
-        return Formats.words(purchase.price());
+        String chosen = source.materials().materials().stream().filter(material -> material.name().equals(purchase.material())).map(amounts::chosen).findFirst().orElse("");
+        return new Line(packs, purchase.material(), chosen, Formats.words(purchase.price()), Formats.words(purchase.net()), left);
     }
 }

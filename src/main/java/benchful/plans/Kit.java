@@ -17,13 +17,15 @@ import java.util.stream.Stream;
  * @param title whom it is for: the student's name, "Student 5", "Demonstration" or "Spare 1"
  * @param name the student's name; null where not known
  * @param seat null where none is set
+ * @param bench what is not packed but waits on the bench, of which this is its taker's part
  * @param mass of all contents; null where a material's mass is not known
  */
 public record Kit(
-        int number, Take.Taker taker, String title, String name, String seat, String size, List<Content> contents, Quantity mass) {
+        int number, Take.Taker taker, String title, String name, String seat, String size, List<Content> contents, List<Content> bench, Quantity mass) {
 
     public Kit {
         contents = List.copyOf(contents);
+        bench = List.copyOf(bench);
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -29,13 +30,18 @@ final class KitPacker {
     List<Kit> pack(List<Seat> seats) {
         List<Kit> kits = new ArrayList<>();
         for (Seat seat : seats) {
-            List<Kit.Content> contents = pieces.get(seat.size()).lines().stream()
-                    .filter(line -> project.materials().get(line.line()).packed() && line.amount().signum() > 0)
-                    .map(line -> content(line, seat))
-                    .toList();
-            kits.add(new Kit(kits.size() + 1, seat.taker(), seat.title(), seat.name(), seat.seat(), seat.size(), contents, mass(contents)));
+            List<Kit.Content> contents = contents(seat, MaterialLine::packed);
+            List<Kit.Content> bench = contents(seat, line -> !line.packed() && !line.shared());
+            kits.add(new Kit(kits.size() + 1, seat.taker(), seat.title(), seat.name(), seat.seat(), seat.size(), contents, bench, mass(contents)));
         }
         return kits;
+    }
+
+    private List<Kit.Content> contents(Seat seat, Predicate<MaterialLine> which) {
+        return pieces.get(seat.size()).lines().stream()
+                .filter(line -> which.test(project.materials().get(line.line())) && line.amount().signum() > 0)
+                .map(line -> content(line, seat))
+                .toList();
     }
 
     /**

@@ -75,5 +75,10 @@ public record MaterialsPlan(
         public MaterialPlan {
             chosen = Collections.unmodifiableMap(new LinkedHashMap<>(chosen));
         }
+
+        /** True where it is cut, and students chose more than one kind of it by word: a length of one kind gives no piece of another. */
+        public boolean mixed() {
+            return chosen.size() > 1 && (cutting != null || sheets != null);
+        }
     }
 }

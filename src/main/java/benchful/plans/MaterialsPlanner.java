@@ -30,7 +30,11 @@ public final class MaterialsPlanner {
         List<Sentence> warnings = new ArrayList<>(required.warnings());
         Wants wants = new Wants(file.catalogue(), file.setup().currency(), faults, warnings);
         ShoppingList list = wants.buy(required.needs().values(), material -> file.arriveBy(), today);
-        return new MaterialsPlan(required.sizes(), required.kits(), required.bench(), materials(required, wants, list),
+        List<MaterialsPlan.MaterialPlan> materials = materials(required, wants, list);
+        materials.stream().filter(MaterialsPlan.MaterialPlan::mixed).forEach(material -> warnings.add(Sentence.of(
+                "“%s” is wanted as %s, but cut and bought as one material. Write each as a material of its own, to be chosen instead, and each is cut and bought apart.",
+                material.name(), String.join(", ", material.chosen().keySet()))));
+        return new MaterialsPlan(required.sizes(), required.kits(), required.bench(), materials,
                 list.orders(), list.orderBy(), list.total(), list.bound(), list.proof(), warnings, faults);
     }
 

@@ -75,7 +75,7 @@ class DocumentsPagesTest {
     @Test
     void warnsOfWhatGoesHomeUncuredBeforePrinting() {
         Visitor tutor = new Visitor(address).open("/classes/" + data.classTitled("Resin pendants") + "/documents");
-        assertThat(tutor.page().select(".warn li").eachText()).anyMatch(warning -> warning.startsWith("“Full cure at home” may end at home"));
+        assertThat(tutor.page().select(".warn li").eachText()).anyMatch(warning -> warning.startsWith("“Full cure at home” ends at home"));
     }
 
     @Test

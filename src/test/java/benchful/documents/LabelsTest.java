@@ -155,7 +155,7 @@ class LabelsTest {
     }
 
     private static Kit kit(int number, String name, List<Kit.Content> contents) {
-        return new Kit(number, Take.Taker.STUDENT, name, name, String.valueOf(number), "42 cm", contents, null);
+        return new Kit(number, Take.Taker.STUDENT, name, name, String.valueOf(number), "42 cm", contents, List.of(), null);
     }
 
     private static Kit.Content content(int count, String material) {

@@ -133,7 +133,7 @@ final class PrintSamples {
         MaterialsPlan m = source.materials();
         List<Kit> kits = IntStream.rangeClosed(1, count).mapToObj(i -> {
             Kit kit = m.kits().get((i - 1) % m.kits().size());
-            return new Kit(i, Take.Taker.STUDENT, kit.title() + " " + i, kit.name(), String.valueOf(i), kit.size(), kit.contents(), kit.mass());
+            return new Kit(i, Take.Taker.STUDENT, kit.title() + " " + i, kit.name(), String.valueOf(i), kit.size(), kit.contents(), kit.bench(), kit.mass());
         }).toList();
         MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
         ClassPlan p = source.plan();
