@@ -162,7 +162,7 @@ class DocumentsPages {
 
     private TemplateInstance page(CraftClass craftClass, PrintForm form) {
         ClassPlan plan = plans.plan(plans.file(craftClass));
-        return Templates.index(new DocumentsPage(craftClass, form, plan.lesson() == null, plan.safety(), form.value("address").matches("https?://(localhost|127\\.|\\[::1).*")));
+        return Templates.index(new DocumentsPage(craftClass, form, plan.lesson() == null, plan.safety(), ownMachine(form.value("address"))));
     }
 
     private PrintSource source(CraftClass craftClass, PrintOut what, AssessmentPrint assessment) {
@@ -179,8 +179,14 @@ class DocumentsPages {
                 : assessments.printed(craftClass).stream().filter(print -> kept.equals(String.valueOf(print.id()))).findFirst().orElseThrow(NotFoundException::new);
     }
 
+    /** Where phones reach the program; empty where only this machine does. */
     private String address(UriInfo uri) {
-        return publicAddress.orElseGet(() -> uri.getBaseUri().toString()).replaceAll("/+$", "");
+        String address = publicAddress.orElseGet(() -> uri.getBaseUri().toString()).replaceAll("/+$", "");
+        return ownMachine(address) ? "" : address;
+    }
+
+    private static boolean ownMachine(String address) {
+        return address.matches("https?://(localhost|127\\.|\\[::1).*");
     }
 
     private static CraftClass existing(long id) {

@@ -46,7 +46,7 @@ final class SafetyItems {
         items.add(ChecklistSheet.Item.of("Ask about allergies, skin, eyes, pregnancy, pacemakers and medicine, in private."));
         for (HazardNote hazard : hazards(source)) {
             String told = String.join(" ", hazard.cautions().stream().limit(TOLD).toList());
-            String first = hazard.firstResponse().isEmpty() ? "" : "If it happens: " + hazard.firstResponse().get(0);
+            String first = hazard.firstResponse().isEmpty() ? "" : "If it happens: " + String.join(" ", hazard.firstResponse());
             items.add(new ChecklistSheet.Item(hazard.name() + ".", told, first, signs.of(hazard)));
         }
         return new ChecklistSheet.Section("Safety briefing", "Tell the class at the start; repeat each caution when its step comes. These are usual cautions, no legal or medical advice.", items);

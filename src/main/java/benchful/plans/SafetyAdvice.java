@@ -25,6 +25,9 @@ final class SafetyAdvice {
      */
     static List<Advice> of(ClassFile file, LessonPlan lesson, List<HazardSheet> hazards) {
         SafetyAdvice advice = new SafetyAdvice(file);
+        if (hazards.isEmpty()) {
+            advice.say("Neither the project nor its tools and materials name a hazard, so no cautions are printed and the risk assessment is empty. Choose those it meets.");
+        }
         hazards.forEach(advice::age);
         hazards.forEach(advice::air);
         file.project().steps().stream().filter(step -> step.atHome() && (lesson == null || endsAtHome(lesson, step))).forEach(advice::uncured);

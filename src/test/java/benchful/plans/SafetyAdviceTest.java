@@ -39,8 +39,14 @@ class SafetyAdviceTest {
     }
 
     @Test
+    void saysWhereNoHazardIsNamed() throws IOException {
+        assertThat(sentences(file(null, Ventilation.EXTRACTOR))).anyMatch(s -> s.contains("the risk assessment is empty"));
+        assertThat(sentences(file(null, Ventilation.EXTRACTOR), SOLVENT)).noneMatch(s -> s.contains("the risk assessment is empty"));
+    }
+
+    @Test
     void warnsOfAPieceThatGoesHomeUncured() throws IOException {
-        assertThat(sentences(file(null, Ventilation.EXTRACTOR))).containsExactly(
+        assertThat(sentences(file(null, Ventilation.EXTRACTOR), SOLVENT)).containsExactly(
                 "“Full cure at home” ends at home: tell students what still cures, how to carry it and until when. The handout says so.");
     }
 
@@ -48,7 +54,7 @@ class SafetyAdviceTest {
     void saysNothingOfAWaitThatMayEndAtHomeButEndsInClass() throws IOException {
         VenueSheet studio = SheetFormat.yaml().treeToValue(SheetFormat.yaml().readTree(Files.readString(Path.of("sample-classes/venues/boatshed-studio.yaml"))), VenueSheet.class);
         ClassFile home = read(SheetFormat.yaml().valueToTree(file(null, null)), studio);
-        assertThat(SafetyAdvice.of(home, ComputedPlans.of(home).lesson(), List.of())).hasSize(1);
+        assertThat(SafetyAdvice.of(home, ComputedPlans.of(home).lesson(), List.of(SOLVENT))).hasSize(1);
         ObjectNode whole = SheetFormat.yaml().valueToTree(home);
         whole.get("project").get("steps").forEach(step -> {
             if (step.path("at_home").asBoolean()) {
@@ -57,7 +63,7 @@ class SafetyAdviceTest {
         });
         ClassFile quick = read(whole, studio);
         assertThat(ComputedPlans.of(quick).lesson()).isNotNull();
-        assertThat(SafetyAdvice.of(quick, ComputedPlans.of(quick).lesson(), List.of())).isEmpty();
+        assertThat(SafetyAdvice.of(quick, ComputedPlans.of(quick).lesson(), List.of(SOLVENT))).isEmpty();
     }
 
     private static List<String> sentences(ClassFile file, HazardSheet... hazards) {
