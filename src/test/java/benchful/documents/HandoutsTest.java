@@ -20,6 +20,20 @@ class HandoutsTest {
         source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
     }
 
+    /**
+     * The oval takes 18 x 25 x pi / 4 x 4 mm and 10 ml to spare, 11.41 ml of a mix of 100 g at 1.117 g/ml with 47 g at 1.05 g/ml:
+     * 12.49 g, of which 8.50 g and 3.99 g, each rounded up to what the scale shows.
+     */
+    @Test
+    void tellsHowMuchWaitsOnTheBenchForThisSize() {
+        PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
+        Kit oval = resin.materials().kits().stream().filter(kit -> kit.size().equals("Oval 18 x 25 mm")).findFirst().orElseThrow();
+        HandoutSheet sheet = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(resin, oval, Version.NORMAL), new PictureBag(Version.NORMAL));
+        assertThat(sheet.bench()).contains(new HandoutSheet.KitLine("8.5 g", "casting resin part a", ""), new HandoutSheet.KitLine("4 g", "casting resin part b", ""),
+                new HandoutSheet.KitLine("4", "nitrile gloves", ""));
+        assertThat(sheet.kit()).noneMatch(line -> line.material().startsWith("casting resin"));
+    }
+
     @Test
     void numbersStepsAsThePlanDoesAndFillsWaits() {
         List<HandoutSheet.Step> steps = sheet(kit(1)).steps();
