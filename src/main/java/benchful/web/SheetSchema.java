@@ -86,6 +86,9 @@ public final class SheetSchema {
         if (keyword.equals("additionalProperties") || keyword.equals("unevaluatedProperties")) {
             return new Fault(Pointers.below(at, property), "“%s” is not known here. Check its spelling.".formatted(property));
         }
+        if (keyword.equals("maxLength")) {
+            return new Fault(at, "Shorten it to at most %d letters.".formatted(at(at).path("maxLength").asInt()));
+        }
         return new Fault(at, mend(at, sentence(m)));
     }
 

@@ -58,6 +58,12 @@ class SheetReaderTest {
     }
 
     @Test
+    void saysHowLongATextMayBe() {
+        assertThat(faulty(bytes(SHEET.replace("name: M", "name: " + "M".repeat(41)))).faults()).extracting(f -> f.pointer() + " " + f.detail())
+                .containsExactly("/sizes/0/name Shorten it to at most 40 letters.");
+    }
+
+    @Test
     void takesAKeyWithNothingAfterItForLeftOut() {
         assertThat(read(SHEET + "summary:\nmeasures: ~\n").summary()).isNull();
     }
