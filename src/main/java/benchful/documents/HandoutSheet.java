@@ -6,6 +6,8 @@ import java.util.List;
 /**
  * What one student takes home: the piece, what is in the kit, the steps, the strand at full size, care, and how to go on.
  *
+ * @param about the class, with all its meetings
+ * @param bench what waits on the bench for whom it is for
  * @param forWhom "for Imani Okoro, seat 3", or empty
  * @param size "Size 42 cm"
  * @param facts measures of the piece as it comes out
@@ -16,6 +18,7 @@ import java.util.List;
  */
 public record HandoutSheet(
         SheetHead head,
+        String about,
         String piece,
         String forWhom,
         String size,

@@ -41,7 +41,7 @@ final class Handouts {
         List<HandoutSheet.FullSize> strands = strands(size.piece(), bag);
         String address = options.address() == null ? "" : options.address() + reader.address();
         return new HandoutSheet(
-                head(reader, !strands.isEmpty()), project.name(), reader.forWhom(), "Size " + reader.size(),
+                head(reader, !strands.isEmpty()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
                 Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), lines(reader.kit()), lines(reader.bench()), tools(), steps.all(), strands,
                 cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
                 address.isEmpty() ? null : bag.code("handout-code", address), address);
@@ -65,6 +65,10 @@ final class Handouts {
         String title() {
             return name.isEmpty() ? "Size " + size : "%s, size %s".formatted(name, size);
         }
+    }
+
+    private String about() {
+        return source.meetings().isEmpty() ? source.title() : source.title() + ", " + source.meetings();
     }
 
     private SheetHead head(Reader reader, boolean strands) {

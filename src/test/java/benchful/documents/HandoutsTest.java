@@ -32,6 +32,7 @@ class HandoutsTest {
         assertThat(sheet.bench()).contains(new HandoutSheet.KitLine("8.5 g", "casting resin part a", ""), new HandoutSheet.KitLine("4 g", "casting resin part b", ""),
                 new HandoutSheet.KitLine("4", "nitrile gloves", ""));
         assertThat(sheet.kit()).noneMatch(line -> line.material().startsWith("casting resin"));
+        assertThat(sheet.about()).isEqualTo("Resin pendants, two Thursday evenings, Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30");
     }
 
     @Test
