@@ -11,8 +11,11 @@ import java.util.stream.Collectors;
 public record PackingSheet(SheetHead head, List<KitRow> kits, List<Material> materials, List<String> bench) {
     private static final int ABREAST = 3;
 
-    /** Kits that stand side by side on the page. */
-    /** @param empty places at its end */
+    /**
+     * Kits that stand side by side on the page.
+     *
+     * @param empty places at its end
+     */
     public record KitRow(List<KitCard> cards, int empty) {}
 
     public record KitCard(String title, String about, List<String> contents) {}

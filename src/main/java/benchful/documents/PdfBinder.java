@@ -23,7 +23,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * as soon as it is typeset; only a few numbers of it are held, so that a file of sixty takes no more memory than one of two.
  */
 final class PdfBinder implements AutoCloseable {
-    private static final COSName PARENT_TREE = COSName.getPDFName("ParentTree");
     private static final COSName PARENT_TREE_NEXT_KEY = COSName.getPDFName("ParentTreeNextKey");
 
     private static final int PAGES = 1;
@@ -67,8 +66,8 @@ final class PdfBinder implements AutoCloseable {
      * @param contents      node of the tree that finds the tags of its contents
      * @param firstBookmark 0 where it has none
      */
-    private record Bound(String name, int pages, int firstPage, List<Integer> tags, int contents, int firstKey, int lastKey, int bookmark, int firstBookmark,
-            int lastBookmark, int bookmarks) {}
+    private record Bound(String name, int pages, int firstPage, List<Integer> tags, int contents, int bookmark, int firstBookmark, int lastBookmark,
+            int bookmarks) {}
 
     /** @param name of its bookmark */
     void add(String name, Manuscript manuscript) throws IOException {
@@ -90,8 +89,8 @@ final class PdfBinder implements AutoCloseable {
             int lastKey = tagKeys + tagsOfContents.keySet().stream().mapToInt(key -> key).max().orElse(0);
             objects.write(contents, node(tagsOfContents, tagKeys, lastKey));
             COSDictionary outline = part.outline();
-            parts.add(new Bound(name, PdfObjects.number(part.pages()), PdfObjects.number(part.firstPage()), part.tags().stream().map(PdfObjects::number).toList(), contents, tagKeys, lastKey, bookmark,
-                    number(outline, COSName.FIRST), number(outline, COSName.LAST), outline == null ? 0 : Math.abs(outline.getInt(COSName.COUNT, 0))));
+            parts.add(new Bound(name, PdfObjects.number(part.pages()), PdfObjects.number(part.firstPage()), part.tags().stream().map(PdfObjects::number).toList(), contents,
+                    bookmark, number(outline, COSName.FIRST), number(outline, COSName.LAST), outline == null ? 0 : Math.abs(outline.getInt(COSName.COUNT, 0))));
             pages += part.pageCount();
             tagKeys = lastKey + 1;
         }
@@ -163,7 +162,7 @@ final class PdfBinder implements AutoCloseable {
         COSDictionary root = typed(COSName.STRUCT_TREE_ROOT);
         root.setItem(COSName.ROLE_MAP, roles);
         root.setItem(COSName.K, PdfObjects.reference(WHOLE));
-        root.setItem(PARENT_TREE, contents);
+        root.setItem(PdfPart.PARENT_TREE, contents);
         root.setInt(PARENT_TREE_NEXT_KEY, tagKeys);
         return root;
     }

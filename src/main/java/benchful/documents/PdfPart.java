@@ -22,7 +22,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 /** A typeset print-out that becomes part of a longer file. */
 final class PdfPart implements AutoCloseable {
     private static final COSName VIEWER_PREFERENCES = COSName.getPDFName("ViewerPreferences");
-    private static final COSName PARENT_TREE = COSName.getPDFName("ParentTree");
+    static final COSName PARENT_TREE = COSName.getPDFName("ParentTree");
     /** All that the binder takes over; anything else would be lost without a word. */
     private static final Set<COSName> KNOWN = Set.of(COSName.TYPE, COSName.VERSION, COSName.PAGES, COSName.METADATA, COSName.MARK_INFO, COSName.LANG,
             VIEWER_PREFERENCES, COSName.STRUCT_TREE_ROOT, COSName.OUTLINES);

@@ -8,6 +8,7 @@ import benchful.plans.MaterialsPlan;
 import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What to buy from whom, by when, and what the shelf already gives.
@@ -66,11 +67,10 @@ public record ShoppingSheet(SheetHead head, List<Order> orders, String total, St
     }
 
     private static Line line(PrintSource source, Purchase purchase, Amounts amounts) {
-        String left = source.materials().materials().stream().map(MaterialsPlan.MaterialPlan::bought)
-                .filter(bought -> bought.material().equals(purchase.material())).map(Bought::leftover)
-                .map(amounts::words).findFirst().orElse("");
+        Optional<MaterialsPlan.MaterialPlan> material = source.materials().materials().stream().filter(m -> m.name().equals(purchase.material())).findFirst();
+        String left = material.map(m -> amounts.words(m.bought().leftover())).orElse("");
         String packs = "%d × %s".formatted(purchase.packs(), Formats.words(purchase.holds()));
-        String chosen = source.materials().materials().stream().filter(material -> material.name().equals(purchase.material())).map(amounts::chosen).findFirst().orElse("");
+        String chosen = material.map(amounts::chosen).orElse("");
         return new Line(packs, purchase.material(), chosen, Formats.words(purchase.price()), Formats.words(purchase.net()), left);
     }
 }

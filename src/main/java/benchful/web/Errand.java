@@ -95,7 +95,8 @@ public final class Errand<R> implements Headway {
         result.completeExceptionally(why);
     }
 
-    void isAbandoned() {
+    /** Nobody waits for it any more. */
+    void abandon() {
         result.cancel(false);
     }
 

@@ -47,10 +47,11 @@ public class Errands {
     @SuppressWarnings("unchecked")
     public synchronized <R> Errand<R> send(String purpose, Object input, Function<Errand<R>, R> work) {
         Errand<R> earlier = (Errand<R>) sent.remove(purpose);
-        if (earlier != null && earlier.isFor(input) && earlier.failure() != null) {
+        boolean same = earlier != null && earlier.isFor(input);
+        if (same && earlier.failure() != null) {
             return earlier;
         }
-        if (earlier != null && earlier.isFor(input) && earlier.isWorthKeeping()) {
+        if (same && earlier.isWorthKeeping()) {
             earlier.askedAgain();
             sent.put(purpose, earlier);
             return earlier;
@@ -99,7 +100,7 @@ public class Errands {
         try {
             R brought = work.apply(errand);
             if (errand.isGivenUp()) {
-                errand.isAbandoned();
+                errand.abandon();
             } else {
                 errand.bringsBack(brought);
             }
