@@ -1,6 +1,8 @@
 package benchful.projects;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
@@ -33,7 +35,7 @@ public record Step(
         String repeats,
         BigDecimal share,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean atHome,
-        @JsonInclude(JsonInclude.Include.NON_NULL) List<After> after,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @JsonSetter(nulls = Nulls.SET) List<After> after,
         List<ToolUse> tools,
         Help help,
         List<String> hazards,

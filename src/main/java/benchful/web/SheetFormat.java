@@ -2,9 +2,10 @@ package benchful.web;
 
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
-import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
@@ -33,6 +34,7 @@ import com.fasterxml.jackson.module.paramnames.ParameterNamesModule;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
@@ -40,7 +42,8 @@ import org.yaml.snakeyaml.LoaderOptions;
 
 /**
  * How sheets are written: keys in snake case, amounts as {@code 42 cm}, times as {@code 1 h 30 min}, enumerations in lower
- * case; blanks are left out. The same for YAML files, for JSON and for what is stored.
+ * case; blanks are left out, and a list or map that is left out is read as an empty one. The same for YAML files, for JSON
+ * and for what is stored.
  */
 public final class SheetFormat {
     /** Largest file that is read: pictures included. */
@@ -76,6 +79,9 @@ public final class SheetFormat {
                 .configure(EnumFeature.WRITE_ENUMS_TO_LOWERCASE, true)
                 .configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false)
                 .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
+        for (Class<?> collection : List.of(List.class, Map.class)) {
+            builder.withConfigOverride(collection, c -> c.setSetterInfo(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY)));
+        }
         return builder.addModule(new JavaTimeModule())
                 .addModule(new ParameterNamesModule())
                 .addModule(values())

@@ -124,6 +124,16 @@ class CuttingPagesTest {
         assertThat(onHand(THONG)).isEqualTo(Quantity.parse("5.438 m"));
     }
 
+    @Test
+    void showsEveryPageOfAClassWhoseCuttingLeftNoOffcut() {
+        String strand = "/classes/" + data.classTitled("Knotted strand, Saturday");
+        tutor.open(strand + "/cutting").press(tutor.page().selectFirst("button[aria-label$= is cut]"));
+        assertThat(tutor.page().select("section.good").text()).contains("No offcut was worth keeping.");
+        for (String page : List.of("/", strand, strand + "/cutting", strand + "/packing", strand + "/reservation", strand + "/review", "/orders/new")) {
+            assertThat(tutor.open(page).status()).as(page).isEqualTo(200);
+        }
+    }
+
     private Element button(String material, String what) {
         return tutor.page().selectFirst("button[aria-label=" + material + what + "]");
     }
