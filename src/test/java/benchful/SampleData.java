@@ -35,6 +35,12 @@ public class SampleData {
         samples.load();
     }
 
+    /** Makes the database as an earlier version of the program, or something from outside, left it. */
+    @Transactional
+    public void sql(String statement) {
+        database.createNativeQuery(statement).executeUpdate();
+    }
+
     /** The identifier of the sample class whose title starts so. */
     @Transactional
     public long classTitled(String start) {

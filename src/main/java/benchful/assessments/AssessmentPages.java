@@ -68,7 +68,7 @@ class AssessmentPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
-        CraftClass craftClass = existing(id);
+        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
         ObjectNode tree = new FormTree(READER.schema()).of(typed);
         long version = Pages.version(typed);
         if (FormTree.rearranged(typed, tree)) {

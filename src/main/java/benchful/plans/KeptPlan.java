@@ -11,8 +11,11 @@ import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.time.LocalDateTime;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.Mutability;
 import org.hibernate.type.SqlTypes;
@@ -47,7 +50,14 @@ public class KeptPlan extends PanacheEntityBase {
     /** The planned steps, by start. */
     public record Steps(List<PlannedStep> planned) {
         public Steps {
-            planned = planned == null ? List.of() : List.copyOf(planned);
+            planned = planned == null ? List.of() : toldApart(planned);
+        }
+
+        /** A plan kept before it said which group does a step holds that step once for each: they are numbered in their order. */
+        private static List<PlannedStep> toldApart(List<PlannedStep> steps) {
+            Map<String, Long> times = steps.stream().collect(Collectors.groupingBy(PlannedStep::key, Collectors.counting()));
+            Map<String, Integer> group = new HashMap<>();
+            return steps.stream().map(s -> times.get(s.key()) == 1 ? s : s.of(group.merge(s.key(), 1, Integer::sum))).toList();
         }
     }
 

@@ -76,6 +76,6 @@ public class PlanService {
     }
 
     private static PlannedStep step(Block b) {
-        return new PlannedStep(b.step(), b.title(), b.lane() == Lane.CLASS, b.start(), b.end(), b.length());
+        return new PlannedStep(b.step(), b.group(), b.title(), b.lane() == Lane.CLASS, b.start(), b.end(), b.length());
     }
 }

@@ -22,6 +22,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.Mutability;
@@ -35,8 +36,9 @@ public class Review extends PanacheEntityBase {
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     Long id;
 
+    /** From 1, so that a form that began with a blank review, version 0, is told from one that began with this. */
     @Version
-    long version;
+    long version = 1;
 
     @OneToOne(optional = false, fetch = FetchType.LAZY)
     @JoinColumn(name = "class_id")
@@ -81,28 +83,27 @@ public class Review extends PanacheEntityBase {
         return plan;
     }
 
+    /** What was typed, by the keys of the planned steps. */
     public ReviewSheet sheet() {
-        return sheet;
+        return sheet.of(plan.steps());
     }
 
+    /** 0 of a blank one that is not stored. */
     public long version() {
-        return version;
+        return id == null ? 0 : version;
     }
 
     /** Planned against actual, in order of the planned start. */
     public List<StepReview> steps() {
         LocalDateTime start = plan.file().setup().meetings().get(0).date()
                 .atTime(sheet.began() == null ? plan.file().setup().meetings().get(0).starts() : sheet.began());
-        List<Actual> typed = plan.steps().stream()
-                .filter(p -> sheet.steps().containsKey(p.step()))
-                .map(this::actual)
-                .toList();
+        Map<String, ReviewSheet.StepNote> notes = sheet().steps();
+        List<Actual> typed = plan.steps().stream().filter(p -> notes.containsKey(p.key())).map(p -> actual(p, notes.get(p.key()))).toList();
         return new ClassReviewer(start, pauses()).review(plan.steps(), typed);
     }
 
-    private Actual actual(PlannedStep planned) {
-        ReviewSheet.StepNote note = sheet.steps().get(planned.step());
-        return new Actual(planned.step(), note.took(), note.ended() == null ? null : onItsDay(planned, note.ended()));
+    private static Actual actual(PlannedStep planned, ReviewSheet.StepNote note) {
+        return new Actual(planned.key(), note.took(), note.ended() == null ? null : onItsDay(planned, note.ended()));
     }
 
     /** A class that runs past midnight is none that this trade knows; the planned day is the day. */

@@ -33,7 +33,7 @@ final class ReviewPicture {
     }
 
     private static String row(StepReview s, int y, double scale) {
-        String label = s.title().length() > LONGEST ? s.title().substring(0, LONGEST - 1) + "…" : s.title();
+        String label = shortened(s);
         return String.format(Locale.ROOT, """
                 <text x="%d" y="%d" text-anchor="end" font-size="14" fill="#22282b">%s</text>
                 <rect x="%d" y="%d" width="%.1f" height="11" fill="none" stroke="#22282b" stroke-width="1.5"/>
@@ -43,6 +43,12 @@ final class ReviewPicture {
                 LEFT - 10, y + 17, escaped(label), LEFT, y, width(s.planned(), scale), LEFT, y + 13, width(s.actual(), scale),
                 s.ranOver() ? "url(#ranover)" : "#1f4e5f",
                 LEFT + Math.max(width(s.planned(), scale), width(s.actual(), scale)) + 8, y + 18, minutes(s));
+    }
+
+    /** What is too long loses the end of its title, never its group. */
+    private static String shortened(StepReview s) {
+        int room = LONGEST - (s.name().length() - s.title().length());
+        return s.title().length() > room ? s.title().substring(0, room - 1) + "…" + s.name().substring(s.title().length()) : s.name();
     }
 
     private static String minutes(StepReview s) {

@@ -1,6 +1,7 @@
 package benchful.reviews;
 
 import benchful.core.Fault;
+import benchful.web.Pointers;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,10 +16,10 @@ final class ReviewRules {
         List<Fault> faults = new ArrayList<>();
         sheet.steps().forEach((step, note) -> {
             if (note.took() != null && note.ended() != null) {
-                faults.add(new Fault("/steps/" + step + "/took", "Give either when it ended or how long it took, and leave the other empty."));
+                faults.add(new Fault(Pointers.below("/steps", step) + "/took", "Give either when it ended or how long it took, and leave the other empty."));
             }
             if (note.took() != null && note.took().compareTo(LONGEST) > 0) {
-                faults.add(new Fault("/steps/" + step + "/took", "A step takes at most 60 days. Write it like 20 min."));
+                faults.add(new Fault(Pointers.below("/steps", step) + "/took", "A step takes at most 60 days. Write it like 20 min."));
             }
         });
         return List.copyOf(faults);

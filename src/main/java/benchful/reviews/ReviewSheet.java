@@ -1,10 +1,12 @@
 package benchful.reviews;
 
+import benchful.core.learning.PlannedStep;
 import benchful.core.quantity.Quantity;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -12,7 +14,7 @@ import java.util.Map;
  *
  * @param began when the class really began; null for as planned
  * @param students how many came; null for all
- * @param steps by step id
+ * @param steps by the key of the planned step: its id, and for a group {@code knot/2}
  * @param materials by name
  */
 public record ReviewSheet(
@@ -23,6 +25,14 @@ public record ReviewSheet(
     public ReviewSheet {
         steps = copy(steps);
         materials = copy(materials);
+    }
+
+    /** The same for these steps: a note that does not say which group it is of, where groups did the step, is of the first. */
+    ReviewSheet of(List<PlannedStep> planned) {
+        Map<String, StepNote> notes = new LinkedHashMap<>();
+        steps.forEach((key, note) -> notes.put(planned.stream().filter(p -> p.key().equals(key)).findFirst()
+                .or(() -> planned.stream().filter(p -> p.step().equals(key)).findFirst()).map(PlannedStep::key).orElse(key), note));
+        return new ReviewSheet(began, students, notes, materials, this.notes);
     }
 
     /**

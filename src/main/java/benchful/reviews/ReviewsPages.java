@@ -56,7 +56,7 @@ class ReviewsPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
-        CraftClass craftClass = existing(id);
+        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
         Review review = review(craftClass).orElseThrow(NotFoundException::new);
         ObjectNode tree = new FormTree(reader.schema()).of(typed);
         long version = Pages.version(typed);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchful.SampleData;
+import benchful.web.Crowd;
 import benchful.web.Visitor;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -48,6 +49,13 @@ class AssessmentPagesTest {
     void isSavedSignedAndShownAgain() {
         tutor.open(page).type("/assessor", "Morwenna Tallis").type("/signed", "2027-03-01").press("Save the assessment");
         assertThat(tutor.page().select(".lead").text()).isEqualTo("Signed by Morwenna Tallis on 2027-03-01.");
+    }
+
+    @Test
+    void takesOneOfTwoFirstAssessmentsSentAtTheSameMomentAndShowsTheOtherBoth() throws Exception {
+        List<Visitor> people = Crowd.together(3, i -> new Visitor(address).open(page).type("/notes", "Note " + i), v -> v.press("Save the assessment"));
+        assertThat(people).extracting(Visitor::status).containsExactlyInAnyOrder(200, 409, 409);
+        assertThat(people.stream().filter(p -> p.status() == 409)).allMatch(p -> p.rows(".summary.stale table").stream().anyMatch(r -> r.matches("notes \\| Note \\d \\| Note \\d")));
     }
 
     @Test

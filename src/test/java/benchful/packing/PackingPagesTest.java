@@ -6,22 +6,16 @@ import benchful.SampleData;
 import benchful.catalogue.Material;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
-import benchful.core.quantity.Quantity;
-import benchful.core.quantity.Unit;
 import benchful.stock.Cause;
 import benchful.stock.StockLedger;
+import benchful.web.Crowd;
 import benchful.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.net.URL;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -70,16 +64,8 @@ class PackingPagesTest {
     @Test
     void movesStockOnceHoweverOftenAFormIsSent() throws Exception {
         int before = onHand(CLASP);
-        List<Callable<Integer>> people = new ArrayList<>();
-        for (int i = 0; i < 4; i++) {
-            Visitor person = new Visitor(address).open(page + "/packing");
-            people.add(() -> person.press(whole(person, FIRST)).status());
-        }
-        ExecutorService bench = Executors.newFixedThreadPool(people.size());
-        for (Future<Integer> f : bench.invokeAll(people)) {
-            assertThat(f.get()).isEqualTo(200);
-        }
-        bench.shutdown();
+        assertThat(Crowd.together(4, i -> new Visitor(address).open(page + "/packing"), v -> v.press(whole(v, FIRST))))
+                .extracting(Visitor::status).containsOnly(200);
         assertThat(onHand(CLASP)).isEqualTo(before - 1);
     }
 

@@ -4,9 +4,10 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 
 /**
- * What the tutor typed of one step: how long it took, or when it ended, or both; minutes count before the end.
+ * What the tutor typed of one planned step: how long it took, or when it ended, or both; minutes count before the end.
  *
+ * @param key of the planned step, see {@link PlannedStep#key}
  * @param took null where not typed
  * @param ended null where not typed
  */
-public record Actual(String step, Duration took, LocalDateTime ended) {}
+public record Actual(String key, Duration took, LocalDateTime ended) {}

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -11,8 +12,9 @@ import java.util.stream.Collectors;
 
 /**
  * Puts what really happened beside the plan. Where only the end of a step was typed, it took the time since the last
- * hands-on step before it that has an end, pauses left out; a first step counts from the start of the class. A wait whose end
- * was typed counts from the planned start moved by as much as the class was late then.
+ * hands-on step before it that has an end, pauses left out; a first step counts from the start of the class. Groups go on side
+ * by side: what one group does follows what that group or the whole class did, and what the whole class does follows what all
+ * groups did. A wait whose end was typed counts from the planned start moved by as much as the class was late then.
  */
 public final class ClassReviewer {
     private final LocalDateTime start;
@@ -26,35 +28,63 @@ public final class ClassReviewer {
 
     /**
      * @param planned the steps of the plan
-     * @param actuals what was typed, at most one for a step
+     * @param actuals what was typed, at most one for a step and group
      * @return one review for each planned step, in order of their planned start
      */
     public List<StepReview> review(List<PlannedStep> planned, List<Actual> actuals) {
-        Map<String, Actual> typed = actuals.stream().collect(Collectors.toMap(Actual::step, Function.identity()));
-        List<StepReview> reviews = new ArrayList<>();
-        LocalDateTime since = start;
-        boolean unbroken = true;
-        for (PlannedStep p : planned.stream().sorted(Comparator.comparing(PlannedStep::start)).toList()) {
-            Actual a = typed.get(p.step());
-            LocalDateTime began = p.handsOn() ? (unbroken ? since : null) : p.start().plus(late(planned, since, p));
-            reviews.add(new StepReview(p.step(), p.title(), p.length(), took(a, began, p.handsOn())));
-            if (p.handsOn()) {
-                LocalDateTime ended = ended(a, since, unbroken);
-                unbroken = ended != null;
-                since = ended == null ? since : ended;
-            }
-        }
-        return List.copyOf(reviews);
+        Map<String, Actual> typed = actuals.stream().collect(Collectors.toMap(Actual::key, Function.identity()));
+        Course course = new Course();
+        return planned.stream().sorted(Comparator.comparing(PlannedStep::start)).map(p -> course.next(p, typed.get(p.key()))).toList();
     }
 
-    /** How late the class was when it last ended a step; zero before that. */
-    private static Duration late(List<PlannedStep> planned, LocalDateTime since, PlannedStep wait) {
-        return planned.stream()
-                .filter(p -> p.handsOn() && !p.end().isAfter(wait.start()))
-                .map(PlannedStep::end)
-                .max(Comparator.naturalOrder())
-                .map(end -> Duration.between(end, since))
-                .orElse(Duration.ZERO);
+    /** The class as it went on, step by step. */
+    private final class Course {
+        /** When each group last ended a step, and under 0 the whole class; null where that is not known. */
+        private final Map<Integer, LocalDateTime> ended = new HashMap<>();
+        private final List<Known> known = new ArrayList<>();
+
+        Course() {
+            ended.put(0, start);
+        }
+
+        StepReview next(PlannedStep p, Actual a) {
+            LocalDateTime began = p.handsOn() ? free(p.group()) : p.start().plus(late(p));
+            if (p.handsOn()) {
+                end(p, ended(a, began));
+            }
+            return new StepReview(p.step(), p.group(), p.title(), p.length(), took(a, began, p.handsOn()));
+        }
+
+        /** When a group, or for 0 everybody, was free for the next step; null where that is not known. */
+        private LocalDateTime free(int group) {
+            if (group > 0) {
+                return ended.containsKey(group) ? ended.get(group) : ended.get(0);
+            }
+            return ended.containsValue(null) ? null : ended.values().stream().max(Comparator.naturalOrder()).orElseThrow();
+        }
+
+        private void end(PlannedStep p, LocalDateTime moment) {
+            if (p.group() == 0) {
+                ended.clear();
+            }
+            ended.put(p.group(), moment);
+            if (moment != null) {
+                known.add(new Known(p, Duration.between(p.end(), moment)));
+            }
+        }
+
+        /** How late those who wait were when they last ended a step; zero where that is not known. */
+        private Duration late(PlannedStep wait) {
+            return known.stream().filter(k -> k.before(wait)).max(Comparator.comparing(k -> k.step().end())).map(Known::late).orElse(Duration.ZERO);
+        }
+    }
+
+    /** @param late how much later than planned it ended */
+    private record Known(PlannedStep step, Duration late) {
+        boolean before(PlannedStep wait) {
+            boolean same = step.group() == 0 || wait.group() == 0 || step.group() == wait.group();
+            return same && !step.end().isAfter(wait.start());
+        }
     }
 
     private Duration took(Actual a, LocalDateTime began, boolean handsOn) {
@@ -72,12 +102,12 @@ public final class ClassReviewer {
         return pauses.stream().map(p -> p.within(from, to)).reduce(Duration.ZERO, Duration::plus);
     }
 
-    /** Where minutes alone were typed, the end is worked out from the last known one; null where it can't be. */
-    private LocalDateTime ended(Actual a, LocalDateTime since, boolean unbroken) {
-        if (a == null || (a.ended() == null && (a.took() == null || !unbroken))) {
-            return null;
+    /** Where minutes alone were typed, the end is worked out from when it began; null where it can't be. */
+    private LocalDateTime ended(Actual a, LocalDateTime began) {
+        if (a == null || a.ended() != null) {
+            return a == null ? null : a.ended();
         }
-        return a.ended() != null ? a.ended() : worked(since, a.took());
+        return a.took() == null || began == null ? null : worked(began, a.took());
     }
 
     private LocalDateTime worked(LocalDateTime from, Duration took) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * How one step went over several classes of a project.
@@ -20,16 +21,20 @@ public record Habit(String step, String title, int classes, int over, double rat
         return over >= 2 && 2 * over >= classes;
     }
 
-    /** Steps by how far they run over, worst first; a step that was never typed is left out. */
+    /** Steps by how far they run over, worst first; a step that was never typed is left out. What groups did counts once for a class. */
     public static List<Habit> over(List<List<StepReview>> classes) {
         Map<String, List<StepReview>> bySteps = new LinkedHashMap<>();
-        classes.forEach(reviews -> reviews.stream()
-                .filter(r -> r.actual() != null && !r.planned().isZero())
-                .forEach(r -> bySteps.computeIfAbsent(r.step(), s -> new ArrayList<>()).add(r)));
+        classes.forEach(reviews -> typed(reviews).forEach((step, groups) ->
+                bySteps.computeIfAbsent(step, s -> new ArrayList<>()).add(StepReview.together(groups))));
         return bySteps.values().stream()
                 .map(Habit::of)
                 .sorted(Comparator.comparingDouble(Habit::ratio).reversed())
                 .toList();
+    }
+
+    private static Map<String, List<StepReview>> typed(List<StepReview> reviews) {
+        return reviews.stream().filter(r -> r.actual() != null && !r.planned().isZero())
+                .collect(Collectors.groupingBy(StepReview::step, LinkedHashMap::new, Collectors.toList()));
     }
 
     private static Habit of(List<StepReview> reviews) {

@@ -1,13 +1,15 @@
 package benchful.core.learning;
 
 import java.time.Duration;
+import java.util.List;
 
 /**
  * One step, planned against actual.
  *
+ * @param group 0 for the whole class, else the group from 1
  * @param actual null where nothing was typed
  */
-public record StepReview(String step, String title, Duration planned, Duration actual) {
+public record StepReview(String step, int group, String title, Duration planned, Duration actual) {
     /** Less than this over is not called running over; common practice, no source. */
     static final Duration LEAST_MARGIN = Duration.ofMinutes(2);
 
@@ -19,6 +21,18 @@ public record StepReview(String step, String title, Duration planned, Duration a
         AS_PLANNED,
         RAN_OVER,
         SHORTER
+    }
+
+    /** What several groups of one class needed for a step, together. */
+    static StepReview together(List<StepReview> groups) {
+        StepReview first = groups.get(0);
+        return new StepReview(first.step, 0, first.title, groups.stream().map(StepReview::planned).reduce(Duration.ZERO, Duration::plus),
+                groups.stream().map(StepReview::actual).reduce(Duration.ZERO, Duration::plus));
+    }
+
+    /** "Knot the strand, group 2". */
+    public String name() {
+        return PlannedStep.named(title, group);
     }
 
     /** Beyond two minutes and a tenth of the plan, whichever is more, it ran over, or was shorter. */

@@ -16,10 +16,10 @@ class ClassReviewerTest {
     void takesMinutesAsTyped() {
         assertThat(reviewed(List.of(), new Actual("knot", Duration.ofMinutes(65), null)))
                 .containsExactly(
-                        new StepReview("welcome", "welcome", Duration.ofMinutes(10), null),
-                        new StepReview("knot", "knot", Duration.ofMinutes(50), Duration.ofMinutes(65)),
-                        new StepReview("dry", "dry", Duration.ofMinutes(20), null),
-                        new StepReview("tidy", "tidy", Duration.ofMinutes(10), null));
+                        new StepReview("welcome", 0, "welcome", Duration.ofMinutes(10), null),
+                        new StepReview("knot", 0, "knot", Duration.ofMinutes(50), Duration.ofMinutes(65)),
+                        new StepReview("dry", 0, "dry", Duration.ofMinutes(20), null),
+                        new StepReview("tidy", 0, "tidy", Duration.ofMinutes(10), null));
     }
 
     @Test
@@ -50,11 +50,40 @@ class ClassReviewerTest {
     }
 
     @Test
+    void countsAWaitAfterAStepThatNobodyTypedFromTheLastKnownEnd() {
+        List<StepReview> reviews = reviewed(List.of(), ended("welcome", 14), ended("dry", 90));
+        assertThat(reviews.get(2).actual()).isEqualTo(Duration.ofMinutes(26));
+    }
+
+    @Test
+    void followsEachGroupByItself() {
+        List<PlannedStep> plan = List.of(step("welcome", 0, 10, true), step("saw", 10, 40, true).of(1), step("drill", 10, 30, true).of(2),
+                step("drill", 40, 60, true).of(1), step("saw", 40, 70, true).of(2), step("tidy", 70, 80, true));
+        List<StepReview> reviews = new ClassReviewer(START, List.of()).review(plan, List.of(ended("welcome", 12),
+                ended("saw/1", 45), ended("drill/2", 30), ended("drill/1", 70), ended("saw/2", 75), ended("tidy", 84)));
+        assertThat(reviews).extracting(StepReview::name).containsExactly("welcome", "saw, group 1", "drill, group 2", "drill, group 1", "saw, group 2", "tidy");
+        assertThat(reviews).extracting(r -> r.actual().toMinutes()).containsExactly(12L, 33L, 18L, 25L, 45L, 9L);
+    }
+
+    @Test
+    void doesNotGuessWhenTheClassGoesOnWhereOneGroupsEndIsNotKnown() {
+        List<PlannedStep> plan = List.of(step("saw", 0, 30, true).of(1), step("saw", 0, 30, true).of(2), step("tidy", 30, 40, true));
+        assertThat(new ClassReviewer(START, List.of()).review(plan, List.of(ended("saw/1", 30), ended("tidy", 45))).get(2).actual()).isNull();
+    }
+
+    @Test
+    void countsWhatGroupsDidOnceForAClass() {
+        assertThat(Habit.over(List.of(List.of(new StepReview("saw", 1, "Saw", Duration.ofMinutes(30), Duration.ofMinutes(45)),
+                new StepReview("saw", 2, "Saw", Duration.ofMinutes(30), Duration.ofMinutes(30))))))
+                .containsExactly(new Habit("saw", "Saw", 1, 1, 1.25));
+    }
+
+    @Test
     void namesStepsThatRunOverAgainAndAgain() {
         List<Habit> habits = Habit.over(List.of(
-                List.of(new StepReview("knot", "Knot", Duration.ofMinutes(50), Duration.ofMinutes(65)), of("tidy", 10, 10)),
-                List.of(new StepReview("knot", "Knot", Duration.ofMinutes(50), Duration.ofMinutes(60)), of("tidy", 10, 14)),
-                List.of(new StepReview("knot", "Knot", Duration.ofMinutes(50), null), of("tidy", 10, 9))));
+                List.of(new StepReview("knot", 0, "Knot", Duration.ofMinutes(50), Duration.ofMinutes(65)), of("tidy", 10, 10)),
+                List.of(new StepReview("knot", 0, "Knot", Duration.ofMinutes(50), Duration.ofMinutes(60)), of("tidy", 10, 14)),
+                List.of(new StepReview("knot", 0, "Knot", Duration.ofMinutes(50), null), of("tidy", 10, 9))));
         assertThat(habits).containsExactly(new Habit("knot", "Knot", 2, 2, 1.25), new Habit("tidy", "tidy", 3, 1, 1.0));
         assertThat(habits).extracting(Habit::againAndAgain).containsExactly(true, false);
     }
@@ -72,7 +101,7 @@ class ClassReviewerTest {
     }
 
     private static StepReview of(String step, int planned, int actual) {
-        return new StepReview(step, step, Duration.ofMinutes(planned), Duration.ofMinutes(actual));
+        return new StepReview(step, 0, step, Duration.ofMinutes(planned), Duration.ofMinutes(actual));
     }
 
     private static Actual ended(String step, int minute) {
@@ -80,6 +109,6 @@ class ClassReviewerTest {
     }
 
     private static PlannedStep step(String id, int from, int to, boolean handsOn) {
-        return new PlannedStep(id, id, handsOn, START.plusMinutes(from), START.plusMinutes(to), Duration.ofMinutes(to - from));
+        return new PlannedStep(id, 0, id, handsOn, START.plusMinutes(from), START.plusMinutes(to), Duration.ofMinutes(to - from));
     }
 }
