@@ -17,7 +17,13 @@ class OwnNameOnlyTest {
     void refusesARequestForAnotherName(String host) {
         given().header("Host", host).when().get("/").then()
                 .statusCode(421)
-                .body(containsString("only as 127.0.0.1 or localhost"));
+                .body(containsString("benchful.host-names"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/q/health", "/q/openapi", "/css/base.css", "/api/plan"})
+    void refusesItAtEveryAddress(String path) {
+        given().header("Host", "stranger.example").when().get(path).then().statusCode(421);
     }
 
     @ParameterizedTest
