@@ -1,7 +1,6 @@
 package benchful.database;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Optional;
 import org.jboss.logging.Logger;
@@ -17,6 +16,8 @@ import org.jboss.logging.Logger;
 final class CarriedPostgres implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(CarriedPostgres.class);
     private static final int PORTS_TRIED = 5;
+    /** PostgreSQL's error code (appendix A of its manual). */
+    private static final String WRONG_PASSWORD = "28P01";
 
     private final FolderLock lock;
     private final ServerWatch watch;
@@ -48,9 +49,19 @@ final class CarriedPostgres implements AutoCloseable {
                 lock.close();
                 throw e;
             }
-        } catch (IOException | SQLException e) {
-            throw new DatabaseProblem("The database in " + folder.root() + " could not be started: " + e, e);
+        } catch (SQLException e) {
+            throw new DatabaseProblem(refused(folder, e), e);
+        } catch (IOException e) {
+            throw new DatabaseProblem("The database in " + folder.root() + " could not be started: " + Trouble.words(e) + ".", e);
         }
+    }
+
+    private static String refused(DataFolder folder, SQLException e) {
+        if (!WRONG_PASSWORD.equals(e.getSQLState())) {
+            return "The database in " + folder.root() + " could not be made ready: " + e.getMessage();
+        }
+        return "PostgreSQL does not take the password in " + folder.root() + " (the file whose name ends in .password). Put that file"
+                + " back from a copy of the folder; or delete it: then the next start draws a new password, and no data are lost.";
     }
 
     private static CarriedPostgres start(DatabaseSettings settings, ServerAccount account, DataFolder folder, FolderLock lock)
@@ -58,10 +69,9 @@ final class CarriedPostgres implements AutoCloseable {
         PostgresPrograms programs = PostgresPrograms.in(folder.programs());
         int version = programs.majorVersion();
         folder.refuseOtherVersions(version);
-        String password = folder.password(version);
         PostgresCluster cluster =
                 new PostgresCluster(programs, account, folder.cluster(version), folder.log(version), settings.durable());
-        makeReady(cluster, folder.passwordFile(version));
+        String password = makeReady(cluster, folder, version);
         ServerAddress address = new ServerAddress(startOnFreePort(cluster), password);
         CarriedPostgres postgres = new CarriedPostgres(lock, ServerWatch.over(cluster, address.port()), address);
         postgres.prepare(settings.recreated());
@@ -69,13 +79,21 @@ final class CarriedPostgres implements AutoCloseable {
         return postgres;
     }
 
-    private static void makeReady(PostgresCluster cluster, Path passwordFile) throws IOException {
-        if (cluster.exists()) {
-            cluster.clearTheWay();
-        } else {
+    private static String makeReady(PostgresCluster cluster, DataFolder folder, int version) throws IOException {
+        Optional<String> known = folder.password(version);
+        String password = known.isPresent() ? known.get() : folder.newPassword(version);
+        if (!cluster.exists()) {
             LOG.info("Making a new database; this takes some seconds, once");
-            cluster.create(passwordFile);
+            cluster.create(folder.passwordFile(version));
+            return password;
         }
+        cluster.clearTheWay();
+        if (known.isEmpty()) {
+            // Lost in a power cut, or deleted. Whoever may write to the folder owns the data, so nobody is let in by this.
+            LOG.info("The password file was missing or torn; the database gets a new password");
+            cluster.setPassword(password);
+        }
+        return password;
     }
 
     private static int startOnFreePort(PostgresCluster cluster) throws IOException {
@@ -89,7 +107,9 @@ final class CarriedPostgres implements AutoCloseable {
             }
             trouble = failure.get();
         }
-        throw new DatabaseProblem("PostgreSQL did not start. " + trouble);
+        throw new DatabaseProblem(Trouble.isFull(trouble)
+                ? "PostgreSQL did not start, as the disk is full. Make room on it and start again; what was saved is safe."
+                : "PostgreSQL did not start. " + trouble);
     }
 
     private void prepare(boolean recreated) throws IOException, SQLException {

@@ -1,6 +1,8 @@
 package benchful.database;
 
 import java.io.IOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,11 +16,20 @@ import java.util.List;
 record Command(int exitCode, String output) {
 
     static Command run(List<String> command) throws IOException {
+        return run(command, "");
+    }
+
+    /** @param input what the program reads */
+    static Command run(List<String> command, String input) throws IOException {
         // Through a file: a server started by the command would inherit a pipe and keep it open for ever.
         Path output = Files.createTempFile("benchful", ".out");
         try {
             Process process = builder(command, output).start();
-            process.getOutputStream().close();
+            try (Writer in = process.outputWriter(StandardCharsets.UTF_8)) {
+                in.write(input);
+            } catch (IOException ended) {
+                // It ended without reading; its exit code and its output say why.
+            }
             return new Command(process.waitFor(), Files.readString(output));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

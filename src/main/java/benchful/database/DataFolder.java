@@ -1,15 +1,18 @@
 package benchful.database;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -18,6 +21,7 @@ import java.util.regex.Pattern;
  */
 final class DataFolder {
     private static final int PASSWORD_BYTES = 24;
+    private static final Pattern PASSWORD = Pattern.compile("[0-9a-f]{" + 2 * PASSWORD_BYTES + "}");
     private static final Pattern CLUSTER = Pattern.compile("postgres-\\d+");
 
     private final Path root;
@@ -36,7 +40,7 @@ final class DataFolder {
         } catch (FileAlreadyExistsException e) {
             throw unfit(root, "is a file", e);
         } catch (IOException e) {
-            throw unfit(root, "cannot be made (" + e + ")", e);
+            throw unfit(root, "can't be made (" + Trouble.words(e) + ")", e);
         }
         if (!Files.isWritable(root)) {
             throw unfit(root, "may not be written to by " + System.getProperty("user.name"), null);
@@ -87,24 +91,21 @@ final class DataFolder {
         return root.resolve("postgres-" + majorVersion + ".password");
     }
 
-    /** The password of the server's files, drawn at random the first time and then kept. */
-    String password(int majorVersion) throws IOException {
+    /** The password of the server's files, drawn at random the first time and then kept; empty if it is lost, or its file torn. */
+    Optional<String> password(int majorVersion) throws IOException {
         Path file = passwordFile(majorVersion);
-        if (Files.exists(file)) {
-            return Files.readString(file).strip();
+        if (!Files.exists(file)) {
+            return Optional.empty();
         }
-        if (Files.exists(cluster(majorVersion))) {
-            throw new DatabaseProblem("The password file " + file + " is missing, so the data in " + cluster(majorVersion)
-                    + " cannot be opened. Put the file back from your copy of the data folder.");
-        }
-        return newPassword(file);
+        return Optional.of(Files.readString(file, StandardCharsets.ISO_8859_1).strip()).filter(text -> PASSWORD.matcher(text).matches());
     }
 
     private static boolean isCluster(Path entry) {
         return CLUSTER.matcher(entry.getFileName().toString()).matches();
     }
 
-    private static String newPassword(Path file) throws IOException {
+    String newPassword(int majorVersion) throws IOException {
+        Path file = passwordFile(majorVersion);
         byte[] bytes = new byte[PASSWORD_BYTES];
         new SecureRandom().nextBytes(bytes);
         String password = HexFormat.of().formatHex(bytes);
@@ -112,7 +113,7 @@ final class DataFolder {
         Path draft = Files.createTempFile(file.getParent(), "password", ".new", ownerOnly(file, "rw-------"));
         // And written through: after a power cut it must not be missing beside data that need it.
         Files.writeString(draft, password, StandardOpenOption.WRITE, StandardOpenOption.SYNC);
-        Files.move(draft, file);
+        Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
         return password;
     }
 

@@ -1,12 +1,16 @@
 package benchful.database;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The files of one PostgreSQL server and the server that runs on them. Every change of the server's state goes through
@@ -54,7 +58,8 @@ final class PostgresCluster {
         }
         Command made = run(command);
         if (!made.succeeded()) {
-            throw new DatabaseProblem("PostgreSQL could not make its files in " + files + ":\n" + made.output());
+            throw new DatabaseProblem("PostgreSQL could not make its files in " + files
+                    + (Trouble.isFull(made.output()) ? ", as the disk is full. Make room on it and start again." : ":\n" + made.output()));
         }
         Files.move(draft, files, StandardCopyOption.ATOMIC_MOVE);
     }
@@ -65,12 +70,14 @@ final class PostgresCluster {
      * @return empty if it runs; else why it does not
      */
     Optional<String> start(int port) throws IOException {
+        long logged = Files.exists(log) ? Files.size(log) : 0;
         Files.writeString(files.resolve("postgresql.conf"), ServerConfiguration.text(port, durable));
-        if (Files.exists(log) && Files.size(log) > LOG_BYTES) {
+        if (logged > LOG_BYTES) {
             Files.move(log, log.resolveSibling(log.getFileName() + ".old"), StandardCopyOption.REPLACE_EXISTING);
+            logged = 0;
         }
         Command started = control("start", "--log=" + log, "--timeout=" + START_SECONDS);
-        return started.succeeded() ? Optional.empty() : Optional.of(started.output() + lastWords());
+        return started.succeeded() ? Optional.empty() : Optional.of(started.output() + lastWords(logged));
     }
 
     /** Stops the server: first it lets its clients finish, then it breaks them off; what was committed is kept either way. */
@@ -103,14 +110,33 @@ final class PostgresCluster {
         return run(command);
     }
 
-    /** The end of the server's log, for a message. */
-    private String lastWords() {
-        try {
-            List<String> lines = Files.readAllLines(log);
+    /**
+     * Gives both roles the password; the server must not run.
+     *
+     * @param password of letters and digits
+     */
+    void setPassword(String password) throws IOException {
+        List<String> command = account.command(List.of(path("postgres"), "--single", "-D", files.toString(), "postgres"));
+        Command told = Command.run(command, Stream.of(KEEPER, ProgramDatabase.ROLE)
+                .map(role -> "alter role " + role + " password '" + password + "'\n").collect(Collectors.joining()));
+        if (!told.succeeded()) {
+            throw new DatabaseProblem("PostgreSQL could not take a new password for the data in " + files + ":\n" + told.output());
+        }
+    }
+
+    /**
+     * What this start added to the end of the server's log, for a message.
+     *
+     * @param before so long was the log when it began [bytes]
+     */
+    private String lastWords(long before) {
+        try (InputStream in = Files.newInputStream(log)) {
+            in.skipNBytes(before);
+            List<String> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
             List<String> last = lines.subList(Math.max(0, lines.size() - LAST_LINES), lines.size());
-            return "Its log " + log + " ends with:\n" + String.join("\n", last);
+            return last.isEmpty() ? "" : "Its log " + log + " ends with:\n" + String.join("\n", last);
         } catch (IOException e) {
-            return "Its log " + log + " cannot be read: " + e.getMessage();
+            return "Its log " + log + " cannot be read.";
         }
     }
 

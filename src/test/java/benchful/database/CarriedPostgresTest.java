@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -16,11 +18,14 @@ import java.sql.Statement;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Starts the real server in a folder of its own and treats it badly. The tests share the folder, as the starts of one tutor do. */
 class CarriedPostgresTest {
@@ -176,17 +181,62 @@ class CarriedPostgresTest {
     }
 
     @Test
-    void saysWhereThePasswordFileBelongsWhenItIsGone() throws Exception {
+    void leavesTheServerOfTheOriginalAloneWhenACopyIsStarted() throws Exception {
+        execute("insert into bench values ('pliers')");
+        Path copy = home.resolve("a copy");
+        copy(folder, copy);
+
+        try (CarriedPostgres other = CarriedPostgres.start(new DatabaseSettings(copy, true, false))) {
+            assertThat(other.url()).isNotEqualTo(postgres.url());
+        }
+
+        assertThat(tools()).containsExactly("pliers");
+        assertThat(server().isAlive()).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "\n", "not a number\n", "\0\0\0\0"})
+    void startsOverAMarkThatAPowerCutTore(String torn) throws Exception {
+        execute("insert into bench values ('awl')");
+        postgres.close();
+        Files.writeString(folder.resolve("postgres-17/postmaster.pid"), torn);
+
+        postgres = CarriedPostgres.start(settings());
+
+        assertThat(tools()).containsExactly("awl");
+    }
+
+    @Test
+    void drawsANewPasswordWhereItsFileIsGoneOrTorn() throws Exception {
+        execute("insert into bench values ('rasp')");
         postgres.close();
         Path file = folder.resolve("postgres-17.password");
-        Path aside = Files.move(file, folder.resolve("aside"));
-        try {
-            assertThatThrownBy(() -> CarriedPostgres.start(settings()))
-                    .isInstanceOf(DatabaseProblem.class)
-                    .hasMessageContaining("The password file " + file + " is missing");
-        } finally {
-            Files.move(aside, file);
-        }
+        String before = Files.readString(file);
+        Files.writeString(file, "");
+
+        postgres = CarriedPostgres.start(settings());
+
+        assertThat(tools()).containsExactly("rasp");
+        assertThat(postgres.password()).isNotEqualTo(before);
+        assertThat(mode("postgres-17.password")).isEqualTo("rw-------");
+    }
+
+    @Test
+    void saysTheWayOutOfAWrongPassword() throws Exception {
+        execute("insert into bench values ('vice')");
+        postgres.close();
+        Path file = folder.resolve("postgres-17.password");
+        Files.writeString(file, "0123456789ab".repeat(4));
+
+        assertThatThrownBy(() -> CarriedPostgres.start(settings()))
+                .isInstanceOf(DatabaseProblem.class)
+                .hasMessageContaining("does not take the password in " + folder)
+                .hasMessageContaining("delete it")
+                .hasMessageNotContaining("Exception");
+
+        Files.delete(file);
+        postgres = CarriedPostgres.start(settings());
+        assertThat(tools()).containsExactly("vice");
     }
 
     private static DatabaseSettings settings() {
@@ -195,6 +245,17 @@ class CarriedPostgresTest {
 
     private static ProcessHandle server() throws IOException {
         return ServerMark.in(folder.resolve("postgres-17")).server().orElseThrow();
+    }
+
+    /** As a person copies a folder whose program is running: file by file, the passing ones left out. */
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                if (!file.getFileName().toString().startsWith("pgsql_tmp")) {
+                    Files.copy(file, to.resolve(from.relativize(file)), StandardCopyOption.COPY_ATTRIBUTES, LinkOption.NOFOLLOW_LINKS);
+                }
+            }
+        }
     }
 
     private static String mode(String name) throws IOException {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -20,10 +21,22 @@ class DataFolderTest {
     @Test
     void drawsAPasswordOnceAndKeepsIt() throws IOException {
         DataFolder folder = DataFolder.open(home.resolve("data"));
+        assertThat(folder.password(17)).isEmpty();
 
-        String password = folder.password(17);
+        String password = folder.newPassword(17);
 
-        assertThat(password).hasSize(48).isEqualTo(folder.password(17)).isNotEqualTo(folder.password(18));
+        assertThat(password).hasSize(48).isNotEqualTo(folder.newPassword(18));
+        assertThat(folder.password(17)).hasValue(password);
+    }
+
+    @Test
+    void takesATornPasswordFileForNone() throws IOException {
+        DataFolder folder = DataFolder.open(home.resolve("data"));
+        for (String torn : new String[] {"", "0a1b", "\0\0\0\0", "\u00ff".repeat(48)}) {
+            Files.writeString(folder.passwordFile(17), torn, StandardCharsets.ISO_8859_1);
+
+            assertThat(folder.password(17)).as(torn).isEmpty();
+        }
     }
 
     @Test
