@@ -10,9 +10,11 @@ import benchful.core.cutting.CuttingRequest;
 import benchful.core.cutting.NotCuttable;
 import benchful.core.cutting.Piece;
 import benchful.core.cutting.Stock;
+import benchful.core.cutting.Work;
 import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -32,6 +34,8 @@ import org.joda.money.CurrencyUnit;
  * one remainder: what is longer on the shelf can only serve better.
  */
 final class LengthCutter extends StockCutter<Quantity, CuttingPlan> {
+    /** Stock is rounded to what can be measured; whole lengths stay whole. */
+    private static final Quantity ROUNDED = Quantity.of("0.01", Unit.MM);
     private static final BigDecimal MOST_LENGTHS = BigDecimal.valueOf(10_000);
 
     LengthCutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Quantity>> offers) {
@@ -39,8 +43,8 @@ final class LengthCutter extends StockCutter<Quantity, CuttingPlan> {
     }
 
     @Override
-    Attempt<CuttingPlan> attempt(List<Quantity> lengths, List<Quantity> onHand) {
-        CuttingOutcome outcome = CuttingPlanner.plan(request(lengths.stream().map(length -> new Stock(length, cost(length))).toList(), onHand));
+    Attempt<CuttingPlan> attempt(List<Quantity> lengths, List<Quantity> onHand, Work work) {
+        CuttingOutcome outcome = CuttingPlanner.plan(request(lengths.stream().map(length -> new Stock(length, cost(length))).toList(), onHand), work);
         return outcome instanceof CuttingPlan plan ? new Attempt<>(plan, plan.cost(), null) : new Attempt<>(null, null, ((NotCuttable) outcome).reason());
     }
 
@@ -64,9 +68,9 @@ final class LengthCutter extends StockCutter<Quantity, CuttingPlan> {
             return List.of();
         }
         Quantity each = offers.stream().map(Offer::size).min(Comparator.naturalOrder()).orElse(rest).in(material.unit());
-        int number = rest.amount().divide(each.amount(), 0, RoundingMode.FLOOR).min(MOST_LENGTHS).intValueExact();
+        int number = rest.plus(ROUNDED).amount().divide(each.amount(), 0, RoundingMode.FLOOR).min(MOST_LENGTHS).intValueExact();
         Quantity last = rest.minus(each.times(number));
-        return Stream.concat(Stream.of(last).filter(q -> q.signum() > 0), Collections.nCopies(number, each).stream()).toList();
+        return Stream.concat(Stream.of(last).filter(q -> q.compareTo(ROUNDED) > 0), Collections.nCopies(number, each).stream()).toList();
     }
 
     @Override

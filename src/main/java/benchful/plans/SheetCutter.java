@@ -11,6 +11,7 @@ import benchful.core.cutting.SheetOutcome;
 import benchful.core.cutting.SheetPlan;
 import benchful.core.cutting.SheetPlanner;
 import benchful.core.cutting.SheetStock;
+import benchful.core.cutting.Work;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
@@ -32,6 +33,8 @@ import org.joda.money.CurrencyUnit;
  * <p>The rest of what is on hand is taken as whole sheets of the smallest on offer; what remains has no known shape and is not cut.
  */
 final class SheetCutter extends StockCutter<Extent, SheetPlan> {
+    /** Stock is rounded to what can be measured; whole sheets stay whole [mm2]. */
+    private static final BigDecimal ROUNDED = BigDecimal.ONE;
     private static final BigDecimal MOST_SHEETS = BigDecimal.valueOf(1_000);
 
     SheetCutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Extent>> offers) {
@@ -39,8 +42,8 @@ final class SheetCutter extends StockCutter<Extent, SheetPlan> {
     }
 
     @Override
-    Attempt<SheetPlan> attempt(List<Extent> sheets, List<Extent> onHand) {
-        SheetOutcome outcome = SheetPlanner.plan(request(sheets.stream().map(sheet -> new SheetStock(sheet, cost(sheet))).toList(), onHand));
+    Attempt<SheetPlan> attempt(List<Extent> sheets, List<Extent> onHand, Work work) {
+        SheetOutcome outcome = SheetPlanner.plan(request(sheets.stream().map(sheet -> new SheetStock(sheet, cost(sheet))).toList(), onHand), work);
         return outcome instanceof SheetPlan plan ? new Attempt<>(plan, plan.cost(), null) : new Attempt<>(null, null, ((NotCuttable) outcome).reason());
     }
 
@@ -60,7 +63,7 @@ final class SheetCutter extends StockCutter<Extent, SheetPlan> {
     List<Extent> rest() {
         Quantity rest = known().stream().map(Extent::area).reduce(onHand(), Quantity::minus);
         return offers.stream().map(Offer::size).min(Comparator.comparing(Extent::area)).map(each -> {
-            int number = rest.base().max(BigDecimal.ZERO).divide(each.area().base(), 0, RoundingMode.FLOOR).min(MOST_SHEETS).intValueExact();
+            int number = rest.base().add(ROUNDED).max(BigDecimal.ZERO).divide(each.area().base(), 0, RoundingMode.FLOOR).min(MOST_SHEETS).intValueExact();
             return Collections.nCopies(number, each);
         }).orElse(List.of());
     }

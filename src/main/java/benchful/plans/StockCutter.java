@@ -4,6 +4,7 @@ import benchful.catalogue.MaterialSheet;
 import benchful.core.buying.Buyer;
 import benchful.core.buying.PackOffer;
 import benchful.core.buying.Want;
+import benchful.core.cutting.Work;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -40,7 +41,10 @@ abstract class StockCutter<S, P> {
         this.offers = offers;
     }
 
-    /** @param size of one of the things in the pack, and @param amount the same as it is sold */
+    /**
+     * @param size of one of the things in the pack, in whole micrometres as cutting plans name it, so that it is found again in one
+     * @param amount the same as it is sold
+     */
     record Offer<S>(S size, Quantity amount, PackOffer pack) {
         /** One's part of the pack's price with VAT. */
         BigDecimal cost() {
@@ -51,8 +55,11 @@ abstract class StockCutter<S, P> {
     /** @param plan null where there is none, for this @param reason */
     record Attempt<P>(P plan, BigDecimal cost, Sentence reason) {}
 
-    /** @param sizes that may be bought */
-    abstract Attempt<P> attempt(List<S> sizes, List<S> onHand);
+    /**
+     * @param sizes that may be bought
+     * @param work how much may still be done
+     */
+    abstract Attempt<P> attempt(List<S> sizes, List<S> onHand, Work work);
 
     /** What is on hand in pieces of known size. */
     abstract List<S> known();
@@ -69,11 +76,21 @@ abstract class StockCutter<S, P> {
         List<S> known = known();
         List<S> rest = rest();
         List<S> onHand = Stream.concat(known.stream(), rest.stream()).toList();
-        List<Attempt<P>> attempts = candidates().map(sizes -> Known.first(known, rest, list -> attempt(sizes, list), Attempt::cost)).toList();
+        List<List<S>> candidates = candidates();
+        List<Attempt<P>> attempts = candidates.stream().map(sizes -> attempt(sizes, known, rest, share(sizes, candidates.size()))).toList();
         return attempts.stream().map(Attempt::plan).filter(plan -> plan != null)
                 .map(plan -> cutting(plan, wants(plan), onHand))
                 .min(Comparator.comparing(this::cost))
                 .orElseGet(() -> Cutting.none(unmet(), attempts.get(0).reason()));
+    }
+
+    /** Half of the work is for all sizes together, the other half for each alone. */
+    private static Work share(List<?> sizes, int candidates) {
+        return Work.among(candidates == 1 ? 1 : sizes.size() > 1 ? 2 : 2 * (candidates - 1));
+    }
+
+    private Attempt<P> attempt(List<S> sizes, List<S> known, List<S> rest, Work work) {
+        return Known.first(known, rest, onHand -> attempt(sizes, onHand, work), Attempt::cost);
     }
 
     /** What one of a size costs, as it is sold cheapest. */
@@ -86,9 +103,9 @@ abstract class StockCutter<S, P> {
     }
 
     /** All stock sizes together first, so that it is taken where another costs the same. */
-    private Stream<List<S>> candidates() {
+    private List<List<S>> candidates() {
         List<S> all = offers.stream().map(Offer::size).distinct().toList();
-        return all.size() < 2 ? Stream.of(all) : Stream.concat(Stream.of(all), all.stream().map(List::of));
+        return all.size() < 2 ? List.of(all) : Stream.concat(Stream.of(all), all.stream().map(List::of)).toList();
     }
 
     private Money cost(Cutting cutting) {

@@ -3,12 +3,15 @@ package benchful.core.cutting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Every pattern that takes no further piece, of every length: few enough to list for most classes. */
 final class AllPatterns {
     private static final int MOST = 4000;
+    private static final int MOST_STEPS = 400_000;
 
     private final Kinds kinds;
+    private int steps;
     private final List<Pattern> patterns = new ArrayList<>();
 
     private AllPatterns(Kinds kinds) {
@@ -16,22 +19,20 @@ final class AllPatterns {
     }
 
     /** Empty where there are too many to list. */
-    static Optional<List<Pattern>> of(Kinds kinds) {
+    static Optional<List<Pattern>> of(Kinds kinds, Work work) {
         AllPatterns all = new AllPatterns(kinds);
-        for (int l = 0; l < kinds.lengths().size(); l++) {
-            if (!all.list(l, 0, new int[kinds.kinds()], kinds.lengths().get(l).capacity())) {
-                return Optional.empty();
-            }
-        }
-        return Optional.of(all.patterns);
+        boolean few = IntStream.range(0, kinds.lengths().size()).allMatch(l -> all.list(l, 0, new int[kinds.kinds()], kinds.lengths().get(l).capacity()));
+        work.spend(all.steps);
+        return few ? Optional.of(all.patterns) : Optional.empty();
     }
 
     private boolean list(int length, int kind, int[] counts, long free) {
         if (kind == counts.length) {
+            steps++;
             if (isFull(counts, free)) {
                 patterns.add(new Pattern(length, counts.clone()));
             }
-            return patterns.size() <= MOST;
+            return patterns.size() <= MOST && steps <= MOST_STEPS;
         }
         for (int n = (int) Math.min(kinds.demand()[kind], free / kinds.sizes()[kind]); n >= 0; n--) {
             counts[kind] = n;

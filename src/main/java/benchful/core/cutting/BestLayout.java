@@ -19,23 +19,25 @@ final class BestLayout implements Filler {
     private final SheetKinds kinds;
     private final Raster lengths;
     private final Raster widths;
+    private final Work work;
     private final List<Layout> found = new ArrayList<>();
     private long[] worths = {};
     private long[][] values;
     private CutTree[][] trees;
 
-    private BestLayout(SheetKinds kinds, Raster lengths, Raster widths) {
+    private BestLayout(SheetKinds kinds, Raster lengths, Raster widths, Work work) {
+        this.work = work;
         this.kinds = kinds;
         this.lengths = lengths;
         this.widths = widths;
     }
 
     /** Empty where the raster is too fine. */
-    static Optional<BestLayout> of(SheetKinds kinds) {
+    static Optional<BestLayout> of(SheetKinds kinds, Work work) {
         Optional<Raster> lengths = Raster.of(kinds.edges(true), kinds.sheets().stream().mapToLong(Shape::length).max().orElse(0), MOST_POINTS);
         Optional<Raster> widths = Raster.of(kinds.edges(false), kinds.sheets().stream().mapToLong(Shape::width).max().orElse(0), MOST_POINTS);
         return lengths.flatMap(l -> widths.filter(w -> (long) l.size() * w.size() * (l.size() + w.size()) <= MOST_STEPS)
-                .map(w -> new BestLayout(kinds, l, w)));
+                .map(w -> new BestLayout(kinds, l, w, work)));
     }
 
     /** What was found so far. */
@@ -55,10 +57,11 @@ final class BestLayout implements Filler {
         int[] counts = new int[worths.length];
         trees[x][y].count(counts);
         found.add(new Layout(sheet, counts, trees[x][y]));
-        return new Knapsack.Best(values[x][y], counts);
+        return new Knapsack.Best(values[x][y], values[x][y], counts);
     }
 
     private void work() {
+        work.spend((long) lengths.size() * widths.size() * (kinds.shapes().size() + (lengths.size() + widths.size()) / 4));
         values = new long[lengths.size()][widths.size()];
         trees = new CutTree[lengths.size()][widths.size()];
         for (int x = 0; x < lengths.size(); x++) {

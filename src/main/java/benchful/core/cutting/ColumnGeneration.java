@@ -24,20 +24,25 @@ final class ColumnGeneration {
     private static final double TOLERANCE = 1e-7;
     private static final int MOST_ROUNDS = 2000;
 
+    /** Steps that one solving of the linear programme counts for, however small it is. */
+    private static final int SOLVING = 1_000;
+
     private final Kinds kinds;
     private final Filler filler;
+    private final Work work;
     private final double unit;
     private final List<Pattern> patterns = new ArrayList<>();
     private double[] uses = {};
     private long bound;
 
     /** @param known patterns to begin with; those that can't be cut any more are left out */
-    ColumnGeneration(Kinds kinds, List<Pattern> known) {
-        this(kinds, known, new Knapsack(kinds.sizes(), kinds.demand()).filling(kinds.lengths()));
+    ColumnGeneration(Kinds kinds, List<Pattern> known, Work work) {
+        this(kinds, known, new Knapsack(kinds.sizes(), kinds.demand(), work).filling(kinds.lengths()), work);
     }
 
     /** @param filler its patterns may give more of a kind than is needed */
-    ColumnGeneration(Kinds kinds, List<Pattern> known, Filler filler) {
+    ColumnGeneration(Kinds kinds, List<Pattern> known, Filler filler, Work work) {
+        this.work = work;
         this.kinds = kinds;
         this.filler = filler;
         this.unit = Math.max(1, kinds.lengths().stream().mapToLong(Lengths::cost).max().orElse(1));
@@ -91,7 +96,7 @@ final class ColumnGeneration {
         void run(List<Pattern> known) {
             known.stream().filter(p -> kinds.times(p) > 0).forEach(this::add);
             boolean solved = solved();
-            for (int round = 0; round < MOST_ROUNDS && solved && price(); round++) {
+            for (int round = 0; round < MOST_ROUNDS && solved && !work.isSpent() && price(); round++) {
                 solved = solved();
             }
             if (solved) {
@@ -102,6 +107,7 @@ final class ColumnGeneration {
         }
 
         private boolean solved() {
+            work.spend(SOLVING + (long) times.size() * demand.length);
             return solver.solve() == MPSolver.ResultStatus.OPTIMAL;
         }
 
@@ -117,7 +123,7 @@ final class ColumnGeneration {
                 Lengths length = kinds.lengths().get(l);
                 if (length.available() > 0) {
                     Knapsack.Best found = filler.best(l, worths);
-                    best[l] = found.value();
+                    best[l] = found.bound();
                     double cost = length.cost() / unit + Math.max(0, -lengths[l].dualValue());
                     if (found.value() > (cost + TOLERANCE) * FINENESS) {
                         better.add(new Pattern(l, found.counts()));

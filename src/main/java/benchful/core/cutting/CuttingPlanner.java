@@ -20,22 +20,35 @@ import java.util.stream.Stream;
  * A piece and its cut take length + loss; a whole length gives stock + loss, since nothing is cut off at its end.
  */
 public final class CuttingPlanner {
+    private static final int MOST_PIECES = 20_000;
+
     private final CuttingRequest request;
     private final Kinds kinds;
     private final long loss;
+    private final Work work;
 
-    private CuttingPlanner(CuttingRequest request) {
+    private CuttingPlanner(CuttingRequest request, Work work) {
+        this.work = work;
         this.request = request;
         this.loss = Micrometres.up(request.loss());
         this.kinds = Kinds.of(request);
     }
 
     public static CuttingOutcome plan(CuttingRequest request) {
-        return tooLong(request).<CuttingOutcome>map(reason -> reason).orElseGet(() -> new CuttingPlanner(request).plan());
+        return plan(request, Work.among(1));
+    }
+
+    /** @param work shared with other attempts at the same pieces */
+    public static CuttingOutcome plan(CuttingRequest request, Work work) {
+        return tooMany(request).or(() -> tooLong(request)).<CuttingOutcome>map(reason -> reason).orElseGet(() -> new CuttingPlanner(request, work).plan());
+    }
+
+    private static Optional<NotCuttable> tooMany(CuttingRequest request) {
+        return NotCuttable.ifMore(request.pieces().stream().mapToLong(Piece::count).sum(), MOST_PIECES);
     }
 
     private CuttingOutcome plan() {
-        return CuttingSearch.search(kinds).<CuttingOutcome>map(this::plan).orElseGet(() ->
+        return CuttingSearch.search(kinds, work).<CuttingOutcome>map(this::plan).orElseGet(() ->
                 new NotCuttable(Sentence.of("No way was found to cut all pieces from the lengths on hand, and no new length is offered.")));
     }
 

@@ -17,6 +17,7 @@ import java.util.Optional;
  */
 final class CuttingProof {
     private static final String LIMITS = "limits/nodes = 300\nparallel/maxnthreads = 1\nrandomization/randomseedshift = 1\n";
+    private static final long STEPS_A_PATTERN = 1_000;
     private static final double TOLERANCE = 1e-6;
 
     private final Kinds kinds;
@@ -36,7 +37,11 @@ final class CuttingProof {
      */
     record Answer(Optional<List<Pattern>> plan, long bound) {}
 
-    static Answer ask(Kinds kinds, List<Pattern> patterns) {
+    static Answer ask(Kinds kinds, List<Pattern> patterns, Work work) {
+        if (work.isSpent()) {
+            return new Answer(Optional.empty(), 0);
+        }
+        work.spend(STEPS_A_PATTERN * patterns.size());
         Loader.loadNativeLibraries();
         MPSolver solver = MPSolver.createSolver("SCIP");
         try {

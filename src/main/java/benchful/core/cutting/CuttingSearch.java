@@ -13,8 +13,8 @@ import java.util.stream.IntStream;
  * <p>First fit and a plain bound settle most classes. Where they differ and all patterns can be listed, {@link CuttingProof}
  * settles it. Else the bound of {@link ColumnGeneration} is aimed at: the patterns that its linear programme uses most are cut
  * first, the rest is solved anew, and where the rest can no longer reach the aim, the next pattern is tried. Where that fails
- * within a fixed number of tries, anything cheaper than the best is aimed at. So the search always ends the same way, with
- * the least proven or the gap known.
+ * within a fixed number of tries, anything cheaper than the best is aimed at. What is done is counted, so the search always ends
+ * the same way, with the least proven or the gap known.
  */
 final class CuttingSearch {
     private static final int MOST_TRIES = 400;
@@ -22,11 +22,13 @@ final class CuttingSearch {
     private static final int WIDEST = 3;
 
     private final Kinds kinds;
+    private final Work work;
     private List<Pattern> best;
     private int tries;
     private long aim;
 
-    private CuttingSearch(Kinds kinds, List<Pattern> first) {
+    private CuttingSearch(Kinds kinds, List<Pattern> first, Work work) {
+        this.work = work;
         this.kinds = kinds;
         this.best = first;
     }
@@ -35,32 +37,32 @@ final class CuttingSearch {
     record Found(List<Pattern> patterns, long bound) {}
 
     /** Empty where no plan was found: then nothing can be bought, and what is on hand does not reach or only by luck. */
-    static Optional<Found> search(Kinds kinds) {
+    static Optional<Found> search(Kinds kinds, Work work) {
         Optional<List<Pattern>> first = FirstFit.fill(kinds);
         long plain = CuttingBound.of(kinds);
         if (first.isPresent() && kinds.cost(first.get()) == plain) {
             return Optional.of(new Found(first.get(), plain));
         }
-        Optional<List<Pattern>> all = AllPatterns.of(kinds);
+        Optional<List<Pattern>> all = AllPatterns.of(kinds, work);
         if (first.isEmpty()) {
-            List<Pattern> patterns = all.orElseGet(() -> new ColumnGeneration(kinds, List.of()).patterns());
-            return CuttingProof.ask(kinds, patterns).plan().map(plan -> new Found(plan, 0));
+            List<Pattern> patterns = all.orElseGet(() -> new ColumnGeneration(kinds, List.of(), work).patterns());
+            return CuttingProof.ask(kinds, patterns, work).plan().map(plan -> new Found(plan, 0));
         }
-        CuttingSearch search = new CuttingSearch(kinds, first.get());
+        CuttingSearch search = new CuttingSearch(kinds, first.get(), work);
         return Optional.of(all.map(patterns -> search.settle(patterns, plain)).orElseGet(() -> search.improve(plain)));
     }
 
     private Found settle(List<Pattern> all, long plain) {
-        CuttingProof.Answer answer = CuttingProof.ask(kinds, all);
+        CuttingProof.Answer answer = CuttingProof.ask(kinds, all, work);
         answer.plan().ifPresent(this::keep);
         return new Found(best, Math.min(kinds.cost(best), Math.max(plain, kinds.whole(answer.bound()))));
     }
 
     private Found improve(long plain) {
-        ColumnGeneration columns = new ColumnGeneration(kinds, List.of());
+        ColumnGeneration columns = new ColumnGeneration(kinds, List.of(), work);
         long bound = Math.max(plain, kinds.whole(columns.bound()));
         if (!reaches(bound, MOST_TRIES, columns)) {
-            CuttingProof.ask(kinds, columns.patterns()).plan().ifPresent(this::keep);
+            CuttingProof.ask(kinds, columns.patterns(), work).plan().ifPresent(this::keep);
             boolean better = true;
             while (better) {
                 better = reaches(kinds.cost(best) - kinds.step(), FEWER_TRIES, columns);
@@ -88,7 +90,7 @@ final class CuttingSearch {
             if (goesOn(rest.without(pattern, times), longer, columns)) {
                 return true;
             }
-            if (tries < 0) {
+            if (tries < 0 || work.isSpent()) {
                 return false;
             }
         }
@@ -102,10 +104,11 @@ final class CuttingSearch {
             best.addAll(filled.get());
             return true;
         }
-        if (tries-- < 0 || kinds.cost(cut) + CuttingBound.of(rest) > aim) {
+        if (tries-- < 0 || work.isSpent() || kinds.cost(cut) + CuttingBound.of(rest) > aim) {
             return false;
         }
-        ColumnGeneration next = new ColumnGeneration(rest, columns.patterns());
+        work.spend(filled.map(List::size).orElse(0));
+        ColumnGeneration next = new ColumnGeneration(rest, columns.patterns(), work);
         return kinds.cost(cut) + next.bound() <= aim && reaches(rest, cut, next);
     }
 

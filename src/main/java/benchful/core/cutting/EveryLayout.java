@@ -13,13 +13,17 @@ import java.util.Optional;
  */
 final class EveryLayout {
     private static final int MOST_POINTS = 400;
-    private static final long MOST_STEPS = 30_000_000;
+    private static final long MOST_STEPS = 12_000_000;
+
+    /** Pieces' counts that are kept in all: four bytes each. */
+    private static final long MOST_KEPT = 8_000_000;
 
     private final SheetKinds kinds;
     private final Raster lengths;
     private final Raster widths;
     private final List<Layout>[][] known;
     private long steps;
+    private long kept;
 
     @SuppressWarnings("unchecked")
     private EveryLayout(SheetKinds kinds, Raster lengths, Raster widths) {
@@ -30,13 +34,13 @@ final class EveryLayout {
     }
 
     /** Empty where there are too many. */
-    static Optional<List<Layout>> of(SheetKinds kinds) {
+    static Optional<List<Layout>> of(SheetKinds kinds, Work work) {
         Optional<Raster> lengths = Raster.of(kinds.edges(true), kinds.sheets().stream().mapToLong(Shape::length).max().orElse(0), MOST_POINTS);
         Optional<Raster> widths = Raster.of(kinds.edges(false), kinds.sheets().stream().mapToLong(Shape::width).max().orElse(0), MOST_POINTS);
-        return lengths.flatMap(l -> widths.flatMap(w -> new EveryLayout(kinds, l, w).all()));
+        return lengths.flatMap(l -> widths.flatMap(w -> new EveryLayout(kinds, l, w).all(work)));
     }
 
-    private Optional<List<Layout>> all() {
+    private Optional<List<Layout>> all(Work work) {
         List<Layout> all = new ArrayList<>();
         for (int s = 0; s < kinds.sheets().size(); s++) {
             Shape sheet = kinds.sheets().get(s);
@@ -44,10 +48,18 @@ final class EveryLayout {
                 all.add(new Layout(s, layout.counts(), layout.tree()));
             }
         }
-        return steps > MOST_STEPS ? Optional.empty() : Optional.of(all.stream().filter(l -> !l.pattern().isEmpty()).toList());
+        work.spend(steps / 8);
+        return areTooMany() ? Optional.empty() : Optional.of(all.stream().filter(l -> !l.pattern().isEmpty()).toList());
+    }
+
+    private boolean areTooMany() {
+        return steps > MOST_STEPS || kept > MOST_KEPT;
     }
 
     private List<Layout> layouts(int x, int y) {
+        if (areTooMany()) {
+            return List.of();
+        }
         if (known[x][y] == null) {
             List<Layout> best = new ArrayList<>();
             keep(best, new int[kinds.shapes().size()], CutTree.EMPTY);
@@ -59,6 +71,7 @@ final class EveryLayout {
                 divide(best, false, widths.at(cut), layouts(x, cut), layouts(x, widths.before(widths.at(y) - widths.at(cut))));
             }
             known[x][y] = best;
+            kept += (long) best.size() * kinds.shapes().size();
         }
         return known[x][y];
     }
@@ -78,7 +91,7 @@ final class EveryLayout {
     private void divide(List<Layout> best, boolean across, long at, List<Layout> firsts, List<Layout> seconds) {
         for (Layout first : firsts) {
             for (Layout second : seconds) {
-                if (steps > MOST_STEPS) {
+                if (areTooMany()) {
                     return;
                 }
                 keep(best, together(first.counts(), second.counts()), CutTree.divided(across, at, first.tree(), second.tree()));

@@ -5,7 +5,7 @@ interface Filler {
     /**
      * @param length which of the {@link Kinds#lengths()}
      * @param worths of a piece of each kind, in whole numbers
-     * @return a pattern that no other exceeds in value
+     * @return a pattern, and what no other exceeds in value
      */
     Knapsack.Best best(int length, long[] worths);
 }

@@ -37,25 +37,25 @@ final class FirstFit {
 
     private Optional<List<Pattern>> patterns() {
         for (int kind = 0; kind < kinds.kinds(); kind++) {
-            for (int piece = 0; piece < kinds.demand()[kind]; piece++) {
-                if (!put(kind)) {
-                    return Optional.empty();
-                }
+            if (!put(kind)) {
+                return Optional.empty();
             }
         }
         return Optional.of(patterns.stream().map(this::exchanged).toList());
     }
 
+    /** All pieces of a kind: as many as each opened length still takes, then onto new ones. */
     private boolean put(int kind) {
-        int at = 0;
-        while (at < free.size() && free.get(at) < kinds.sizes()[kind]) {
-            at++;
+        int open = kinds.demand()[kind];
+        for (int at = 0; open > 0; at++) {
+            if (at == free.size() && !open(kinds.sizes()[kind])) {
+                return false;
+            }
+            int some = (int) Math.min(open, free.get(at) / kinds.sizes()[kind]);
+            patterns.get(at).counts()[kind] += some;
+            free.set(at, free.get(at) - some * kinds.sizes()[kind]);
+            open -= some;
         }
-        if (at == free.size() && !open(kinds.sizes()[kind])) {
-            return false;
-        }
-        patterns.get(at).counts()[kind]++;
-        free.set(at, free.get(at) - kinds.sizes()[kind]);
         return true;
     }
 

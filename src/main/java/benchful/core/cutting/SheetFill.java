@@ -4,6 +4,7 @@ import benchful.core.cutting.SheetKinds.Layout;
 import benchful.core.cutting.SheetKinds.Shape;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -60,10 +61,8 @@ final class SheetFill {
     private Optional<SheetFill> filled(Comparator<Shape> order) {
         List<Integer> all = IntStream.range(0, kinds.shapes().size()).boxed().sorted(Comparator.comparing(kinds.shapes()::get, order)).toList();
         for (int kind : all) {
-            for (int piece = 0; piece < kinds.areas().demand()[kind]; piece++) {
-                if (!put(kind)) {
-                    return Optional.empty();
-                }
+            if (!put(kind)) {
+                return Optional.empty();
             }
         }
         return Optional.of(this);
@@ -80,14 +79,39 @@ final class SheetFill {
         return new Layout(which.get(i), counts, tree);
     }
 
+    /** All pieces of a kind. A sheet that takes none of them any more is not asked again. */
     private boolean put(int kind) {
         Shape shape = kinds.shapes().get(kind);
-        Optional<Place> best = sheets.stream().flatMap(s -> s.places(shape)).min(Comparator.comparingLong(Place::spare));
-        if (best.isEmpty() && open(shape)) {
-            best = sheets.get(sheets.size() - 1).places(shape).min(Comparator.comparingLong(Place::spare));
+        List<Part> able = new ArrayList<>(sheets);
+        for (int piece = 0; piece < kinds.areas().demand()[kind]; piece++) {
+            Place best = best(able, shape);
+            if (best == null && open(shape)) {
+                able.add(sheets.get(sheets.size() - 1));
+                best = best(able, shape);
+            }
+            if (best == null) {
+                return false;
+            }
+            best.part().fill(kind, shape, best.turned());
         }
-        best.ifPresent(place -> place.part().fill(kind, shape, place.turned()));
-        return best.isPresent();
+        return true;
+    }
+
+    private static Place best(List<Part> able, Shape shape) {
+        Place best = null;
+        for (Iterator<Part> sheets = able.iterator(); sheets.hasNext();) {
+            Place place = sheets.next().best(shape);
+            if (place == null) {
+                sheets.remove();
+            }
+            best = better(best, place);
+        }
+        return best;
+    }
+
+    /** Of equal ones the first. */
+    private static Place better(Place first, Place second) {
+        return first == null || second != null && second.spare() < first.spare() ? second : first;
     }
 
     private boolean open(Shape shape) {
@@ -126,12 +150,17 @@ final class SheetFill {
             this.width = width;
         }
 
-        Stream<Place> places(Shape shape) {
+        /** Null where there is no room for it. */
+        Place best(Shape shape) {
             if (first != null) {
-                return Stream.concat(first.places(shape), second.places(shape));
+                return better(first.best(shape), second.best(shape));
             }
-            return piece != null ? Stream.empty() : Stream.of(false, true).filter(turned -> shape.fits(length, width, turned)).map(turned ->
-                    new Place(this, turned, Math.min(length - (turned ? shape.width() : shape.length()), width - (turned ? shape.length() : shape.width()))));
+            return piece != null ? null : better(place(shape, false), place(shape, true));
+        }
+
+        private Place place(Shape shape, boolean turned) {
+            return !shape.fits(length, width, turned) ? null : new Place(this, turned,
+                    Math.min(length - (turned ? shape.width() : shape.length()), width - (turned ? shape.length() : shape.width())));
         }
 
         void fill(int kind, Shape shape, boolean turned) {

@@ -1,7 +1,9 @@
 package benchful.core.cutting;
 
 import benchful.core.quantity.Extent;
+import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayDeque;
@@ -23,22 +25,41 @@ import java.util.stream.Stream;
  * width + loss; a whole sheet gives length + loss by width + loss, since nothing is cut off at its edges.
  */
 public final class SheetPlanner {
+    private static final int MOST_PIECES = 3_000;
+    private static final Extent LARGEST = new Extent(Quantity.of(30, Unit.M), Quantity.of(30, Unit.M));
+
     private final SheetCuttingRequest request;
     private final SheetKinds kinds;
     private final long loss;
+    private final Work work;
 
-    private SheetPlanner(SheetCuttingRequest request) {
+    private SheetPlanner(SheetCuttingRequest request, Work work) {
+        this.work = work;
         this.request = request;
         this.loss = Micrometres.up(request.loss());
         this.kinds = SheetKinds.of(request);
     }
 
     public static SheetOutcome plan(SheetCuttingRequest request) {
-        return new SheetPlanner(request).plan();
+        return plan(request, Work.among(1));
+    }
+
+    /** @param work shared with other attempts at the same pieces */
+    public static SheetOutcome plan(SheetCuttingRequest request, Work work) {
+        return NotCuttable.ifMore(request.pieces().stream().mapToLong(Rectangle::count).sum(), MOST_PIECES)
+                .or(() -> tooVast(request)).<SheetOutcome>map(reason -> reason).orElseGet(() -> new SheetPlanner(request, work).plan());
+    }
+
+    /** Areas are counted in square micrometres, and all of them together must still be a whole number of 64 bits. */
+    private static Optional<NotCuttable> tooVast(SheetCuttingRequest request) {
+        Stream<Extent> sheets = Stream.concat(request.onHand().stream(), request.stocks().stream().map(SheetStock::size));
+        return Stream.concat(sheets, request.pieces().stream().map(Rectangle::size)).filter(size -> !size.within(LARGEST)).findFirst()
+                .map(size -> new NotCuttable(Sentence.of("%s x %s is more than can be planned; a sheet has at most %s x %s.",
+                        size.length(), size.width(), LARGEST.length(), LARGEST.width())));
     }
 
     private SheetOutcome plan() {
-        return tooLarge().<SheetOutcome>map(reason -> reason).orElseGet(() -> SheetSearch.search(kinds).<SheetOutcome>map(this::plan).orElseGet(() ->
+        return tooLarge().<SheetOutcome>map(reason -> reason).orElseGet(() -> SheetSearch.search(kinds, work).<SheetOutcome>map(this::plan).orElseGet(() ->
                 new NotCuttable(Sentence.of("No way was found to cut all rectangles from the sheets on hand, and no new sheet is offered."))));
     }
 
