@@ -180,7 +180,7 @@ public class Material extends PanacheEntityBase {
 
     /** An amount in the held unit, as the tutor counts it; nothing for a material not read from the database yet. */
     public Quantity shown(BigDecimal heldAmount) {
-        return heldAmount == null ? Quantity.zero(unit) : new Quantity(heldAmount, held()).in(unit);
+        return heldAmount == null ? Quantity.zero(unit) : new Quantity(heldAmount, held()).in(unit).measurable();
     }
 
     /** Whatever the case of its letters and the blanks around them. */

@@ -1,5 +1,6 @@
 package benchful.catalogue;
 
+import benchful.core.quantity.MeasuringRange;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.web.Table;
@@ -40,7 +41,7 @@ public final class RowReader {
         }
         try {
             boolean bare = unit != null && written.matches("[\\d.,]+");
-            Quantity amount = Quantity.parse(bare ? written + " " + unit.symbol() : written);
+            Quantity amount = MeasuringRange.bounded(Quantity.parse(bare ? written + " " + unit.symbol() : written));
             return amount.signum() < 0 ? faulty(column, "give an amount of 0 or more.") : amount;
         } catch (IllegalArgumentException e) {
             return faulty(column, e.getMessage());

@@ -46,7 +46,7 @@ public record Box(String key, String title, String size, List<Item> items) {
 
         /** True where the plan has changed since it was packed. */
         public boolean changed() {
-            return packed != null && !packed.equals(amount);
+            return packed != null && !packed.measurable().equals(amount.measurable());
         }
     }
 }

@@ -49,7 +49,7 @@ public class PackedContent extends PanacheEntityBase {
         this.classId = classId;
         this.kit = kit;
         this.material = material;
-        this.amount = amount;
+        this.amount = amount.measurable();
         this.packedAt = now.truncatedTo(ChronoUnit.MICROS);
     }
 

@@ -93,7 +93,7 @@ final class ClassNeeds {
         }
         Take whole = new Take(Take.Taker.SHARED, null, 1, greatest.get().each().in(unit), pieces(greatest.get()), greatest.get().rectangle(), line.grain());
         return inPieces ? new NeedLine(List.of(whole), null, sharedAllowance(line))
-                : new NeedLine(List.of(), greatest.get().amount().in(unit), sharedAllowance(line));
+                : new NeedLine(List.of(), greatest.get().amount().in(unit).measurable(), sharedAllowance(line));
     }
 
     private List<Take> takes(int i, boolean inPieces, Unit unit, List<Seat> seats) {

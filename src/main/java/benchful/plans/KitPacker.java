@@ -81,13 +81,13 @@ final class KitPacker {
     private Kit.Content content(SizedPiece.Line line, Seat seat) {
         MaterialLine sheet = project.materials().get(line.line());
         Seat.Pick pick = seat.picks().get(line.line());
-        return new Kit.Content(pick.material(), counted(pick.material(), line.amount()), line.pieces(), line.pieces() == null ? null : line.each(), line.rectangle(),
+        return new Kit.Content(pick.material(), counted(pick.material(), line.amount()), line.pieces(), line.pieces() == null ? null : line.each().measurable(), line.rectangle(),
                 sheet.choice(), pick.chosen(), pick.insteadOf(), sheet.note());
     }
 
     private Quantity counted(String material, Quantity amount) {
         MaterialSheet sheet = catalogue.get(material);
-        return sheet == null || !sheet.unit().dimension().equals(amount.dimension()) ? amount : amount.in(sheet.unit());
+        return (sheet == null || !sheet.unit().dimension().equals(amount.dimension()) ? amount : amount.in(sheet.unit())).measurable();
     }
 
     private Quantity mass(List<Kit.Content> contents) {
@@ -107,7 +107,7 @@ final class KitPacker {
             return Optional.of(content.amount().in(Unit.G));
         }
         MaterialSheet material = catalogue.get(content.material());
-        return Optional.ofNullable(material).map(MaterialSheet::unitMass)
+        return Optional.ofNullable(material).map(MaterialSheet::unitMass).filter(each -> each.dimension().equals(Dimension.MASS))
                 .map(each -> each.in(Unit.G).times(content.amount().in(material.unit()).amount()));
     }
 }

@@ -7,6 +7,7 @@ import benchful.catalogue.SupplierSheet;
 import benchful.core.Fault;
 import benchful.core.buying.PackOffer;
 import benchful.core.buying.Supplier;
+import benchful.core.cutting.Micrometres;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -73,7 +74,7 @@ final class Market {
             if (known(material, offer)) {
                 BigDecimal each = offer.holds().base().divide(BigDecimal.valueOf(offer.lengths() == null ? 1 : offer.lengths()), Quantity.PRECISION);
                 Quantity length = Quantity.ofBase(each, offer.holds().unit());
-                lengths.add(new StockCutter.Offer<>(length, length, pack(offer)));
+                lengths.add(new StockCutter.Offer<>(Micrometres.whole(length), length, pack(offer)));
             }
         }
         return lengths;
@@ -87,7 +88,7 @@ final class Market {
                 warnings.add(Sentence.of("“%s” from “%s” has no size of sheet, so no rectangles can be planned on it; that offer is left out.",
                         material.name(), offer.supplier()));
             } else if (known(material, offer)) {
-                sheets.add(new StockCutter.Offer<>(offer.sheet(), offer.sheet().area(), pack(offer)));
+                sheets.add(new StockCutter.Offer<>(Micrometres.whole(offer.sheet()), offer.sheet().area(), pack(offer)));
             }
         }
         return sheets;

@@ -16,6 +16,7 @@ import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -33,6 +34,9 @@ import java.util.stream.IntStream;
  * be reckoned with is a fault, and its need stays unmet.
  */
 final class Wants {
+    /** What the rounding of many pieces may leave over, and nobody buys [mm2]. */
+    private static final BigDecimal LEAST_AREA = BigDecimal.ONE;
+
     private final Map<String, MaterialSheet> catalogue;
     private final Market market;
     private final List<Fault> faults;
@@ -122,7 +126,7 @@ final class Wants {
     /** Of a sheet material that is asked for as a mere area too, that area is bought beside the sheets that are cut. */
     private Cutting withRest(MaterialSheet material, Need need, LocalDate arriveBy, Cutting cutting) {
         Quantity rest = need.cuts().stream().map(CutNeed::amount).reduce(need.total(), Quantity::minus);
-        return rest.signum() <= 0 || cutting.use() == null ? cutting
+        return rest.base().compareTo(LEAST_AREA) < 0 || cutting.use() == null ? cutting
                 : cutting.with(new Want(material.name(), rest, Quantity.zero(material.unit()), market.packs(material), arriveBy));
     }
 

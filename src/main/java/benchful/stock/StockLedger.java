@@ -7,6 +7,7 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
@@ -23,6 +24,8 @@ import java.util.stream.Collectors;
  */
 @ApplicationScoped
 public class StockLedger {
+    /** Six beyond what can be measured, so that a hundred kits counted in feet add up to what was reserved for them in feet. */
+    private static final int PLACES = 9;
     private static final String SUM = "select coalesce(sum(amount), 0) from StockMovement where material = :material";
 
     private final EntityManager database;
@@ -206,7 +209,7 @@ public class StockLedger {
     }
 
     private static BigDecimal held(Material material, Quantity amount) {
-        return amount.in(material.held()).amount();
+        return amount.in(material.held()).amount().setScale(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
     }
 
     private void write(Material material, MovementKind kind, BigDecimal amount, Cause cause) {

@@ -1,5 +1,6 @@
 package benchful.web;
 
+import benchful.core.quantity.MeasuringRange;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
@@ -36,6 +37,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -48,6 +50,9 @@ import org.yaml.snakeyaml.LoaderOptions;
 public final class SheetFormat {
     /** Largest file that is read: pictures included. */
     public static final int LARGEST = 16 * 1024 * 1024;
+
+    /** An attribute of the reading of what a person wrote, rather than of what is stored. */
+    static final String FROM_A_PERSON = "from a person";
 
     private static final StreamReadConstraints DEPTH = StreamReadConstraints.builder().maxNestingDepth(40).build();
 
@@ -97,7 +102,7 @@ public final class SheetFormat {
 
     private static SimpleModule values() {
         SimpleModule module = new SimpleModule("benchful");
-        text(module, Quantity.class, Quantity::toString, Quantity::parse);
+        text(module, Quantity.class, q -> q.measurable().toString(), Quantity::parse, MeasuringRange::bounded);
         text(module, Duration.class, Times::words, Times::parse);
         text(module, Money.class, Money::toString, Money::parse);
         text(module, BigMoney.class, BigMoney::toString, BigMoney::parse);
@@ -111,8 +116,16 @@ public final class SheetFormat {
         return Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException("“%s” is not a unit here.".formatted(symbol)));
     }
 
-    /** Writes and reads a type as one text. A fault of reading keeps its sentence. */
     private static <T> void text(SimpleModule module, Class<T> type, Function<T, String> write, Function<String, T> read) {
+        text(module, type, write, read, UnaryOperator.identity());
+    }
+
+    /**
+     * Writes and reads a type as one text. A fault of reading keeps its sentence.
+     *
+     * @param check of what comes from a person; what is stored already is read whatever it is
+     */
+    private static <T> void text(SimpleModule module, Class<T> type, Function<T, String> write, Function<String, T> read, UnaryOperator<T> check) {
         module.addSerializer(type, new JsonSerializer<T>() {
             @Override
             public void serialize(T value, JsonGenerator out, SerializerProvider context) throws IOException {
@@ -124,7 +137,8 @@ public final class SheetFormat {
             public T deserialize(JsonParser in, DeserializationContext context) throws IOException {
                 String written = in.getValueAsString("");
                 try {
-                    return read.apply(written);
+                    T value = read.apply(written);
+                    return context.getAttribute(FROM_A_PERSON) == null ? value : check.apply(value);
                 } catch (IllegalArgumentException e) {
                     return type.cast(context.handleWeirdStringValue(type, written, "%s", e.getMessage()));
                 }

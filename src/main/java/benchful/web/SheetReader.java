@@ -90,7 +90,7 @@ public final class SheetReader<T> {
     private Reading<T> bound(JsonNode tree) {
         Unwritten handler = new Unwritten();
         try {
-            T sheet = SheetFormat.json().readerFor(type).withHandler(handler).readValue(tree);
+            T sheet = SheetFormat.json().readerFor(type).withAttribute(SheetFormat.FROM_A_PERSON, true).withHandler(handler).readValue(tree);
             List<Fault> faults = handler.faults.isEmpty() ? rules.apply(sheet) : handler.faults;
             return faults.isEmpty() ? new Read<>(sheet, tree) : new Faulty<>(faults, tree, Map.of());
         } catch (IOException e) {

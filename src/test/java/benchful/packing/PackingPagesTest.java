@@ -168,6 +168,45 @@ class PackingPagesTest {
         assertThat(free(CLASP)).isEqualTo(free);
     }
 
+    /** Feet for metres and fluid ounces for millilitres never divide evenly: what was printed, packed and reviewed is read again. */
+    @Test
+    void printsPacksAndReviewsWhatIsCountedInFeetAndFluidOunces() {
+        countIn("bead silk 0.6 mm", "ft");
+        countIn("jewellery cement", "floz");
+        stocked("bead silk 0.6 mm", "2 m");
+        for (int times = 0; times < 2; times++) {
+            assertThat(tutor.open(page + "/documents/packing.pdf").status()).isEqualTo(200);
+        }
+        tutor.open(page + "/packing").press(whole(FIRST));
+        tutor.open(page + "/packing").press(whole("On the bench"));
+        for (String shown : List.of("/packing", "/reservation", "", "/review", "/documents/packing.pdf", "/documents/handout.pdf")) {
+            assertThat(tutor.open(page + shown).status()).as(shown).isEqualTo(200);
+        }
+        assertThat(tutor.open("/").status()).isEqualTo(200);
+        Quantity before = balance("bead silk 0.6 mm");
+        tutor.open(page + "/packing");
+        tutor.type(ticked(tutor, FIRST), null).press(keep(FIRST));
+        tutor.open(page + "/packing").press(whole(FIRST));
+        assertThat(balance("bead silk 0.6 mm")).as("the same comes back and goes again").isEqualTo(before);
+    }
+
+    private void countIn(String material, String unit) {
+        tutor.open("/materials/" + idOf(material) + "/edit").type("/unit", unit).press(tutor.page().selectFirst("button.first"));
+        assertThat(tutor.path()).doesNotContain("edit");
+    }
+
+    private void stocked(String material, String amount) {
+        ledger.count(idOf(material), Quantity.parse(amount), Cause.NONE);
+    }
+
+    private long idOf(String material) {
+        return QuarkusTransaction.requiringNew().call(() -> Material.byName(material).orElseThrow().id());
+    }
+
+    private Quantity balance(String material) {
+        return ledger.balance(idOf(material)).onHand();
+    }
+
     @Test
     void answersNotFoundForWhatIsNotThere() {
         assertThat(tutor.open("/classes/987654/packing").status()).isEqualTo(404);

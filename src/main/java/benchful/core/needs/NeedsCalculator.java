@@ -73,7 +73,7 @@ public final class NeedsCalculator {
     }
 
     private void share(Quantity amount, BigDecimal percent) {
-        Quantity added = amount.times(percent.movePointLeft(2));
+        Quantity added = amount.times(percent.movePointLeft(2)).measurable();
         waste = waste.plus(added);
         if (added.signum() > 0) {
             reasons.add(Sentence.of("%s %% is added for waste: %s.", percent.toPlainString(), added));
@@ -89,7 +89,7 @@ public final class NeedsCalculator {
             Quantity longest = line.takes().stream().filter(t -> t.kits() > 0 && t.pieces() > 0).map(Take::each)
                     .max(Comparator.naturalOrder()).orElseThrow();
             cuts.add(new CutNeed("reserve", longest, extra));
-            waste = waste.plus(longest.times(extra));
+            waste = waste.plus(longest.times(extra).in(request.unit()).measurable());
             reasons.add(Sentence.of("These are %s of the longest, %s.", NeedWords.counted(extra, "piece"), longest));
         }
     }
@@ -100,7 +100,7 @@ public final class NeedsCalculator {
         Extent all = line.takes().stream().filter(t -> t.kits() > 0 && t.pieces() > 0)
                 .map(t -> grain ? t.rectangle() : t.rectangle().upright()).reduce(NeedsCalculator::around).orElseThrow();
         cuts.add(new CutNeed("reserve", all, grain, extra));
-        waste = waste.plus(all.area().times(extra));
+        waste = waste.plus(all.area().times(extra).in(request.unit()).measurable());
         reasons.add(Sentence.of("These are %s of %s x %s, large enough for anybody.", NeedWords.counted(extra, "piece"), all.length(), all.width()));
     }
 

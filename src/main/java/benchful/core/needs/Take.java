@@ -35,8 +35,9 @@ public record Take(Taker taker, String size, int kits, Quantity each, Integer pi
         }
     }
 
+    /** As it can be measured, so that the kits that are packed add up to what is needed. */
     Quantity perKit() {
-        return pieces == null ? each : each.times(pieces);
+        return (pieces == null ? each : each.times(pieces)).measurable();
     }
 
     Quantity amount() {

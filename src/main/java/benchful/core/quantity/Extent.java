@@ -9,7 +9,7 @@ package benchful.core.quantity;
 public record Extent(Quantity length, Quantity width) {
     public Extent {
         if (!length.dimension().equals(Dimension.LENGTH) || !width.dimension().equals(Dimension.LENGTH) || length.signum() <= 0 || width.signum() <= 0) {
-            throw new IllegalArgumentException("A rectangle has two lengths above 0, such as 60 mm and 40 mm; given are %s and %s.".formatted(length, width));
+            throw new IllegalArgumentException("A rectangle has two lengths above 0, such as 60 mm and 40 mm; given are %s and %s.".formatted(length.measurable(), width.measurable()));
         }
     }
 

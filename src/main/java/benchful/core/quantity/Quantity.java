@@ -20,8 +20,12 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     /** The ratio of a circle's circumference to its diameter, to 34 significant digits. */
     public static final BigDecimal PI = new BigDecimal("3.141592653589793238462643383279503");
 
-    private static final BigDecimal GREATEST = new BigDecimal("1e12");
-    private static final Pattern WRITTEN = Pattern.compile("\\s*([+-]?\\d{1,13}(?:[.,]\\d{1,12})?)\\s*([A-Za-z_%]\\w*)?\\s*");
+    /** Decimal places of an amount that somebody wrote. */
+    private static final int MOST_WRITTEN = 12;
+
+    /** Longer texts than any amount that is written out. */
+    private static final int LONGEST = 400;
+    private static final Pattern WRITTEN = Pattern.compile("\\s*([+-]?\\d++(?:[.,]\\d++)?)\\s*([A-Za-z_%]\\w*)?\\s*");
 
     public Quantity {
         Objects.requireNonNull(amount, "amount");
@@ -42,24 +46,22 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     }
 
     /**
-     * Reads what a person writes: {@code 42 cm}, {@code 0,6mm}, {@code 12}. A bare number counts pieces.
+     * Reads what a person writes: {@code 42 cm}, {@code 0,6mm}, {@code 12}. A bare number counts pieces. All that
+     * {@link #toString} writes is read, however many digits a division left.
      *
      * @throws IllegalArgumentException with a sentence for the writer
      */
     public static Quantity parse(String written) {
         Matcher m = WRITTEN.matcher(written);
-        if (!m.matches()) {
+        if (written.length() > LONGEST || !m.matches()) {
             throw new IllegalArgumentException(
-                    "“%s” is not an amount. Write a number and a unit, such as 42 cm, 12 pcs or 5 ml.".formatted(written));
+                    "“%s” is not an amount. Write a number and a unit, such as 42 cm, 12 pcs or 5 ml.".formatted(Sentence.quoted(written)));
         }
         String symbol = m.group(2) == null ? Unit.PIECE.symbol() : m.group(2);
         Unit unit = Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException(
-                "“%s” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, floz, cm2 or pcs.".formatted(symbol)));
-        BigDecimal amount = new BigDecimal(m.group(1).replace(',', '.'));
-        if (amount.abs().compareTo(GREATEST) > 0) {
-            throw new IllegalArgumentException("“%s” is too large.".formatted(written));
-        }
-        return new Quantity(amount, unit);
+                "“%s” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, floz, cm2 or pcs."
+                        .formatted(Sentence.quoted(symbol))));
+        return new Quantity(new BigDecimal(m.group(1).replace(',', '.')), unit);
     }
 
     public Dimension dimension() {
@@ -80,7 +82,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     public Quantity in(Unit other) {
         if (!other.dimension().equals(dimension())) {
             throw new IllegalArgumentException(
-                    "%s is %s and can't be given in %s.".formatted(this, dimension().words(), other.symbol()));
+                    "%s is %s and can't be given in %s.".formatted(measurable(), dimension().words(), other.symbol()));
         }
         return other == unit ? this : ofBase(base(), other);
     }
@@ -104,6 +106,14 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     /** Rounded to so many decimal places in its own unit. */
     public Quantity rounded(int places, RoundingMode mode) {
         return new Quantity(amount.setScale(places, mode), unit);
+    }
+
+    /**
+     * What was divided out gets an end before it is kept or handed on: an amount with more places than anybody writes is rounded
+     * half up, as finely as a person can measure ({@link MeasuringRange}). What was written stays as it is.
+     */
+    public Quantity measurable() {
+        return amount.scale() <= MOST_WRITTEN ? this : rounded(MeasuringRange.places(unit), RoundingMode.HALF_UP);
     }
 
     public int signum() {

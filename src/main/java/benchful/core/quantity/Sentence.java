@@ -11,6 +11,8 @@ import java.util.function.Function;
  * @param pattern the words, with <code>{0}</code>, <code>{1}</code>... where the amounts stand
  */
 public record Sentence(String pattern, List<Quantity> amounts) {
+    private static final int LONGEST_QUOTED = 80;
+
     public Sentence {
         amounts = List.copyOf(amounts);
     }
@@ -35,6 +37,11 @@ public record Sentence(String pattern, List<Quantity> amounts) {
             text = text.replace("{" + i + "}", writer.apply(amounts.get(i)));
         }
         return text;
+    }
+
+    /** What somebody wrote, cut short where it would fill the sentence that quotes it. */
+    public static String quoted(String written) {
+        return written.length() <= LONGEST_QUOTED ? written : written.substring(0, written.offsetByCodePoints(0, LONGEST_QUOTED / 2)) + "…";
     }
 
     /** In metric units, rounded for reading: to a tenth of a millimetre, a hundredth of a gram. */

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,7 +36,7 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "NaN", "Infinity", "1e99 mm", "twelve", "3 parsecs", "--3 mm", "99999999999999 mm"})
+    @ValueSource(strings = {"", "NaN", "Infinity", "1e99 mm", "twelve", "3 parsecs", "--3 mm", "1.5.2 mm"})
     void refusesWhatIsNoAmount(String written) {
         assertThatThrownBy(() -> Quantity.parse(written)).isInstanceOf(IllegalArgumentException.class);
     }
@@ -48,5 +51,43 @@ class QuantityTest {
     @Test
     void writesItselfInPlainDigits() {
         assertThat(new Quantity(new BigDecimal("1E+3"), Unit.MM)).hasToString("1000 mm");
+    }
+
+    /** Whatever is reckoned with amounts of every unit, what is written is read again as the same. */
+    @Test
+    void readsAllThatItWrites() {
+        Random random = new Random(5);
+        for (Unit unit : Unit.values()) {
+            for (Unit other : Unit.values()) {
+                for (int i = 0; i < 20; i++) {
+                    Quantity given = new Quantity(new BigDecimal(BigInteger.valueOf(random.nextLong() >> random.nextInt(60)), random.nextInt(12)), unit);
+                    Quantity divided = new Quantity(given.amount().divide(BigDecimal.valueOf(1 + random.nextInt(12)), Quantity.PRECISION), unit);
+                    for (Quantity each : List.of(given, divided, other.dimension().equals(unit.dimension()) ? divided.in(other) : divided.times(given.amount()))) {
+                        assertThat(Quantity.parse(each.toString())).isEqualTo(each).hasToString(each.toString());
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void roundsToWhatCanBeMeasuredAndComesBackTheSameFromTheHeldUnit() {
+        assertThat(Quantity.parse("2 m").in(Unit.FOOT).measurable()).hasToString("6.56168 ft");
+        assertThat(Quantity.parse("5 ml").in(Unit.FLUID_OUNCE).measurable()).hasToString("0.1691 floz");
+        assertThat(Quantity.parse("0.511 mm").measurable()).hasToString("0.511 mm");
+        Random random = new Random(6);
+        for (Unit unit : Unit.values()) {
+            Unit held = Unit.held(unit.dimension()).orElseThrow();
+            for (int i = 0; i < 200; i++) {
+                Quantity once = new Quantity(BigDecimal.valueOf(random.nextDouble() * 5000).divide(BigDecimal.valueOf(7), Quantity.PRECISION), unit).measurable();
+                assertThat(once.in(held).measurable().in(unit).measurable()).as("%s by way of %s", once, held).isEqualTo(once);
+            }
+        }
+    }
+
+    @Test
+    void refusesMoreThanAnythingIsPlannedWith() {
+        assertThat(MeasuringRange.bounded(Quantity.parse("100000 m"))).isEqualTo(Quantity.of(100_000, Unit.M));
+        assertThatThrownBy(() -> MeasuringRange.bounded(Quantity.parse("1000000 m"))).hasMessage("That is more than anything is planned with here. Give at most 100000 m.");
     }
 }
