@@ -1,5 +1,7 @@
 package benchful.batches;
 
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.core.SkillLevel;
 import benchful.plans.MaterialsPlanner;
 import benchful.projects.Project;
@@ -37,10 +39,12 @@ class BatchesPages {
     private static final String OVERTAKEN = "Somebody changed these kits meanwhile, so your button was not followed. Look at them as they are now, and press again if you still want to.";
 
     private final BatchService batches;
+    private final Removals removals;
     private final Clock clock;
 
-    BatchesPages(BatchService batches, Clock clock) {
+    BatchesPages(BatchService batches, Removals removals, Clock clock) {
         this.batches = batches;
+        this.removals = removals;
         this.clock = clock;
     }
 
@@ -130,8 +134,8 @@ class BatchesPages {
     @Path("{id: \\d+}/removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        KitBatch.toChange(id).orElseThrow(NotFoundException::new).delete();
-        return Pages.seeOther("/batches");
+        KitBatch batch = KitBatch.toChange(id).orElseThrow(NotFoundException::new);
+        return removals.remove(new Thing("kits for sale", batch.title(), "/batches/" + id), "/batches", batch::delete);
     }
 
     private static Response save(KitBatch batch, MultivaluedMap<String, String> form) {

@@ -1,7 +1,8 @@
 package benchful.catalogue;
 
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.core.quantity.Quantity;
-import benchful.web.Removals;
 import benchful.web.Renamed;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
@@ -104,7 +105,7 @@ class MaterialsPages {
     @Transactional
     public Response delete(@PathParam("id") long id) {
         Material material = existing(id);
-        return removals.remove(Material.class, id, material.name(), "/materials/" + id, "/materials", material::delete);
+        return removals.removeUnused(Material.class, id, new Thing("material", material.name(), "/materials/" + id), "/materials", material::delete);
     }
 
     /** What the form shows of a material: stock is not edited there. */

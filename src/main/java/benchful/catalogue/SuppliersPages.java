@@ -1,6 +1,7 @@
 package benchful.catalogue;
 
-import benchful.web.Removals;
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
@@ -83,7 +84,7 @@ class SuppliersPages {
     @Transactional
     public Response delete(@PathParam("id") long id) {
         Supplier supplier = existing(id);
-        return removals.remove(Supplier.class, id, supplier.name(), "/suppliers/" + id + "/edit", "/suppliers", supplier::delete);
+        return removals.removeUnused(Supplier.class, id, new Thing("supplier", supplier.name(), "/suppliers/" + id + "/edit"), "/suppliers", supplier::delete);
     }
 
     private static SheetPost<SupplierSheet> post(Long id) {

@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  */
 public record TableMap(List<Table> tables) {
     private static final String COLUMNS = """
-            select c.relname, a.attname, format_type(a.atttypid, a.atttypmod), a.attidentity <> '',
+            select c.relname, a.attname, format_type(a.atttypid, a.atttypmod), a.attidentity <> '', a.attnotnull,
                 a.attnum = any (coalesce((select i.indkey::int2[] from pg_index i where i.indrelid = c.oid and i.indisprimary), '{}'::int2[]))
             from pg_class c join pg_attribute a on a.attrelid = c.oid
             where c.relnamespace = ?::regnamespace and c.relkind in ('r', 'p') and a.attnum > 0 and not a.attisdropped and a.attgenerated = ''
@@ -76,9 +76,10 @@ public record TableMap(List<Table> tables) {
      *
      * @param type as the database writes it, such as {@code timestamp with time zone}
      * @param numbered true where the database hands out its numbers
+     * @param required true where it may not be empty
      * @param inKey true where it is a part of the primary key
      */
-    public record Column(String name, String type, boolean numbered, boolean inKey) {}
+    public record Column(String name, String type, boolean numbered, boolean required, boolean inKey) {}
 
     /** A foreign key: these columns name a row of the target by those. */
     public record Link(List<String> columns, String target, List<String> targetColumns) {
@@ -101,7 +102,7 @@ public record TableMap(List<Table> tables) {
         try (PreparedStatement query = asked(connection, COLUMNS, schema); ResultSet rows = query.executeQuery()) {
             while (rows.next()) {
                 columns.computeIfAbsent(rows.getString(1), t -> new ArrayList<>())
-                        .add(new Column(rows.getString(2), rows.getString(3), rows.getBoolean(4), rows.getBoolean(5)));
+                        .add(new Column(rows.getString(2), rows.getString(3), rows.getBoolean(4), rows.getBoolean(5), rows.getBoolean(6)));
             }
         }
         return columns;

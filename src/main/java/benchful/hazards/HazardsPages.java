@@ -1,8 +1,9 @@
 package benchful.hazards;
 
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.web.Lines;
 import benchful.web.Pages;
-import benchful.web.Removals;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
@@ -102,10 +103,10 @@ class HazardsPages {
     @Path("{id}/library-text")
     @Transactional
     public Response restore(@PathParam("id") String id) {
-        if (HazardLibrary.brought(id)) {
-            Hazard.toChange(id).ifPresent(Hazard::delete);
-        }
-        return Pages.seeOther("/hazards/" + existing(id).id());
+        String page = "/hazards/" + existing(id).id();
+        return Hazard.toChange(id).filter(h -> HazardLibrary.brought(id))
+                .map(own -> removals.remove(new Thing("text of a hazard", own.toSheet().name(), page), page, own::delete))
+                .orElseGet(() -> Pages.seeOther(page));
     }
 
     /** Only an entry of the tutor's own can go; the library's stay. */
@@ -114,7 +115,7 @@ class HazardsPages {
     @Transactional
     public Response delete(@PathParam("id") String id) {
         Hazard own = Hazard.toChange(id).filter(h -> !HazardLibrary.brought(h.id())).orElseThrow(NotFoundException::new);
-        return removals.remove(Hazard.class, id, own.toSheet().name(), "/hazards/" + id, "/hazards", own::delete);
+        return removals.removeUnused(Hazard.class, id, new Thing("hazard", own.toSheet().name(), "/hazards/" + id), "/hazards", own::delete);
     }
 
     private static Response saved(MultivaluedMap<String, String> form, String id, Hazard hazard) {

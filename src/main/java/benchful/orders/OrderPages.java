@@ -1,5 +1,7 @@
 package benchful.orders;
 
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.catalogue.SupplierOffer;
 import benchful.core.Fault;
 import benchful.web.FormTree;
@@ -38,10 +40,12 @@ class OrderPages {
     private static final String NO_PACKS = "Choose a pack, and give how many from 1 to 100,000.";
 
     private final OrderWriter writer;
+    private final Removals removals;
     private final Clock clock;
 
-    OrderPages(OrderWriter writer, Clock clock) {
+    OrderPages(OrderWriter writer, Removals removals, Clock clock) {
         this.writer = writer;
+        this.removals = removals;
         this.clock = clock;
     }
 
@@ -118,9 +122,10 @@ class OrderPages {
         if (overtaken(order, form) || !order.status().awaited()) {
             return Pages.stale(page(order, OVERTAKEN));
         }
-        order.cancel();
-        order.changed(clock.instant());
-        return shown(id);
+        return removals.remove(new Thing("order’s rest", thing(order), "/orders/" + id), "/orders/" + id, () -> {
+            order.cancel();
+            order.changed(clock.instant());
+        });
     }
 
     /** A draft that nobody wants; what was sent stays as a record. */
@@ -132,8 +137,7 @@ class OrderPages {
         if (overtaken(order, form) || order.status() != OrderStatus.DRAFT) {
             return Pages.stale(page(order, OVERTAKEN));
         }
-        order.delete();
-        return Pages.seeOther("/orders");
+        return removals.remove(new Thing("draft of an order", thing(order), "/orders/" + id), "/orders", order::delete);
     }
 
     @GET
@@ -151,6 +155,10 @@ class OrderPages {
 
     private static boolean overtaken(PurchaseOrder order, MultivaluedMap<String, String> form) {
         return Pages.number(form.getFirst("version")).filter(v -> v == order.version()).isEmpty();
+    }
+
+    private static String thing(PurchaseOrder order) {
+        return "Order %d to %s".formatted(order.id(), order.supplier());
     }
 
     private static Response shown(long id) {

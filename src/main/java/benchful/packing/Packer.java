@@ -52,10 +52,10 @@ public class Packer {
     void change(CraftClass craftClass, List<BoxChange> changes) {
         PackingList list = list(craftClass);
         Stream<Move> back = changes.stream().flatMap(c -> c.untick().stream().map(m -> PackedContent.of(craftClass.id(), c.kit(), m)).flatMap(Optional::stream))
-                .map(content -> new Move(content, this::putBack));
+                .map(content -> new Move(content, c -> putBack(c, note("Put back", craftClass, list, c))));
         Stream<Move> in = changes.stream().flatMap(c -> list.box(c.kit()).stream().flatMap(box -> box.items().stream())
                         .filter(item -> c.tick().test(item.material()) && !item.ticked()).map(item -> content(craftClass, c.kit(), item)))
-                .map(content -> new Move(content, this::pack));
+                .map(content -> new Move(content, c -> pack(c, note("Packed", craftClass, list, c))));
         Stream.concat(back, in).sorted(Comparator.comparing(Move::material)).forEach(Move::make);
     }
 
@@ -79,21 +79,22 @@ public class Packer {
         return material.unit().dimension().equals(amount.dimension());
     }
 
-    private void pack(PackedContent content) {
+    private void pack(PackedContent content, String note) {
         if (content.stocked != null) {
-            content.released = ledger.pack(content.stocked.id(), content.classId, content.amount, note("Packed", content));
+            content.released = ledger.pack(content.stocked.id(), content.classId, content.amount, note);
         }
         content.persist();
     }
 
-    private void putBack(PackedContent content) {
+    private void putBack(PackedContent content, String note) {
         if (content.stocked != null) {
-            ledger.unpack(content.stocked.id(), content.classId, content.amount, content.released, note("Put back", content));
+            ledger.unpack(content.stocked.id(), content.classId, content.amount, content.released, note);
         }
         content.delete();
     }
 
-    private static String note(String what, PackedContent content) {
-        return "%s: %s".formatted(what, content.kit.replaceFirst("^kit/", ""));
+    /** Says the class and the kit's number, never the student: what moved stays in the ledger when the class has gone. */
+    private static String note(String what, CraftClass craftClass, PackingList list, PackedContent content) {
+        return "%s: %s, %s".formatted(what, craftClass.title(), list.place(content.kit));
     }
 }

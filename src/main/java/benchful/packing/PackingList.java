@@ -70,6 +70,15 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
         return packed.stream().filter(p -> !planned.contains(List.of(p.kit, p.material))).map(p -> new Stray(p.kit, p.material, p.amount)).toList();
     }
 
+    /** A box in words that name nobody: "kit 3", "bench". */
+    String place(String key) {
+        if (key.equals(BENCH) || key.equals(RESERVE)) {
+            return key;
+        }
+        int at = boxes.stream().map(Box::key).toList().indexOf(key);
+        return at < 0 ? "a kit" : "kit " + (at + 1);
+    }
+
     Optional<Box> box(String key) {
         return boxes.stream().filter(b -> b.key().equals(key)).findFirst();
     }

@@ -1,10 +1,13 @@
 package benchful.plans;
 
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.classes.ClassSetup;
 import benchful.classes.CraftClass;
 import benchful.classes.SetupRules;
 import benchful.classes.SetupTarget;
 import benchful.stock.StockLedger;
+import benchful.web.Formats;
 import benchful.web.Pages;
 import benchful.web.SheetForm;
 import benchful.web.SheetPost;
@@ -33,12 +36,14 @@ class PlanPages {
     private final ClassFiles files;
     private final StockLedger ledger;
     private final AdviceErrands advice;
+    private final Removals removals;
 
-    PlanPages(PlanService plans, ClassFiles files, StockLedger ledger, AdviceErrands advice) {
+    PlanPages(PlanService plans, ClassFiles files, StockLedger ledger, AdviceErrands advice, Removals removals) {
         this.plans = plans;
         this.files = files;
         this.ledger = ledger;
         this.advice = advice;
+        this.removals = removals;
     }
 
     @CheckedTemplate(basePath = "plans")
@@ -89,9 +94,11 @@ class PlanPages {
     @Transactional
     public Response delete(@PathParam("id") long id) {
         CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
-        ledger.reserve(id, Map.of(), "Released, as the class was removed");
-        craftClass.delete();
-        return Pages.seeOther("/classes");
+        Thing thing = new Thing("class", "%s, %s".formatted(craftClass.title(), Formats.words(craftClass.startsAt().toLocalDate())), "/classes/" + id);
+        return removals.remove(thing, "/classes", () -> {
+            ledger.reserve(id, Map.of(), "Released, as the class was removed");
+            craftClass.delete();
+        });
     }
 
     private TemplateInstance page(CraftClass craftClass, SheetForm form) {

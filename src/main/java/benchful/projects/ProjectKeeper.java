@@ -7,13 +7,10 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.hibernate.exception.ConstraintViolationException;
-import org.jboss.logging.Logger;
 
 /** Stores projects so that two hands at once lose nothing: of two equal names or two changes, the second is told. */
 @ApplicationScoped
 class ProjectKeeper {
-    private static final Logger LOG = Logger.getLogger(ProjectKeeper.class);
-
     private final Clock clock;
 
     ProjectKeeper(Clock clock) {
@@ -56,18 +53,6 @@ class ProjectKeeper {
         project.replace(sheet, clock.instant());
         Project.flush();
         return new Kept(project.id());
-    }
-
-    /** A project that a class began to use this moment stays. */
-    void remove(long id) {
-        try {
-            QuarkusTransaction.requiringNew().run(() -> {
-                Project.byId(id).ifPresent(Project::delete);
-                Project.flush();
-            });
-        } catch (ConstraintViolationException e) {
-            LOG.infof("Project %d stays: a class uses it", id);
-        }
     }
 
     private static Outcome guarded(ProjectSheet sheet, long id, Callable<Outcome> storing) {

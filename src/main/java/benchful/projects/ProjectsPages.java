@@ -1,9 +1,10 @@
 package benchful.projects;
 
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.catalogue.HazardNames;
 import benchful.core.SkillLevel;
 import benchful.web.Pages;
-import benchful.web.Removals;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -24,14 +25,12 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Produces(MediaType.TEXT_HTML)
 class ProjectsPages {
     private final PieceWorking working;
-    private final ProjectKeeper keeper;
     private final ProjectCopies copies;
     private final HazardNames hazards;
     private final Removals removals;
 
-    ProjectsPages(PieceWorking working, ProjectKeeper keeper, ProjectCopies copies, HazardNames hazards, Removals removals) {
+    ProjectsPages(PieceWorking working, ProjectCopies copies, HazardNames hazards, Removals removals) {
         this.working = working;
-        this.keeper = keeper;
         this.copies = copies;
         this.hazards = hazards;
         this.removals = removals;
@@ -92,9 +91,10 @@ class ProjectsPages {
 
     @POST
     @Path("{id: \\d+}/removal")
+    @Transactional
     public Response delete(@RestPath long id) {
         Project project = found(id);
-        return removals.remove(Project.class, id, project.name(), "/projects/" + id, "/projects", () -> keeper.remove(id));
+        return removals.removeUnused(Project.class, id, new Thing("project", project.name(), "/projects/" + id), "/projects", project::delete);
     }
 
     @GET

@@ -88,16 +88,16 @@ public class Samples {
         }
     }
 
-    /**
-     * Takes out all of the samples that own data does not use.
-     *
-     * @return the names of what had to stay
-     */
+    /** Takes out all of the samples that own data does not use. */
     @Transactional
-    public List<String> remove() {
+    public void remove() {
         REMOVALS.forEach(sql -> database.createNativeQuery(sql).executeUpdate());
-        @SuppressWarnings("unchecked")
-        List<String> kept = database.createNativeQuery(KEPT).getResultList();
-        return kept;
+    }
+
+    /** The names of those that had to stay. */
+    @Transactional
+    @SuppressWarnings("unchecked")
+    List<String> kept() {
+        return database.createNativeQuery(KEPT).getResultList();
     }
 }

@@ -1,23 +1,32 @@
 package benchful.samples;
 
+import benchful.bin.Bin;
+import benchful.bin.BinEntry;
+import benchful.bin.Thing;
+import benchful.bin.Undo;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Optional;
 
 /** Loading the sample classes and removing them. */
 @Path("/samples")
 @Produces(MediaType.TEXT_HTML)
 class SamplesPages {
     private final Samples samples;
+    private final Bin bin;
 
-    SamplesPages(Samples samples) {
+    SamplesPages(Samples samples, Bin bin) {
         this.samples = samples;
+        this.bin = bin;
     }
 
     @CheckedTemplate(basePath = "samples")
@@ -35,8 +44,16 @@ class SamplesPages {
 
     @POST
     @Path("removal")
+    @Transactional
     public Response delete() {
-        List<String> kept = samples.remove();
-        return kept.isEmpty() ? Pages.seeOther("/") : Pages.again(Templates.kept(kept));
+        Optional<BinEntry> entry = bin.keep(new Thing("samples", "The sample classes", "/"), samples::remove);
+        return Pages.seeOther(Undo.offeredAt(samples.kept().isEmpty() ? "/" : "/samples/kept", entry));
+    }
+
+    /** What had to stay. */
+    @GET
+    @Path("kept")
+    public TemplateInstance kept() {
+        return Templates.kept(samples.kept());
     }
 }

@@ -1,10 +1,11 @@
 package benchful.stock;
 
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.catalogue.Material;
 import benchful.core.Fault;
 import benchful.web.FormTree;
 import benchful.web.Pages;
-import benchful.web.Removals;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetReader;
@@ -77,8 +78,9 @@ class StockPages {
     @Path("{id}/offcuts/{offcut}/removal")
     @Transactional
     public Response forget(@PathParam("id") long id, @PathParam("offcut") long offcut) {
-        offcuts.forget(existing(id).id(), offcut);
-        return Pages.seeOther("/materials/" + id + "#stock");
+        Material material = existing(id);
+        return removals.remove(new Thing("offcut", "An offcut of " + material.name(), "/materials/" + id + "#stock"), "/materials/" + id + "#stock",
+                () -> offcuts.forget(id, offcut));
     }
 
     private void write(long id, MovementSheet sheet) {

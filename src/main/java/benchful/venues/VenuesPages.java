@@ -1,6 +1,7 @@
 package benchful.venues;
 
-import benchful.web.Removals;
+import benchful.bin.Removals;
+import benchful.bin.Thing;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
@@ -91,7 +92,7 @@ class VenuesPages {
     @Transactional
     public Response delete(@PathParam("id") long id) {
         Venue venue = toChange(id);
-        return removals.remove(Venue.class, id, venue.name(), "/venues/" + id, "/venues", venue::delete);
+        return removals.removeUnused(Venue.class, id, new Thing("venue", venue.name(), "/venues/" + id), "/venues", venue::delete);
     }
 
     private static SheetPost<VenueSheet> post(Long id) {

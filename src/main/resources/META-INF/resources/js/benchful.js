@@ -32,11 +32,5 @@ async function keepAsking() {
 }
 setTimeout(keepAsking, 1000);
 
-// data-confirm: asks once before something is removed.
-document.addEventListener('submit', event => {
-  const question = event.submitter?.dataset.confirm;
-  if (question && !window.confirm(question)) event.preventDefault();
-});
-
 // The summary of faults takes the focus, so that a screen reader starts there.
 document.querySelector('.summary[role=alert]')?.focus();
