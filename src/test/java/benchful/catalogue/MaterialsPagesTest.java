@@ -116,7 +116,7 @@ class MaterialsPagesTest {
         supplier("Gone Beads");
         tutor.open(material("Gone silk", "Gone Beads")).press("Remove this material");
         assertThat(tutor.path()).isEqualTo("/materials");
-        assertThat(tutor.page().text()).doesNotContain("Gone silk");
+        assertThat(tutor.open("/materials").page().text()).doesNotContain("Gone silk");
     }
 
     @Test
