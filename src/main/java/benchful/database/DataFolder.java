@@ -38,7 +38,8 @@ final class DataFolder {
                 Files.createDirectory(root, ownerOnly(root, "rwx------"));
             }
         } catch (FileAlreadyExistsException e) {
-            throw unfit(root, "is a file", e);
+            boolean itself = root.toString().equals(e.getFile());
+            throw unfit(root, itself ? "is a file" : "can't be made, as " + e.getFile() + " is a file", e);
         } catch (IOException e) {
             throw unfit(root, "can't be made (" + Trouble.words(e) + ")", e);
         }

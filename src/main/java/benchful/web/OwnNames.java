@@ -1,7 +1,9 @@
 package benchful.web;
 
+import io.quarkus.runtime.configuration.ConfigurationException;
 import jakarta.inject.Singleton;
 import java.net.URI;
+import java.net.URISyntaxException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +30,7 @@ public class OwnNames {
             @ConfigProperty(name = "benchful.public-address") Optional<String> publicAddress,
             @ConfigProperty(name = LoopbackGuard.SETTING, defaultValue = "false") boolean openNetwork) {
         added.orElse(List.of()).forEach(name -> names.add(plain(name)));
-        publicAddress.map(address -> URI.create(address.strip()).getHost()).ifPresent(name -> names.add(plain(name)));
+        publicAddress.ifPresent(address -> names.add(plain(host(address))));
         this.openNetwork = openNetwork;
     }
 
@@ -36,6 +38,19 @@ public class OwnNames {
     public boolean include(String host) {
         String name = plain(host);
         return names.contains(name) || openNetwork && FIGURES.matcher(name).matches();
+    }
+
+    private static String host(String address) {
+        try {
+            String host = new URI(address.strip()).getHost();
+            if (host != null) {
+                return host;
+            }
+        } catch (URISyntaxException e) {
+            // told below, as is an address without a host
+        }
+        throw new ConfigurationException("The setting benchful.public-address has the value “" + address + "”, which is no address of a"
+                + " page. Write it whole, such as http://192.168.1.20:8080, or leave it out.");
     }
 
     private static String plain(String name) {

@@ -1,6 +1,7 @@
 package benchful.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,13 @@ class OwnNamesTest {
     void areFiguresOnAnOpenNetworkOnly(String host) {
         assertThat(names(true).include(host)).isTrue();
         assertThat(names(false).include(host)).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"192.168.1.20:8080", "plans.example", "'http:// plans'"})
+    void areNotToBeReadFromHalfAnAddress(String address) {
+        assertThatThrownBy(() -> new OwnNames(ADDED, Optional.of(address), false))
+                .hasMessageContaining("“" + address + "”").hasMessageContaining("benchful.public-address");
     }
 
     private static OwnNames names(boolean openNetwork) {
