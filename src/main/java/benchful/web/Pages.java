@@ -42,6 +42,11 @@ public final class Pages {
         return text != null && text.matches("\\d{1,18}") ? Optional.of(Long.parseLong(text)) : Optional.empty();
     }
 
+    /** An address as it was asked, as a link that leads nowhere else: two strokes at its start would name another host. */
+    public static String own(String asked) {
+        return "/" + asked.replaceFirst("^(https?://[^/]*)?/*", "");
+    }
+
     private static Response shown(int status, TemplateInstance page) {
         return Response.status(status).type(MediaType.TEXT_HTML + ";charset=UTF-8").entity(page).build();
     }

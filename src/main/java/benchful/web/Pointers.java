@@ -14,7 +14,7 @@ public final class Pointers {
     }
 
     /** A place in words: {@code /steps/3/student/quick} is "steps 4, student, quick". */
-    static String words(String pointer) {
+    public static String words(String pointer) {
         StringBuilder words = new StringBuilder();
         for (String key : pointer.substring(Math.min(1, pointer.length())).split("/")) {
             boolean number = key.matches("\\d{1,6}");

@@ -292,10 +292,10 @@ class ProjectsPagesTest {
     void takesNoFormFromAnotherPage() {
         long id = stored("Test ring");
         tutor.open("/projects/" + id);
-        tutor.page().select("input[name=csrf-token]").forEach(token -> token.val("forged"));
+        tutor.page().select("input[name=form-key]").forEach(key -> key.val("forged"));
         tutor.press("Archive");
-        assertThat(tutor.status()).isEqualTo(400);
-        assertThat(tutor.page().select("h1").text()).isEqualTo("Not possible");
+        assertThat(tutor.status()).isEqualTo(403);
+        assertThat(tutor.page().select("h1").text()).isEqualTo("Nothing was lost: send it again");
         assertThat(QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().archived())).isFalse();
     }
 
