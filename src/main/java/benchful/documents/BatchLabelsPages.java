@@ -9,6 +9,7 @@ import benchful.plans.Kit;
 import benchful.plans.MaterialsPlan;
 import benchful.plans.MaterialsPlanner;
 import benchful.web.Pages;
+import benchful.web.door.Costly;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -53,6 +54,7 @@ class BatchLabelsPages {
     }
 
     @GET
+    @Costly
     @Path("labels.pdf")
     @Produces({"application/pdf", MediaType.TEXT_HTML})
     @Transactional

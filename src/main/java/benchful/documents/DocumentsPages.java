@@ -12,16 +12,17 @@ import benchful.plans.PlanService;
 import benchful.projects.Picture;
 import benchful.web.Errand;
 import benchful.web.Pages;
+import benchful.web.door.Costly;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -100,20 +101,32 @@ class DocumentsPages {
     @TemplateData
     public record ProgressPage(CraftClass craftClass, PrintOut what, Errand<PrintedFile> errand) {
         public String back() {
-            return "/classes/%d/documents?stop=%s".formatted(craftClass.id(), what.slug());
+            return "/classes/%d/documents".formatted(craftClass.id());
+        }
+
+        public String stop() {
+            return "/classes/%d/documents/%s/cancellation".formatted(craftClass.id(), what.slug());
         }
     }
 
     @GET
     @Produces(MediaType.TEXT_HTML)
     @Transactional
-    public TemplateInstance index(@PathParam("id") long id, @QueryParam("stop") String stop, UriInfo uri) {
-        CraftClass craftClass = existing(id);
-        Optional.ofNullable(stop).flatMap(PrintOut::of).ifPresent(what -> jobs.stop(craftClass, what));
-        return page(craftClass, PrintForm.of(uri.getQueryParameters(), address(uri)));
+    public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
+        return page(existing(id), PrintForm.of(uri.getQueryParameters(), address(uri)));
+    }
+
+    /** Gives up a long print-out that is under way. */
+    @POST
+    @Path("{name: [a-z]+}/cancellation")
+    @Transactional
+    public Response stop(@PathParam("id") long id, @PathParam("name") String name) {
+        jobs.stop(existing(id), PrintOut.of(name).orElseThrow(NotFoundException::new));
+        return Pages.seeOther("/classes/" + id + "/documents");
     }
 
     @GET
+    @Costly
     @Path("{name: [a-z]+}.pdf")
     @Produces({"application/pdf", MediaType.TEXT_HTML})
     @Transactional

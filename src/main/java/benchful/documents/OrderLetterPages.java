@@ -1,6 +1,7 @@
 package benchful.documents;
 
 import benchful.orders.PurchaseOrder;
+import benchful.web.door.Costly;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -23,6 +24,7 @@ class OrderLetterPages {
     }
 
     @GET
+    @Costly
     @Produces("application/pdf")
     @Transactional
     public Response show(@PathParam("id") long id, @QueryParam("paper") @DefaultValue("a4") String paper) {

@@ -3,6 +3,7 @@ package benchful.orders;
 import benchful.batches.KitBatch;
 import benchful.classes.CraftClass;
 import benchful.web.Pages;
+import benchful.web.door.Costly;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -50,6 +51,7 @@ class OrdersPages {
 
     /** Proposes orders for what is ticked; for all coming classes and the shelf where nothing is. */
     @GET
+    @Costly
     @Path("new")
     @Transactional
     public TemplateInstance fresh(@QueryParam("class") List<String> classes, @QueryParam("batch") List<String> kits, @QueryParam("fill") String fill) {

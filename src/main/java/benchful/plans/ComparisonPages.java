@@ -9,6 +9,7 @@ import benchful.web.FormTree;
 import benchful.web.Pages;
 import benchful.web.SheetForm;
 import benchful.web.SheetReader;
+import benchful.web.door.Costly;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
@@ -53,6 +54,7 @@ class ComparisonPages {
 
     /** @param with what-ifs as {@link WhatIf#sent}; one with a fault is named with it and left out */
     @GET
+    @Costly
     @Transactional
     public TemplateInstance show(@PathParam("id") long id, @QueryParam("with") List<String> with) {
         Table table = new Table(existing(id));
@@ -61,6 +63,7 @@ class ComparisonPages {
 
     /** One more what-if, from fields typed. */
     @POST
+    @Costly
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response add(@PathParam("id") long id, MultivaluedMap<String, String> typed) {

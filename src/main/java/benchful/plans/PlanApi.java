@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.core.lesson.advice.Progress;
 import benchful.web.Problem;
 import benchful.web.SheetReader;
+import benchful.web.door.Costly;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.POST;
@@ -33,7 +34,8 @@ public class PlanApi {
     }
 
     @POST
-    @Consumes({"application/yaml", "application/x-yaml", "text/yaml", MediaType.APPLICATION_JSON, MediaType.TEXT_PLAIN})
+    @Costly
+    @Consumes({"application/yaml", "application/x-yaml", "text/yaml", MediaType.APPLICATION_JSON})
     @Produces({MediaType.APPLICATION_JSON, Problem.MEDIA_TYPE})
     @Operation(
             summary = "Plans a class",

@@ -2,6 +2,7 @@ package benchful.plans;
 
 import benchful.classes.CraftClass;
 import benchful.web.Errand;
+import benchful.web.door.Costly;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
@@ -56,6 +57,7 @@ class SuggestionsPages {
     }
 
     @GET
+    @Costly
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = CraftClass.byId(id).orElseThrow(NotFoundException::new);

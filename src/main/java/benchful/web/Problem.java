@@ -21,7 +21,7 @@ public record Problem(String type, String title, int status, String detail, List
                 "%d fault%s; each is listed with its place.".formatted(faults.size(), faults.size() == 1 ? "" : "s"), faults));
     }
 
-    static Response of(int status, String title, String detail) {
+    public static Response of(int status, String title, String detail) {
         return response(new Problem("about:blank", title, status, detail, List.of()));
     }
 

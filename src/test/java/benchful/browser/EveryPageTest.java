@@ -20,6 +20,7 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -29,7 +30,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Follows every link from the first page and looks at each kind of page once: no accessibility fault by axe, nothing wider
- * than the window at 360 px, nothing missing without JavaScript.
+ * than the window at 360 px, nothing missing without JavaScript, nothing that the policy of the page forbids.
  */
 @QuarkusTest
 class EveryPageTest {
@@ -62,6 +63,7 @@ class EveryPageTest {
         List<String> faults = new ArrayList<>();
         try (BrowserContext window = browser.window(1280); BrowserContext phone = browser.window(360); BrowserContext plain = browser.plainWindow(360)) {
             Page wide = window.newPage();
+            wide.onConsoleMessage(said -> refused(wide, said.text()).ifPresent(faults::add));
             Deque<String> open = new ArrayDeque<>(List.of("/", "/classes/new?project=1", "/projects/new", "/nothing-here", comparison));
             Set<String> met = new TreeSet<>();
             while (!open.isEmpty()) {
@@ -91,6 +93,11 @@ class EveryPageTest {
     private void look(Page page, String path, List<String> faults) {
         page.navigate(address.resolve(path).toString());
         new AxeBuilder(page).analyze().getViolations().stream().map(EveryPageTest::words).map(w -> path + ": " + w).forEach(faults::add);
+    }
+
+    /** What the browser would not run, style or load, because the page's own policy forbids it. */
+    private static Optional<String> refused(Page page, String said) {
+        return said.contains("Content Security Policy") ? Optional.of(page.url() + ": " + said) : Optional.empty();
     }
 
     private static String words(Rule rule) {
