@@ -1,34 +1,32 @@
 package benchful.orders;
 
 import benchful.core.buying.Purchase;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import benchful.web.Table;
+import benchful.web.TableFile;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.IntStream;
 
-/** An order as a table that a spreadsheet reads. Names that a spreadsheet would take for a formula get an apostrophe in front. */
+/** An order as a table that a spreadsheet reads. */
 final class OrderCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder()
-            .setHeader("material", "packs", "pack", "price", "net", "vat_percent", "vat", "gross", "currency", "needed_by")
-            .get();
+    private static final List<String> COLUMNS = List.of("material", "packs", "pack", "price", "net", "vat_percent", "vat", "gross", "currency", "needed_by");
 
     private OrderCsv() {}
 
     static String text(PurchaseOrder order) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter out = new CSVPrinter(text, FORMAT)) {
-            for (OrderLine line : order.lines) {
-                Purchase p = line.purchase();
-                out.printRecord(plain(p.material()), p.packs(), p.holds(), p.price().getAmount().toPlainString(), p.net().getAmount(), line.vat.toPlainString(),
-                        p.vat().getAmount(), p.gross().getAmount(), order.currency, p.arriveBy());
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.toString();
+        List<Table.Row> rows = IntStream.range(0, order.lines.size())
+                .mapToObj(i -> new Table.Row(i + 2, cells(order.lines.get(i), order.currency))).toList();
+        return TableFile.csv(new Table(COLUMNS, rows));
     }
 
-    private static String plain(String name) {
-        return name.matches("[=+\\-@\\t\\r].*") ? "'" + name : name;
+    private static Map<String, String> cells(OrderLine line, String currency) {
+        Purchase p = line.purchase();
+        List<Object> values = List.of(p.material(), p.packs(), p.holds(), p.price().getAmount().toPlainString(), p.net().getAmount(), line.vat.toPlainString(),
+                p.vat().getAmount(), p.gross().getAmount(), currency, Objects.requireNonNullElse(p.arriveBy(), ""));
+        Map<String, String> cells = new HashMap<>();
+        IntStream.range(0, COLUMNS.size()).forEach(i -> cells.put(COLUMNS.get(i), values.get(i).toString()));
+        return cells;
     }
 }

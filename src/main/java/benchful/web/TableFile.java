@@ -20,7 +20,7 @@ import org.apache.commons.csv.CSVPrinter;
 
 /**
  * Tables as files: CSV (RFC 4180, in UTF-8, parted by commas, semicolons or tabs) and XLSX (ECMA-376), of which the first
- * sheet is read.
+ * sheet is read. In both a name that a spreadsheet would run as a formula is guarded; see {@link GuardedCell}.
  */
 public final class TableFile {
     private static final int LARGEST = 2 * 1024 * 1024;
@@ -58,6 +58,9 @@ public final class TableFile {
 
     /** @param csv with or without a byte order mark */
     public static Table text(String csv) throws Unreadable {
+        if (csv.indexOf('\0') >= 0) {
+            throw new Unreadable("The file is no text, or not in UTF-8. Save it again as CSV with the encoding UTF-8, or as XLSX.");
+        }
         String text = !csv.isEmpty() && csv.charAt(0) == MARK ? csv.substring(1) : csv;
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).setIgnoreEmptyLines(false).get();
         List<List<String>> rows = new ArrayList<>();
@@ -99,10 +102,15 @@ public final class TableFile {
         if (rows.size() > MOST_ROWS) {
             throw new Unreadable("The table has more than 5,000 rows. Part it into several files.");
         }
-        if (cells.size() > MOST_COLUMNS || cells.stream().anyMatch(c -> c != null && c.length() > LONGEST_CELL)) {
-            throw new Unreadable("Row %d has more than 60 cells, or a cell of more than 1,000 characters.".formatted(rows.size() + 1));
+        if (cells.size() > MOST_COLUMNS) {
+            throw new Unreadable("Row %d has more than 60 cells. Save only the columns of the list.".formatted(rows.size() + 1));
         }
-        rows.add(cells.stream().map(c -> c == null ? "" : c.strip()).toList());
+        for (int i = 0; i < cells.size(); i++) {
+            if (cells.get(i) != null && cells.get(i).length() > LONGEST_CELL) {
+                throw new Unreadable("Cell %d of row %d has more than 1,000 characters. Shorten it.".formatted(i + 1, rows.size() + 1));
+            }
+        }
+        rows.add(cells.stream().map(c -> c == null ? "" : GuardedCell.read(c)).toList());
     }
 
     private static Table table(List<List<String>> rows) throws Unreadable {
@@ -110,6 +118,9 @@ public final class TableFile {
             throw new Unreadable("The first row is empty. It should name the columns.");
         }
         List<String> columns = rows.get(0).stream().map(c -> c.toLowerCase(Locale.ROOT)).toList();
+        if (columns.size() == 1 && columns.get(0).contains("|")) {
+            throw new Unreadable("The names in the first row are parted by “|”. Part the columns by commas, semicolons or tabs.");
+        }
         refuseTwins(columns);
         List<Table.Row> read = new ArrayList<>();
         for (int i = 1; i < rows.size(); i++) {
@@ -140,10 +151,7 @@ public final class TableFile {
     public static String csv(Table table) {
         StringBuilder out = new StringBuilder().append(MARK);
         try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180)) {
-            printer.printRecord(table.columns());
-            for (Table.Row row : table.rows()) {
-                printer.printRecord(table.columns().stream().map(row::get));
-            }
+            printer.printRecords(cells(table));
             return out.toString();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -152,6 +160,12 @@ public final class TableFile {
 
     /** @param name of the sheet */
     public static byte[] xlsx(String name, Table table) {
-        return Workbooks.written(name, table);
+        return Workbooks.written(name, cells(table));
+    }
+
+    /** The names of the columns, then the rows, as they are written. */
+    private static List<List<String>> cells(Table table) {
+        return Stream.concat(Stream.of(table.columns()), table.rows().stream().map(row -> table.columns().stream().map(row::get).toList()))
+                .map(row -> row.stream().map(GuardedCell::written).toList()).toList();
     }
 }

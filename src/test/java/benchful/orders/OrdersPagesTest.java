@@ -261,7 +261,7 @@ class OrdersPagesTest {
         String order = written("Ninepin Bead Loft");
         assertThat(tutor.page().select("#mail").text()).startsWith("Order ").contains("Please send:").contains("of bead silk 0.6 mm at £1.");
         String csv = new String(tutor.open(order + "/order.csv").bytes(), StandardCharsets.UTF_8);
-        assertThat(csv).startsWith("material,packs,pack,price,net,vat_percent,vat,gross,currency,needed_by\r\n").contains("bead silk 0.6 mm,");
+        assertThat(csv).startsWith("\uFEFFmaterial,packs,pack,price,net,vat_percent,vat,gross,currency,needed_by\r\n").contains("bead silk 0.6 mm,");
         assertThat(csv.lines().count()).isGreaterThan(3);
     }
 
