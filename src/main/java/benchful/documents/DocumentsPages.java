@@ -194,7 +194,7 @@ class DocumentsPages {
 
     /** Where phones reach the program; empty where only this machine does. */
     private String address(UriInfo uri) {
-        String address = publicAddress.orElseGet(() -> uri.getBaseUri().toString()).replaceAll("/+$", "");
+        String address = publicAddress.orElseGet(() -> uri.getBaseUri().toString()).replaceAll("(?<!/)/++$", "");
         return ownMachine(address) ? "" : address;
     }
 

@@ -1,5 +1,7 @@
 package benchful.documents;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -12,9 +14,31 @@ public record Manuscript(String xhtml, Map<String, byte[]> pictures) {
     /** The scheme under which pictures are named; nothing else is ever fetched. */
     static final String SCHEME = "picture";
 
+    /** How the names of a project's own pictures begin here; the others are drawn by the program. */
+    static final String OF_PROJECT = "project-";
+
     public Manuscript {
         xhtml = printable(xhtml);
         pictures = Map.copyOf(pictures);
+    }
+
+    /** The project's drawings, by the names they have here. */
+    List<String> drawings() {
+        return pictures.keySet().stream().filter(name -> name.startsWith(OF_PROJECT) && name.endsWith(".svg")).toList();
+    }
+
+    /** Where a picture stood, a sentence says that it is left out. */
+    Manuscript without(String name) {
+        String words = "<span class=\"quiet\">The picture \u201c%s\u201d is left out, since it can\u2019t be drawn safely. Put it into the project anew, as a simpler drawing or as a PNG picture.</span>"
+                .formatted(name.replaceFirst("^" + OF_PROJECT, "").replaceFirst("\\.[a-z]+$", ""));
+        StringBuilder page = new StringBuilder(xhtml);
+        String source = "src=\"%s:%s\"".formatted(SCHEME, name);
+        for (int at = page.indexOf(source); at >= 0; at = page.indexOf(source)) {
+            page.replace(page.lastIndexOf("<img", at), page.indexOf("/>", at) + 2, words);
+        }
+        Map<String, byte[]> others = new HashMap<>(pictures);
+        others.remove(name);
+        return new Manuscript(page.toString(), others);
     }
 
     /** Without the few characters that XML has no room for (controls and lone surrogates), which a pasted text may carry. */

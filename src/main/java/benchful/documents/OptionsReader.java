@@ -35,7 +35,7 @@ final class OptionsReader {
     }
 
     private String address(String path) {
-        String typed = form.value("address").replaceAll("/+$", "");
+        String typed = form.value("address").replaceAll("(?<!/)/++$", "");
         if (typed.isEmpty()) {
             return null;
         }

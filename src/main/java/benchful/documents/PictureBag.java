@@ -29,15 +29,15 @@ final class PictureBag {
         return put(name + ".png", Codes.png(address));
     }
 
-    /** A picture of the project, right-sized for paper. */
+    /** A picture of the project, right-sized for paper; without content where it can't be drawn safely, so that it is left out. */
     String picture(Picture picture) {
         String ending = switch (picture.mediaType()) {
             case "image/svg+xml" -> ".svg";
             case "image/png" -> ".png";
             default -> ".jpg";
         };
-        String name = "project-" + picture.name() + ending;
-        return pictures.containsKey(name) ? name : put(name, PrintPictures.sized(picture));
+        String name = Manuscript.OF_PROJECT + picture.name() + ending;
+        return pictures.containsKey(name) ? name : put(name, picture.drawable().map(PrintPictures::sized).orElse(new byte[0]));
     }
 
     Map<String, byte[]> all() {

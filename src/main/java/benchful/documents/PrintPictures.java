@@ -10,6 +10,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 
 /**
@@ -19,6 +21,8 @@ import javax.imageio.ImageIO;
 final class PrintPictures {
     /** Across 110 mm, the widest a picture is printed, this is 250 dots per inch. */
     private static final int WIDEST = 1080;
+    private static final Pattern HEAD = Pattern.compile("<svg\\s[^>]*+");
+    private static final Pattern FRAME = Pattern.compile("\\sviewBox=[\"']([^\"']*+)");
 
     private PrintPictures() {}
 
@@ -31,7 +35,7 @@ final class PrintPictures {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture.content()));
             int longest = image == null ? 0 : Math.max(image.getWidth(), image.getHeight());
             return longest <= WIDEST ? picture.content() : encoded(scaled(image, (double) WIDEST / longest), picture.mediaType());
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
             return picture.content();
         }
     }
@@ -61,17 +65,16 @@ final class PrintPictures {
     /** A drawing that states only its view box is given that box as its size. */
     private static byte[] drawing(byte[] content) {
         String svg = new String(content, StandardCharsets.UTF_8);
-        int start = svg.indexOf("<svg");
-        int end = svg.indexOf('>', Math.max(0, start));
-        if (start < 0 || end < 0) {
+        Matcher head = HEAD.matcher(svg);
+        Matcher frame = head.find() ? FRAME.matcher(head.group()) : null;
+        if (frame == null || !frame.find() || head.group().matches("(?s).*\\swidth=.*")) {
             return content;
         }
-        String head = svg.substring(start, end);
-        String[] box = head.replaceAll("(?s).*viewBox=[\"']\\s*([^\"']*?)\\s*[\"'].*", "$1").split("[\\s,]+");
-        if (head.matches("(?s).*\\swidth=.*") || box.length != 4) {
+        String[] box = frame.group(1).strip().split("[\\s,]+");
+        if (box.length != 4) {
             return content;
         }
         String size = " width=\"%s\" height=\"%s\"".formatted(box[2], box[3]);
-        return (svg.substring(start, start + 4) + size + svg.substring(start + 4)).getBytes(StandardCharsets.UTF_8);
+        return (svg.substring(0, head.start() + 4) + size + svg.substring(head.start() + 4)).getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -10,10 +10,12 @@ import java.util.Arrays;
  * What a camera wrote into a file beside the picture: which way it was held, and, not read here, where and when.
  * Source: Exif 2.3 (JEITA CP-3451C), 4.5.4 and 4.6.4 A "Orientation"; JPEG, ITU-T T.81, annex B.
  */
-record CameraNotes(boolean isEmpty, Turn turn) {
+final class CameraNotes {
     private static final byte[] EXIF = "Exif\0\0".getBytes(StandardCharsets.US_ASCII);
     private static final int ORIENTATION = 0x0112;
-    private static final CameraNotes NONE = new CameraNotes(true, Turn.of(1));
+    private static final Turn UPRIGHT = Turn.of(1);
+
+    private CameraNotes() {}
 
     /**
      * How a stored picture is brought upright.
@@ -50,30 +52,58 @@ record CameraNotes(boolean isEmpty, Turn turn) {
         }
     }
 
-    static CameraNotes of(byte[] bytes, String format) {
-        return format.equals("jpeg") ? jpeg(ByteBuffer.wrap(bytes)) : NONE;
+    /** How the picture is brought upright. */
+    static Turn turn(byte[] bytes, String format) {
+        return format.equals("jpeg") ? jpeg(ByteBuffer.wrap(bytes)) : png(ByteBuffer.wrap(bytes));
     }
 
-    /** Walks the segments before the picture's data; application data other than the plain file header are notes. */
-    private static CameraNotes jpeg(ByteBuffer in) {
-        CameraNotes notes = NONE;
-        int at = 2;
-        while (at + 4 <= in.limit() && (in.get(at) & 0xFF) == 0xFF && (in.get(at + 1) & 0xFF) != 0xDA) {
+    /** How many colours a dot of a JPEG is mixed from; 0 where it does not say. */
+    static int colours(byte[] bytes) {
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        for (int at = 2; isSegment(in, at); at += 2 + length(in, at)) {
             int marker = in.get(at + 1) & 0xFF;
-            int length = in.getShort(at + 2) & 0xFFFF;
-            if (marker == 0xE1 || marker == 0xED || marker == 0xFE) {
-                notes = new CameraNotes(false, notes.turn().equals(NONE.turn()) ? turn(in, at + 4, length - 2) : notes.turn());
+            if (marker >= 0xC0 && marker <= 0xC2 && fits(in, at, 10)) {
+                return in.get(at + 9) & 0xFF;
             }
-            at += 2 + length;
         }
-        return notes;
+        return 0;
+    }
+
+    /** Walks the segments before the picture's data. */
+    private static Turn jpeg(ByteBuffer in) {
+        Turn turn = UPRIGHT;
+        for (int at = 2; isSegment(in, at) && turn.equals(UPRIGHT); at += 2 + length(in, at)) {
+            turn = (in.get(at + 1) & 0xFF) == 0xE1 ? turn(in, at + 4, length(in, at) - 2) : turn;
+        }
+        return turn;
+    }
+
+    private static boolean isSegment(ByteBuffer in, int at) {
+        return at + 4 <= in.limit() && (in.get(at) & 0xFF) == 0xFF && (in.get(at + 1) & 0xFF) != 0xDA;
+    }
+
+    private static int length(ByteBuffer in, int at) {
+        return in.getShort(at + 2) & 0xFFFF;
+    }
+
+    /** A PNG holds the same directory in a chunk of its own. */
+    private static Turn png(ByteBuffer in) {
+        for (int at = 8; fits(in, at, 12) && in.getInt(at) >= 0 && in.getInt(at) <= in.limit() - at - 12; at += 12 + in.getInt(at)) {
+            if (Arrays.equals("eXIf".getBytes(StandardCharsets.US_ASCII), bytes(in, at + 4, 4)) && in.getInt(at) >= 8) {
+                return directory(in.slice(at + 8, in.getInt(at)));
+            }
+        }
+        return UPRIGHT;
     }
 
     private static Turn turn(ByteBuffer in, int at, int length) {
         if (at + length > in.limit() || length < EXIF.length + 8 || !Arrays.equals(EXIF, bytes(in, at, EXIF.length))) {
-            return NONE.turn();
+            return UPRIGHT;
         }
-        ByteBuffer tiff = in.slice(at + EXIF.length, length - EXIF.length);
+        return directory(in.slice(at + EXIF.length, length - EXIF.length));
+    }
+
+    private static Turn directory(ByteBuffer tiff) {
         tiff.order(tiff.get(0) == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
         int directory = tiff.getInt(4);
         int entries = fits(tiff, directory, 2) ? tiff.getShort(directory) & 0xFFFF : 0;
@@ -82,7 +112,7 @@ record CameraNotes(boolean isEmpty, Turn turn) {
                 return Turn.of(tiff.getShort(entry + 8));
             }
         }
-        return NONE.turn();
+        return UPRIGHT;
     }
 
     private static boolean fits(ByteBuffer in, int at, int length) {

@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -27,8 +29,9 @@ import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * SVG files: only shapes, texts and their looks, nothing that acts, moves, or fetches from elsewhere. What drawing programs
- * note for themselves, in name spaces of their own, is left out; a drawing without it is kept byte for byte.
+ * SVG files: only shapes, texts and their looks, nothing that acts, moves, or fetches from elsewhere, and no more work than
+ * {@link DrawingLoad} allows. What drawing programs note for themselves, in name spaces of their own, is left out, and so are
+ * filters (blurs and shadows), which print as dots without bound; a drawing without either is kept byte for byte.
  */
 final class DrawingFile {
     private static final String SVG = "http://www.w3.org/2000/svg";
@@ -38,18 +41,18 @@ final class DrawingFile {
 
     private static final Set<String> ELEMENTS = Set.of("svg", "g", "defs", "symbol", "use", "title", "desc", "path", "rect", "circle",
             "ellipse", "line", "polyline", "polygon", "text", "tspan", "textPath", "style", "linearGradient", "radialGradient", "stop",
-            "pattern", "clipPath", "mask", "marker", "image", "switch", "filter", "feBlend", "feColorMatrix", "feComponentTransfer",
-            "feComposite", "feFlood", "feFuncA", "feFuncB", "feFuncG", "feFuncR", "feGaussianBlur", "feMerge", "feMergeNode",
-            "feMorphology", "feOffset", "feTile", "feTurbulence", "feDropShadow");
-    private static final Pattern OUTSIDE = Pattern.compile("url\\s*\\(\\s*(?![\"']?\\s*#)|(image-set|image|src)\\s*\\(|@import|expression\\s*\\(|javascript:|\\\\");
-    private static final Pattern EMBEDDED = Pattern.compile("data:image/(png|jpeg);base64,[A-Za-z0-9+/=\\s]*");
+            "pattern", "clipPath", "mask", "marker", "image", "switch");
+    private static final Set<String> LEFT_OUT = Set.of("metadata", "filter");
+    private static final Pattern OUTSIDE = Pattern.compile("url\\s*+\\(\\s*+(?![\"']?+\\s*+#)|(image-set|image|src)\\s*+\\(|@import|expression\\s*+\\(|javascript:|\\\\");
+    private static final Pattern EMBEDDED = Pattern.compile("data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=\\s]*+");
+    private static final Pattern FILTER = Pattern.compile("(?<![\\w-])filter\\s*+:[^;}]*+;?+", Pattern.CASE_INSENSITIVE);
 
-    private final List<Node> leftOut = new ArrayList<>();
+    private final List<Runnable> changes = new ArrayList<>();
 
     private DrawingFile() {}
 
     /** The drawing holds something it must not; the message says what. */
-    private static final class Refused extends Exception {
+    static final class Refused extends Exception {
         Refused(String sentence) {
             super(sentence);
         }
@@ -63,7 +66,7 @@ final class DrawingFile {
             return new DrawingFile().fit(bytes);
         } catch (Refused e) {
             return new PictureFile.Unfit(e.getMessage());
-        } catch (SAXException | IOException e) {
+        } catch (SAXException | IOException | IllegalArgumentException e) {
             return new PictureFile.Unfit("This drawing can't be read as SVG. Save it as a plain SVG file, without a document type or entities.");
         }
     }
@@ -77,11 +80,13 @@ final class DrawingFile {
         for (Node node = drawing.getFirstChild(); node != null; node = node.getNextSibling()) {
             check(node);
         }
-        if (leftOut.isEmpty()) {
-            return new PictureFile.Fit("image/svg+xml", bytes);
+        byte[] fit = bytes;
+        if (!changes.isEmpty()) {
+            changes.forEach(Runnable::run);
+            fit = written(drawing);
         }
-        leftOut.forEach(DrawingFile::remove);
-        return new PictureFile.Fit("image/svg+xml", written(drawing));
+        DrawingLoad.check(root);
+        return new PictureFile.Fit("image/svg+xml", fit);
     }
 
     private void check(Node node) throws Refused {
@@ -89,17 +94,17 @@ final class DrawingFile {
             throw new Refused("This drawing refers to a style sheet outside it (“%s”). Save it as a plain SVG file.".formatted(node.getNodeName()));
         }
         if (node instanceof Element element) {
-            if (SVG.equals(element.getNamespaceURI()) && !"metadata".equals(element.getLocalName())) {
+            if (SVG.equals(element.getNamespaceURI()) && !LEFT_OUT.contains(element.getLocalName())) {
                 drawn(element);
             } else {
-                leftOut.add(element);
+                changes.add(() -> element.getParentNode().removeChild(element));
             }
         }
     }
 
     private void drawn(Element element) throws Refused {
         if (!ELEMENTS.contains(element.getLocalName())) {
-            throw new Refused("This drawing holds “%s”, which is not taken here: only shapes, texts, colours and plain effects are. Save it as a plain SVG file without it."
+            throw new Refused("This drawing holds “%s”, which is not taken here: only shapes, texts and colours are. Save it as a plain SVG file without it."
                     .formatted(element.getLocalName()));
         }
         NamedNodeMap attributes = element.getAttributes();
@@ -111,6 +116,7 @@ final class DrawingFile {
         }
         if ("style".equals(element.getLocalName())) {
             inside("style", element.getTextContent());
+            unfilter(element);
         }
     }
 
@@ -118,37 +124,57 @@ final class DrawingFile {
         String space = attribute.getNamespaceURI();
         String name = attribute.getLocalName();
         if (space != null && !Set.of(XLINK, XMLConstants.XML_NS_URI, XMLConstants.XMLNS_ATTRIBUTE_NS_URI).contains(space)) {
-            leftOut.add(attribute);
+            changes.add(() -> element.removeAttributeNode(attribute));
         } else if (XMLConstants.XMLNS_ATTRIBUTE_NS_URI.equals(space)) {
             return;
         } else if (name.toLowerCase(Locale.ROOT).startsWith("on")) {
             throw new Refused("This drawing acts on events (“%s”). Save it as a plain SVG file without scripts.".formatted(name));
         } else if (name.equals("href") || name.equals("base")) {
-            reference(element, attribute.getValue().strip());
+            reference(element, attribute);
         } else {
             inside(name, attribute.getValue());
+            unfilter(element, attribute);
         }
     }
 
-    private static void reference(Element element, String target) throws Refused {
-        boolean embedded = "image".equals(element.getLocalName()) && EMBEDDED.matcher(target).matches();
-        if (!target.startsWith("#") && !embedded) {
+    private void unfilter(Element element, Attr attribute) {
+        if (attribute.getLocalName().equals("filter")) {
+            changes.add(() -> element.removeAttributeNode(attribute));
+        } else if (attribute.getLocalName().equals("style")) {
+            unfilter(attribute);
+        }
+    }
+
+    private void unfilter(Node css) {
+        if (FILTER.matcher(css.getTextContent()).find()) {
+            changes.add(() -> css.setTextContent(FILTER.matcher(css.getTextContent()).replaceAll("")));
+        }
+    }
+
+    private void reference(Element element, Attr attribute) throws Refused {
+        String target = attribute.getValue().strip();
+        if ("image".equals(element.getLocalName()) && EMBEDDED.matcher(target).matches()) {
+            embedded(attribute, Base64.getMimeDecoder().decode(target.substring(target.indexOf(',') + 1)));
+        } else if (!target.startsWith("#")) {
             throw new Refused("This drawing fetches “%s” from elsewhere. Embed it as PNG or JPEG, or take it out."
                     .formatted(target.substring(0, Math.min(60, target.length()))));
+        }
+    }
+
+    /** A photograph inside a drawing is made fit as any other. */
+    private void embedded(Attr attribute, byte[] photo) throws Refused {
+        PictureFile file = PictureFile.of(photo);
+        if (!(file instanceof PictureFile.Fit fit) || fit.mediaType().equals("image/svg+xml")) {
+            throw new Refused("A picture embedded in this drawing is damaged, too large or no PNG or JPEG picture. Take it out, or embed it anew.");
+        }
+        if (!Arrays.equals(fit.content(), photo)) {
+            changes.add(() -> attribute.setValue("data:%s;base64,%s".formatted(fit.mediaType(), Base64.getEncoder().encodeToString(fit.content()))));
         }
     }
 
     private static void inside(String name, String value) throws Refused {
         if (OUTSIDE.matcher(value.toLowerCase(Locale.ROOT)).find()) {
             throw new Refused("In this drawing “%s” refers to something outside it. Take that out and save it as a plain SVG file.".formatted(name));
-        }
-    }
-
-    private static void remove(Node node) {
-        if (node instanceof Attr attribute) {
-            attribute.getOwnerElement().removeAttributeNode(attribute);
-        } else {
-            node.getParentNode().removeChild(node);
         }
     }
 

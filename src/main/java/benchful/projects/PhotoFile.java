@@ -17,11 +17,15 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageInputStream;
 
-/** PNG and JPEG files: decoded as proof that they are pictures, at most 1600 dots on the longer side, upright. */
+/**
+ * PNG and JPEG files: decoded as proof that they are pictures, at most 1600 dots on the longer side, upright. One that holds more
+ * than its dots is written anew, so that nothing of where, when and by whom it was taken stays.
+ */
 final class PhotoFile {
     static final int LONGEST_SIDE = 1600;
 
     private static final long MOST_DOTS = 100_000_000;
+    private static final String PRESS = "This picture is in the four colours of a printing press (CMYK). Save it in the colours of a screen (RGB) and pick it again.";
     private static final float QUALITY = 0.85f;
 
     private final byte[] bytes;
@@ -46,7 +50,7 @@ final class PhotoFile {
             } finally {
                 reader.dispose();
             }
-        } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException | NegativeArraySizeException e) {
+        } catch (IOException | RuntimeException e) {
             return new PictureFile.Unfit("This picture is damaged or of a rare kind. Save it again as an ordinary PNG or JPEG file.");
         }
     }
@@ -56,13 +60,17 @@ final class PhotoFile {
         if ((long) reader.getWidth(0) * reader.getHeight(0) > MOST_DOTS) {
             return new PictureFile.Unfit("This picture has more than 100 million dots. Make it smaller and pick it again.");
         }
+        if (format.equals("jpeg") && CameraNotes.colours(bytes) == 4) {
+            return new PictureFile.Unfit(PRESS);
+        }
         ImageReadParam coarse = reader.getDefaultReadParam();
         int every = Math.max(1, longest / (2 * LONGEST_SIDE));
         coarse.setSourceSubsampling(every, every, 0, 0);
         BufferedImage picture = reader.read(0, coarse);
-        CameraNotes notes = CameraNotes.of(bytes, format);
-        boolean fitAlready = longest <= LONGEST_SIDE && bytes.length <= PictureFile.LARGEST && notes.isEmpty();
-        return fitAlready ? new PictureFile.Fit("image/" + format, bytes) : written(upright(picture, notes.turn()));
+        boolean fitAlready = longest <= LONGEST_SIDE && bytes.length <= PictureFile.LARGEST && BarePicture.is(bytes, format);
+        return fitAlready
+                ? new PictureFile.Fit("image/" + format, bytes)
+                : written(upright(ColourProfile.plain(picture, bytes, format), CameraNotes.turn(bytes, format)));
     }
 
     /** A photograph stored as PNG may stay too large; it is written as JPEG then. */

@@ -2,6 +2,7 @@ package benchful.projects;
 
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A drawing or photograph of the project.
@@ -27,6 +28,14 @@ public record Picture(String name, String mediaType, String alt, byte[] content)
 
     public Picture withoutContent() {
         return withContent(null);
+    }
+
+    /** As it may be drawn: a drawing is checked anew, since it may have been stored before a check was there. Nothing where it may not. */
+    public Optional<Picture> drawable() {
+        if (!mediaType.equals("image/svg+xml")) {
+            return Optional.of(this);
+        }
+        return PictureFile.of(content) instanceof PictureFile.Fit fit ? Optional.of(new Picture(name, fit.mediaType(), alt, fit.content())) : Optional.empty();
     }
 
     boolean hasContent() {

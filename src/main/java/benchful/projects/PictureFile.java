@@ -31,6 +31,11 @@ sealed interface PictureFile {
                 : fit;
     }
 
+    /** Whether a stored photograph holds more than its dots. */
+    static boolean tells(String mediaType, byte[] content) {
+        return mediaType.equals("image/png") && !BarePicture.is(content, "png") || mediaType.equals("image/jpeg") && !BarePicture.is(content, "jpeg");
+    }
+
     private static boolean starts(byte[] bytes, int... first) {
         return bytes.length > first.length
                 && Arrays.equals(first, IntStream.range(0, first.length).map(i -> bytes[i] & 0xFF).toArray());

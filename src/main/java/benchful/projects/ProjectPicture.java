@@ -5,6 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.PostLoad;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,6 +39,15 @@ public class ProjectPicture extends PanacheEntityBase {
     /** By name, the bytes of each picture of a project. */
     static Map<String, byte[]> contents(long projectId) {
         return all(projectId).stream().collect(Collectors.toMap(p -> p.name, ProjectPicture::content));
+    }
+
+    /** What was stored before photographs were freed of all notes is written anew when it is next read; the database follows. */
+    @PostLoad
+    void heal() {
+        if (PictureFile.tells(mediaType, content) && PictureFile.of(content) instanceof PictureFile.Fit fit) {
+            mediaType = fit.mediaType();
+            content = fit.content();
+        }
     }
 
     /** Keeps exactly these pictures; one without content keeps what is stored under its name. */

@@ -2,18 +2,27 @@ package benchful.projects;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.hostile.HostileFiles;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
+import java.util.Base64;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -37,7 +46,7 @@ class PictureFileTest {
     @ValueSource(strings = {
         "<rect width=\"3\" height=\"3\" style=\"fill:url(#g)\"/><linearGradient id=\"g\"/>",
         "<use href=\"#a\"/><g id=\"a\"><title>A bead</title><text x=\"1\" y=\"2\">12 \u2013 &lt; &amp;</text></g>",
-        "<style>.a{fill:#123}/* plain */</style><image href=\"data:image/png;base64,iVBORw0KGgo=\"/>"
+        "<style>.a{fill:#123}/* plain */</style><path stroke-dasharray=\"2 1\" d=\"M0 0 L9 9\"/>"
     })
     void keepsAPlainDrawingAsItIs(String inside) {
         byte[] bytes = svg(inside);
@@ -65,6 +74,84 @@ class PictureFileTest {
             """)
     void refusesADrawingThatActsOrFetches(String inside, String words) {
         assertUnfit(PictureFile.of(svg(inside)), words);
+    }
+
+    @ParameterizedTest
+    @MethodSource("benchful.hostile.HostileFiles#drawings")
+    void refusesADrawingThatAsksForTooMuchOrLeavesThatOut(HostileFiles.File file) {
+        long start = System.nanoTime();
+        PictureFile answer = PictureFile.of(file.content());
+        assertThat(Duration.ofNanos(System.nanoTime() - start)).as(file.name()).isLessThan(Duration.ofSeconds(5));
+        if (file.refused()) {
+            assertUnfit(answer, "ave it as");
+        } else {
+            assertThat(answer).as(file.name()).isInstanceOf(PictureFile.Fit.class);
+        }
+    }
+
+    @Test
+    void leavesFiltersOutAndKeepsWhatTheyWereLaidOver() {
+        byte[] blurred = svg("<filter id=\"b\"><feGaussianBlur stdDeviation=\"1e5\"/></filter><rect width=\"3\" height=\"2\" filter=\"url(#b)\"/>"
+                + "<style>.a{fill:red;filter:url(#b)}</style><rect style=\"filter: url(#b); fill: blue\"/>");
+        String kept = new String(((PictureFile.Fit) PictureFile.of(blurred)).content(), StandardCharsets.UTF_8);
+        assertThat(kept).contains("width=\"3\"", "fill:red", "fill: blue").doesNotContain("filter", "feGaussianBlur", "url");
+    }
+
+    @Test
+    void freesAPhotographInsideADrawing() throws IOException {
+        byte[] noted = noted(photo(40, 20, "jpeg"), 6, true);
+        String inside = "<image width=\"4\" height=\"4\" href=\"data:image/jpeg;base64,%s\"/>";
+        PictureFile.Fit fit = (PictureFile.Fit) PictureFile.of(svg(inside.formatted(Base64.getEncoder().encodeToString(noted))));
+        String left = new String(fit.content(), StandardCharsets.UTF_8);
+        byte[] photo = Base64.getDecoder().decode(left.substring(left.indexOf("base64,") + 7, left.indexOf('"', left.indexOf("base64,"))));
+        assertThat(new String(photo, StandardCharsets.ISO_8859_1)).doesNotContain("Exif");
+        assertFit(PictureFile.of(fit.content()), "image/svg+xml", fit.content());
+        assertUnfit(PictureFile.of(svg("<image href=\"data:image/png;base64,iVBORw0KGgo=\"/>")), "embedded in this drawing is damaged");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"png", "jpeg"})
+    void keepsNothingOfAPhotographButItsDots(String format) throws IOException {
+        byte[] plain = photo(40, 20, format);
+        byte[] trailing = Arrays.copyOf(plain, plain.length + 9);
+        System.arraycopy(bytes("51.5N 0.1W"), 0, trailing, plain.length, 9);
+        for (byte[] told : List.of(trailing, told(plain, format))) {
+            PictureFile.Fit fit = (PictureFile.Fit) PictureFile.of(told);
+            assertThat(new String(fit.content(), StandardCharsets.ISO_8859_1)).doesNotContain("51.5N");
+            assertThat(new Color(read(fit).getRGB(20, 10)).getRed()).isGreaterThan(240);
+            assertFit(PictureFile.of(fit.content()), "image/" + format, fit.content());
+        }
+    }
+
+    /** The camera's green is not the screen's: its profile says which one it means. */
+    @Test
+    void bringsTheColoursOfAProfileToThoseOfScreens() throws IOException {
+        BufferedImage grey = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB);
+        grey.getGraphics().fillRect(0, 0, 0, 0);
+        for (int i = 0; i < 64; i++) {
+            grey.setRGB(i % 8, i / 8, 0x404040);
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(grey, "png", out);
+        ByteArrayOutputStream profile = new ByteArrayOutputStream();
+        profile.writeBytes(new byte[] {'x', 0, 0});
+        try (DeflaterOutputStream deflater = new DeflaterOutputStream(profile)) {
+            deflater.write(ICC_Profile.getInstance(ColorSpace.CS_LINEAR_RGB).getData());
+        }
+        PictureFile.Fit fit = (PictureFile.Fit) PictureFile.of(chunk(out.toByteArray(), "iCCP", profile.toByteArray()));
+        assertThat(new Color(read(fit).getRGB(4, 4)).getRed()).isBetween(134, 140);
+    }
+
+    @Test
+    void refusesABombAndTheColoursOfAPressInWords() throws IOException {
+        byte[] huge = photo(8, 8, "png");
+        ByteBuffer.wrap(huge).putInt(16, 60_000).putInt(20, 60_000);
+        CRC32 sum = new CRC32();
+        sum.update(huge, 12, 17);
+        ByteBuffer.wrap(huge).putInt(29, (int) sum.getValue());
+        assertUnfit(PictureFile.of(huge), "more than 100 million dots");
+        byte[] press = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xC0, 0, 20, 8, 0, 8, 0, 8, 4, 1, 0x11, 0, 2, 0x11, 0, 3, 0x11, 0, 4, 0x11, 0, (byte) 0xFF, (byte) 0xD9};
+        assertThat(PictureFile.of(press)).isInstanceOf(PictureFile.Unfit.class);
     }
 
     @Test
@@ -190,6 +277,29 @@ class PictureFileTest {
         out.writeBytes(tiff);
         out.write(jpeg, 2, jpeg.length - 2);
         return out.toByteArray();
+    }
+
+    /** With a place in a chunk or segment that tells of the picture. */
+    private static byte[] told(byte[] plain, String format) {
+        byte[] place = bytes("GPS 51.5N");
+        if (format.equals("png")) {
+            return chunk(plain, "eXIf", place);
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.write(plain, 0, 2);
+        out.writeBytes(new byte[] {(byte) 0xFF, (byte) 0xE5, 0, (byte) (2 + place.length)});
+        out.writeBytes(place);
+        out.write(plain, 2, plain.length - 2);
+        return out.toByteArray();
+    }
+
+    /** The PNG with a chunk behind its head. */
+    private static byte[] chunk(byte[] png, String type, byte[] content) {
+        CRC32 sum = new CRC32();
+        sum.update(bytes(type));
+        sum.update(content);
+        return ByteBuffer.allocate(png.length + 12 + content.length).put(png, 0, 33).putInt(content.length).put(bytes(type)).put(content)
+                .putInt((int) sum.getValue()).put(png, 33, png.length - 33).array();
     }
 
     private static BufferedImage read(PictureFile.Fit fit) throws IOException {
