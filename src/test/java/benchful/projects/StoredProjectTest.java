@@ -7,11 +7,16 @@ import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import io.quarkus.test.TestTransaction;
 import io.quarkus.test.junit.QuarkusTest;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import org.hibernate.exception.ConstraintViolationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +79,21 @@ class StoredProjectTest {
         stored.replace(stored.toSheet().withPictures(List.of()), NOW);
         Project.flush();
         assertThat(ProjectPicture.byName(stored.id(), "cover")).isEmpty();
+    }
+
+    /** Stored before photographs were freed of what they tell: read once, it is gone from the database too. */
+    @Test
+    void freesAStoredPhotographOfWhatItTells() throws IOException {
+        ByteArrayOutputStream photo = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(9, 9, BufferedImage.TYPE_INT_RGB), "jpeg", photo);
+        photo.writeBytes("51.5N 0.1W".getBytes(StandardCharsets.US_ASCII));
+        long id = Project.stored(ring("Stored ring", photo.toByteArray()).withPictures(List.of(new Picture("cover", "image/jpeg", "a ring", photo.toByteArray()))), false, NOW).id();
+        Project.getEntityManager().clear();
+        byte[] read = Project.byId(id).orElseThrow().toFullSheet().pictures().get(0).content();
+        assertThat(new String(read, StandardCharsets.ISO_8859_1)).doesNotContain("51.5N");
+        Project.flush();
+        byte[] stored = (byte[]) Project.getEntityManager().createNativeQuery("select content from project_picture where project_id = " + id).getSingleResult();
+        assertThat(stored).isEqualTo(read);
     }
 
     @Test

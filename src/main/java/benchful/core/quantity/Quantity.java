@@ -25,7 +25,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
 
     /** Longer texts than any amount that is written out. */
     private static final int LONGEST = 400;
-    private static final Pattern WRITTEN = Pattern.compile("\\s*([+-]?\\d++(?:[.,]\\d++)?)\\s*([A-Za-z_%]\\w*)?\\s*");
+    private static final Pattern WRITTEN = Pattern.compile("\\s*+([+-]?\\d++(?:[.,]\\d++)?+)\\s*+([A-Za-z_%]\\w*+)?+\\s*+");
 
     public Quantity {
         Objects.requireNonNull(amount, "amount");
