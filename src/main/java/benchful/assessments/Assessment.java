@@ -1,5 +1,6 @@
 package benchful.assessments;
 
+import benchful.bin.EarlierVersion;
 import benchful.classes.CraftClass;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
@@ -49,6 +50,7 @@ public class Assessment extends PanacheEntityBase {
     }
 
     void replace(AssessmentSheet newSheet) {
+        EarlierVersion.keep("assessment", id == null ? null : craftClass.id(), sheet, newSheet);
         sheet = newSheet;
     }
 

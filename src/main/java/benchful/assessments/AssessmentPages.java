@@ -1,12 +1,11 @@
 package benchful.assessments;
 
+import benchful.bin.EarlierVersions;
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
-import benchful.web.FormTree;
-import benchful.web.Pages;
 import benchful.web.SheetForm;
+import benchful.web.SheetPost;
 import benchful.web.SheetReader;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
@@ -30,9 +29,11 @@ class AssessmentPages {
     private static final SheetReader<AssessmentSheet> READER = new SheetReader<>(AssessmentSheet.class, "assessment-1", AssessmentPages::disorder);
 
     private final Assessments assessments;
+    private final EarlierVersions earlier;
 
-    AssessmentPages(Assessments assessments) {
+    AssessmentPages(Assessments assessments, EarlierVersions earlier) {
         this.assessments = assessments;
+        this.earlier = earlier;
     }
 
     @CheckedTemplate(basePath = "assessments")
@@ -69,27 +70,25 @@ class AssessmentPages {
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
         CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
-        ObjectNode tree = new FormTree(READER.schema()).of(typed);
-        long version = Pages.version(typed);
-        if (FormTree.rearranged(typed, tree)) {
-            return Pages.again(page(craftClass, SheetForm.of(tree, version)));
-        }
-        SheetReader.Reading<AssessmentSheet> reading = READER.tree(tree);
-        if (reading instanceof SheetReader.Faulty<AssessmentSheet> f) {
-            return Pages.faulty(page(craftClass, SheetForm.faulty(f.tree(), f.faults(), version)));
-        }
-        Assessment stored = Assessment.of(craftClass).orElse(null);
-        if (stored != null && stored.version() != version) {
-            return Pages.stale(page(craftClass, SheetForm.stale(reading.tree(), READER.written(stored.sheet()), stored.version())));
-        }
-        save(craftClass, stored, ((SheetReader.Read<AssessmentSheet>) reading).sheet());
-        return Pages.seeOther("/classes/" + id + "/assessment");
+        return post(craftClass).answer(typed, target(craftClass));
     }
 
-    private static void save(CraftClass craftClass, Assessment stored, AssessmentSheet sheet) {
-        Assessment target = stored == null ? Assessment.of(craftClass, sheet) : stored;
-        target.replace(sheet);
-        target.persistAndFlush();
+    @POST
+    @Path("earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
+        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        EarlierVersions.Wanted wanted = earlier.wanted("assessment", id, version, form);
+        return post(craftClass).putBack(wanted.version().sheet(), wanted.fresh(), target(craftClass));
+    }
+
+    private SheetPost<AssessmentSheet> post(CraftClass craftClass) {
+        return new SheetPost<>(READER, form -> page(craftClass, form));
+    }
+
+    private AssessmentTarget target(CraftClass craftClass) {
+        return new AssessmentTarget(craftClass, Assessment.of(craftClass).orElse(null), () -> assessments.draft(craftClass).sheet());
     }
 
     private static List<Fault> disorder(AssessmentSheet sheet) {

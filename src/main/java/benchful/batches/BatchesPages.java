@@ -1,5 +1,6 @@
 package benchful.batches;
 
+import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.core.SkillLevel;
@@ -40,11 +41,13 @@ class BatchesPages {
 
     private final BatchService batches;
     private final Removals removals;
+    private final EarlierVersions earlier;
     private final Clock clock;
 
-    BatchesPages(BatchService batches, Removals removals, Clock clock) {
+    BatchesPages(BatchService batches, Removals removals, EarlierVersions earlier, Clock clock) {
         this.batches = batches;
         this.removals = removals;
+        this.earlier = earlier;
         this.clock = clock;
     }
 
@@ -131,6 +134,16 @@ class BatchesPages {
     }
 
     @POST
+    @Path("{id: \\d+}/earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
+        EarlierVersions.Wanted wanted = earlier.wanted("kit_batch", id, version, form);
+        KitBatch batch = KitBatch.toChange(id).orElseThrow(NotFoundException::new);
+        return post(batch).putBack(wanted.version().sheet(), wanted.fresh(), new BatchTarget(batch));
+    }
+
+    @POST
     @Path("{id: \\d+}/removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
@@ -139,7 +152,11 @@ class BatchesPages {
     }
 
     private static Response save(KitBatch batch, MultivaluedMap<String, String> form) {
-        return new SheetPost<>(reader(batch.project.toSheet()), f -> Templates.form(BatchForm.of(f, batch))).answer(form, new BatchTarget(batch));
+        return post(batch).answer(form, new BatchTarget(batch));
+    }
+
+    private static SheetPost<BatchSheet> post(KitBatch batch) {
+        return new SheetPost<>(reader(batch.project.toSheet()), f -> Templates.form(BatchForm.of(f, batch)));
     }
 
     private static SheetReader<BatchSheet> reader(ProjectSheet project) {

@@ -1,5 +1,6 @@
 package benchful.batches;
 
+import benchful.bin.EarlierVersion;
 import benchful.classes.ClassSetup;
 import benchful.projects.MaterialLine;
 import benchful.projects.Project;
@@ -61,6 +62,7 @@ public class KitBatch extends PanacheEntityBase {
     }
 
     void hold(BatchSheet newSheet) {
+        EarlierVersion.keep("kit_batch", id, sheet, newSheet);
         sheet = newSheet;
         readyBy = newSheet.readyBy();
     }

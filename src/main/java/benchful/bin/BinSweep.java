@@ -3,17 +3,20 @@ package benchful.bin;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.enterprise.context.ApplicationScoped;
 
-/** Empties the bin of what is thirty days old, when the program starts and once a day. */
+/** Forgets what was removed or saved over thirty days ago, when the program starts and once a day. */
 @ApplicationScoped
 class BinSweep {
     private final Bin bin;
+    private final EarlierVersions earlier;
 
-    BinSweep(Bin bin) {
+    BinSweep(Bin bin, EarlierVersions earlier) {
         this.bin = bin;
+        this.earlier = earlier;
     }
 
     @Scheduled(every = "24h")
     void sweep() {
         bin.sweep();
+        earlier.sweep();
     }
 }

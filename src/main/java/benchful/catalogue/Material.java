@@ -1,5 +1,6 @@
 package benchful.catalogue;
 
+import benchful.bin.EarlierVersion;
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
@@ -90,6 +91,7 @@ public class Material extends PanacheEntityBase {
      */
     void replace(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
         getEntityManager().lock(this, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+        EarlierVersion.keep("material", id, MaterialsPages.formSheet(this), sheet);
         hold(sheet, suppliers, today);
     }
 

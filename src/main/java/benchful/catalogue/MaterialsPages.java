@@ -1,5 +1,6 @@
 package benchful.catalogue;
 
+import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.core.quantity.Quantity;
@@ -39,13 +40,15 @@ class MaterialsPages {
     private final CatalogueRules rules;
     private final Instance<HazardNames> hazards;
     private final Removals removals;
+    private final EarlierVersions earlier;
     private final Event<Renamed> renames;
     private final Clock clock;
 
-    MaterialsPages(CatalogueRules rules, Instance<HazardNames> hazards, Removals removals, Event<Renamed> renames, Clock clock) {
+    MaterialsPages(CatalogueRules rules, Instance<HazardNames> hazards, Removals removals, EarlierVersions earlier, Event<Renamed> renames, Clock clock) {
         this.rules = rules;
         this.hazards = hazards;
         this.removals = removals;
+        this.earlier = earlier;
         this.renames = renames;
         this.clock = clock;
     }
@@ -98,6 +101,15 @@ class MaterialsPages {
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         return post(id).answer(form, target(existing(id)));
+    }
+
+    @POST
+    @Path("{id}/earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
+        EarlierVersions.Wanted wanted = earlier.wanted("material", id, version, form);
+        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), target(existing(id)));
     }
 
     @POST

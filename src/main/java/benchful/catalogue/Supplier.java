@@ -1,5 +1,6 @@
 package benchful.catalogue;
 
+import benchful.bin.EarlierVersion;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
@@ -49,6 +50,7 @@ public class Supplier extends PanacheEntityBase {
     }
 
     void replace(SupplierSheet sheet) {
+        EarlierVersion.keep("supplier", id, id == null ? sheet : toSheet(), sheet);
         name = sheet.name().strip();
         currency = sheet.currency();
         minimumOrder = sheet.minimumOrder();

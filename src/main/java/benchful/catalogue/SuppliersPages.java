@@ -1,5 +1,6 @@
 package benchful.catalogue;
 
+import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.web.SheetForm;
@@ -29,10 +30,12 @@ class SuppliersPages {
 
     private final CatalogueRules rules;
     private final Removals removals;
+    private final EarlierVersions earlier;
 
-    SuppliersPages(CatalogueRules rules, Removals removals) {
+    SuppliersPages(CatalogueRules rules, Removals removals, EarlierVersions earlier) {
         this.rules = rules;
         this.removals = removals;
+        this.earlier = earlier;
     }
 
     @CheckedTemplate(basePath = "suppliers")
@@ -77,6 +80,15 @@ class SuppliersPages {
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         return post(id).answer(form, new SupplierTarget(existing(id), rules));
+    }
+
+    @POST
+    @Path("{id}/earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
+        EarlierVersions.Wanted wanted = earlier.wanted("supplier", id, version, form);
+        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), new SupplierTarget(existing(id), rules));
     }
 
     @POST

@@ -1,7 +1,10 @@
 package benchful.classes;
 
+import benchful.bin.EarlierVersion;
 import benchful.projects.Project;
 import benchful.venues.Venue;
+import benchful.web.SheetFormat;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -25,6 +28,9 @@ import org.hibernate.type.descriptor.java.Immutability;
  */
 @Entity
 public class CraftClass extends PanacheEntityBase {
+    /** Where an earlier version says its venue. */
+    static final String ROOM = "venue";
+
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     Long id;
@@ -124,12 +130,19 @@ public class CraftClass extends PanacheEntityBase {
 
     /** Takes a new setup and venue in place of the old ones. */
     public void plan(ClassSetup newSetup, Venue newVenue) {
+        EarlierVersion.keep("craft_class", id, written(setup, venue), written(newSetup, newVenue));
         venue = newVenue;
         setup = newSetup;
         ClassSetup.Meeting first = newSetup.meetings().get(0);
         ClassSetup.Meeting last = newSetup.meetings().get(newSetup.meetings().size() - 1);
         startsAt = first.date().atTime(first.starts());
         endsAt = last.date().atTime(last.ends());
+    }
+
+    /** The setup with its room, which stands beside it. */
+    private static ObjectNode written(ClassSetup setup, Venue venue) {
+        ObjectNode tree = setup == null ? SheetFormat.json().createObjectNode() : (ObjectNode) EarlierVersion.tree(setup);
+        return venue == null ? tree : tree.put(ROOM, venue.id());
     }
 
     /** Its own title, or its project's name. */

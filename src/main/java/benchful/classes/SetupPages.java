@@ -1,8 +1,11 @@
 package benchful.classes;
 
+import benchful.bin.EarlierVersions;
 import benchful.venues.Venue;
 import benchful.web.Pages;
 import benchful.web.SheetPost;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -22,9 +25,11 @@ import jakarta.ws.rs.core.Response;
 @Produces(MediaType.TEXT_HTML)
 class SetupPages {
     private final SetupForms forms;
+    private final EarlierVersions earlier;
 
-    SetupPages(SetupForms forms) {
+    SetupPages(SetupForms forms, EarlierVersions earlier) {
         this.forms = forms;
+        this.earlier = earlier;
     }
 
     @CheckedTemplate(basePath = "classes")
@@ -47,11 +52,27 @@ class SetupPages {
         return save(existing(id), form);
     }
 
+    @POST
+    @Path("earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
+        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        EarlierVersions.Wanted wanted = earlier.wanted("craft_class", id, version, form);
+        ObjectNode setup = wanted.version().sheet().deepCopy();
+        JsonNode room = setup.remove(CraftClass.ROOM);
+        Venue venue = room == null ? null : venue(room.asText());
+        return post(craftClass, venue).putBack(setup, wanted.fresh(), new SetupTarget(craftClass, venue));
+    }
+
     /** Stores a new or changed class, or shows the form again. */
     Response save(CraftClass target, MultivaluedMap<String, String> form) {
         Venue venue = venue(form.getFirst("venue"));
-        return new SheetPost<>(SetupRules.reader(target.project().toSheet()), f -> Templates.form(forms.page(f, target, venue)))
-                .answer(form, new SetupTarget(target, venue));
+        return post(target, venue).answer(form, new SetupTarget(target, venue));
+    }
+
+    private SheetPost<ClassSetup> post(CraftClass target, Venue venue) {
+        return new SheetPost<>(SetupRules.reader(target.project().toSheet()), f -> Templates.form(forms.page(f, target, venue)));
     }
 
     private static CraftClass existing(long id) {

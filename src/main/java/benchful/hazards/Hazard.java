@@ -1,5 +1,6 @@
 package benchful.hazards;
 
+import benchful.bin.EarlierVersion;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
@@ -42,6 +43,7 @@ public class Hazard extends PanacheEntityBase {
     }
 
     void replace(HazardSheet newSheet) {
+        EarlierVersion.keep("hazard", id, sheet, newSheet);
         sheet = newSheet;
     }
 

@@ -1,5 +1,6 @@
 package benchful.hazards;
 
+import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.web.Lines;
@@ -32,10 +33,12 @@ class HazardsPages {
 
     private final HazardLibrary library;
     private final Removals removals;
+    private final EarlierVersions earlier;
 
-    HazardsPages(HazardLibrary library, Removals removals) {
+    HazardsPages(HazardLibrary library, Removals removals, EarlierVersions earlier) {
         this.library = library;
         this.removals = removals;
+        this.earlier = earlier;
     }
 
     @CheckedTemplate(basePath = "hazards")
@@ -96,6 +99,16 @@ class HazardsPages {
     public Response update(@PathParam("id") String id, MultivaluedMap<String, String> form) {
         existing(id);
         return saved(form, id, Hazard.toChange(id).orElse(null));
+    }
+
+    @POST
+    @Path("{id}/earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBack(@PathParam("id") String id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
+        EarlierVersions.Wanted wanted = earlier.wanted("hazard", id, version, form);
+        Hazard own = Hazard.toChange(id).orElseThrow(NotFoundException::new);
+        return new SheetPost<>(READER, again -> page(again, id)).putBack(wanted.version().sheet(), wanted.fresh(), new HazardTarget(id, own));
     }
 
     /** Back to the library's text. */

@@ -1,6 +1,8 @@
 package benchful.projects;
 
+import benchful.bin.EarlierVersion;
 import benchful.core.SkillLevel;
+import benchful.web.Difference;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -60,7 +62,7 @@ public class Project extends PanacheEntityBase {
         project.sample = sample;
         project.hold(sheet, now);
         project.persistAndFlush();
-        ProjectPicture.store(project.id, sheet.pictures());
+        ProjectPicture.replace(project.id, sheet.pictures(), Optional.empty());
         return project;
     }
 
@@ -70,8 +72,19 @@ public class Project extends PanacheEntityBase {
      */
     public void replace(ProjectSheet sheet, Instant now) {
         sample = false;
+        ProjectSheet after = filled(sheet);
+        Optional<EarlierVersion> earlier = EarlierVersion.keep("project", id, EarlierVersion.tree(toSheet()),
+                Difference.between(EarlierVersion.tree(toFullSheet()), EarlierVersion.tree(after)));
         hold(sheet, now);
-        ProjectPicture.store(id, sheet.pictures());
+        ProjectPicture.replace(id, sheet.pictures(), earlier);
+    }
+
+    /** The sheet with the stored contents of pictures that it brings none of. */
+    private ProjectSheet filled(ProjectSheet whole) {
+        Map<String, byte[]> contents = ProjectPicture.contents(id);
+        return whole.withPictures(whole.pictures().stream()
+                .map(p -> p.hasContent() ? p : p.withContent(contents.getOrDefault(p.name(), new byte[0])))
+                .toList());
     }
 
     private void hold(ProjectSheet whole, Instant now) {
@@ -117,10 +130,7 @@ public class Project extends PanacheEntityBase {
 
     /** The sheet with the contents of its pictures, for files and print-outs. */
     public ProjectSheet toFullSheet() {
-        Map<String, byte[]> contents = ProjectPicture.contents(id);
-        return sheet.withPictures(sheet.pictures().stream()
-                .map(p -> p.withContent(contents.getOrDefault(p.name(), new byte[0])))
-                .toList());
+        return filled(sheet);
     }
 
     public long id() {

@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import benchful.bin.EarlierVersions;
 import benchful.catalogue.HazardNames;
 import benchful.catalogue.Material;
 import benchful.core.Fault;
@@ -9,6 +10,8 @@ import benchful.web.SheetForm;
 import benchful.web.SheetReader.Faulty;
 import benchful.web.SheetReader.Read;
 import benchful.web.SheetReader.Reading;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -19,10 +22,13 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
 
@@ -32,10 +38,12 @@ import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
 class ProjectFormPages {
     private final ProjectKeeper keeper;
     private final HazardNames hazards;
+    private final EarlierVersions earlier;
 
-    ProjectFormPages(ProjectKeeper keeper, HazardNames hazards) {
+    ProjectFormPages(ProjectKeeper keeper, HazardNames hazards, EarlierVersions earlier) {
         this.keeper = keeper;
         this.hazards = hazards;
+        this.earlier = earlier;
     }
 
     @CheckedTemplate(basePath = "projects")
@@ -56,8 +64,11 @@ class ProjectFormPages {
     @Transactional
     public TemplateInstance edit(@RestPath long id) {
         Project project = ProjectsPages.found(id);
-        Map<String, String> stored = project.toSheet().pictures().stream().collect(Collectors.toMap(Picture::name, Picture::name));
-        return page(SheetForm.of(ProjectFiles.READER.written(project.toSheet()), project.version()), id, stored);
+        return page(SheetForm.of(ProjectFiles.READER.written(project.toSheet()), project.version()), id, stored(project));
+    }
+
+    private static Map<String, String> stored(Project project) {
+        return project.toSheet().pictures().stream().collect(Collectors.toMap(Picture::name, Picture::name));
     }
 
     @POST
@@ -73,6 +84,32 @@ class ProjectFormPages {
         return save(id, ProjectForms.of(SentForm.of(input)));
     }
 
+    /** An earlier version comes back with the pictures it had. */
+    @POST
+    @Path("{id: \\d+}/earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response putBack(@RestPath long id, @RestPath long version, MultivaluedMap<String, String> form) {
+        Project project = ProjectsPages.found(id);
+        EarlierVersions.Wanted wanted = earlier.wanted("project", id, version, form);
+        ObjectNode tree = wanted.version().sheet().deepCopy();
+        tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
+        SheetForm shown = SheetForm.of(tree, project.version());
+        Reading<ProjectSheet> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), names(tree));
+        if (reading instanceof Faulty<ProjectSheet> f) {
+            return Pages.faulty(page(SheetForm.faulty(f.tree(), f.faults(), project.version()), id, stored(project)));
+        }
+        ProjectSheet sheet = withContents(((Read<ProjectSheet>) reading).sheet(), id, version);
+        return answer(id, shown, keeper.replace(id, wanted.fresh() ? project.version() : -1, sheet), stored(project));
+    }
+
+    private static Set<String> names(JsonNode sheet) {
+        return StreamSupport.stream(sheet.path("pictures").spliterator(), false).map(p -> p.path("name").asText()).collect(Collectors.toSet());
+    }
+
+    private static ProjectSheet withContents(ProjectSheet sheet, long id, long version) {
+        return sheet.withPictures(sheet.pictures().stream().map(p -> EarlierPicture.content(id, p.name(), version).map(p::withContent).orElse(p)).toList());
+    }
+
     private Response save(Long id, ProjectForms forms) {
         if (forms.rearranged()) {
             return Pages.again(page(forms.shown(), id, forms.stored()));
@@ -82,22 +119,26 @@ class ProjectFormPages {
             return Pages.faulty(page(SheetForm.faulty(f.tree(), f.faults(), forms.version()), id, forms.stored()));
         }
         ProjectSheet sheet = ((Read<ProjectSheet>) reading).sheet();
-        return answer(id, forms, reading, id == null
+        return answer(id, SheetForm.of(reading.tree(), forms.version()), id == null
                 ? keeper.create(sheet)
-                : keeper.replace(id, forms.version(), forms.withRenamedPictures(id, sheet)));
+                : keeper.replace(id, forms.version(), forms.withRenamedPictures(id, sheet)), forms.stored());
     }
 
-    private Response answer(Long id, ProjectForms forms, Reading<ProjectSheet> reading, ProjectKeeper.Outcome outcome) {
+    /**
+     * @param typed what was to be stored
+     * @param stored by its name in the form, the name under which a picture is stored
+     */
+    private Response answer(Long id, SheetForm typed, ProjectKeeper.Outcome outcome, Map<String, String> stored) {
         if (outcome instanceof ProjectKeeper.Kept kept) {
             return Pages.seeOther("/projects/" + kept.id());
         }
         if (outcome instanceof ProjectKeeper.NameTaken) {
             Fault taken = new Fault("/name", "There is another project of this name. Choose a name of its own.");
-            return Pages.faulty(page(SheetForm.faulty(reading.tree(), List.of(taken), forms.version()), id, forms.stored()));
+            return Pages.faulty(page(SheetForm.faulty(typed.tree(), List.of(taken), typed.version()), id, stored));
         }
         if (outcome instanceof ProjectKeeper.Changed c) {
-            SheetForm both = SheetForm.stale(reading.tree(), ProjectFiles.READER.written(c.theirs()), c.version());
-            return Pages.stale(page(both, id, forms.stored()));
+            SheetForm both = SheetForm.stale(typed.tree(), ProjectFiles.READER.written(c.theirs()), c.version());
+            return Pages.stale(page(both, id, stored));
         }
         throw new NotFoundException();
     }

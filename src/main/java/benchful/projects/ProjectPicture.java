@@ -1,11 +1,13 @@
 package benchful.projects;
 
+import benchful.bin.EarlierVersion;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.PostLoad;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,17 +52,29 @@ public class ProjectPicture extends PanacheEntityBase {
         }
     }
 
-    /** Keeps exactly these pictures; one without content keeps what is stored under its name. */
-    static void store(long projectId, List<Picture> pictures) {
+    /**
+     * Keeps exactly these pictures; one without content keeps what is stored under its name.
+     *
+     * @param earlier the version of the project that the others were a part of; none for a new project
+     */
+    static void replace(long projectId, List<Picture> pictures, Optional<EarlierVersion> earlier) {
         Map<String, ProjectPicture> stored =
                 all(projectId).stream().collect(Collectors.toMap(p -> p.name, Function.identity()));
         for (Picture picture : pictures) {
             ProjectPicture kept = stored.remove(picture.name());
+            if (kept != null && picture.hasContent() && !Arrays.equals(kept.content, picture.content())) {
+                kept.keep(earlier);
+            }
             if (picture.hasContent()) {
                 (kept == null ? new ProjectPicture(projectId, picture.name()) : kept).take(picture);
             }
         }
+        stored.values().forEach(gone -> gone.keep(earlier));
         stored.values().forEach(ProjectPicture::delete);
+    }
+
+    private void keep(Optional<EarlierVersion> earlier) {
+        earlier.ifPresent(version -> new EarlierPicture(version.id(), name, mediaType, content).persist());
     }
 
     private void take(Picture picture) {

@@ -1,5 +1,6 @@
 package benchful.reviews;
 
+import benchful.bin.EarlierVersion;
 import benchful.classes.CraftClass;
 import benchful.core.learning.Actual;
 import benchful.core.learning.ClassReviewer;
@@ -72,6 +73,7 @@ public class Review extends PanacheEntityBase {
     }
 
     void replace(ReviewSheet newSheet) {
+        EarlierVersion.keep("review", id == null ? null : craftClass.id(), sheet, newSheet);
         sheet = newSheet;
     }
 

@@ -1,12 +1,11 @@
 package benchful.reviews;
 
+import benchful.bin.EarlierVersions;
 import benchful.classes.CraftClass;
 import benchful.plans.PlanService;
-import benchful.web.FormTree;
-import benchful.web.Pages;
 import benchful.web.SheetForm;
+import benchful.web.SheetPost;
 import benchful.web.SheetReader;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -28,9 +27,11 @@ import java.util.Optional;
 class ReviewsPages {
     private final SheetReader<ReviewSheet> reader;
     private final PlanService plans;
+    private final EarlierVersions earlier;
 
-    ReviewsPages(PlanService plans) {
+    ReviewsPages(PlanService plans, EarlierVersions earlier) {
         this.plans = plans;
+        this.earlier = earlier;
         this.reader = new SheetReader<>(ReviewSheet.class, "review-1", ReviewRules::check);
     }
 
@@ -58,18 +59,21 @@ class ReviewsPages {
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
         CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
         Review review = review(craftClass).orElseThrow(NotFoundException::new);
-        ObjectNode tree = new FormTree(reader.schema()).of(typed);
-        long version = Pages.version(typed);
-        SheetReader.Reading<ReviewSheet> reading = reader.tree(tree);
-        if (reading instanceof SheetReader.Faulty<ReviewSheet> f) {
-            return Pages.faulty(Templates.show(ReviewPage.of(review, SheetForm.faulty(f.tree(), f.faults(), version))));
-        }
-        if (version != review.version()) {
-            return Pages.stale(Templates.show(ReviewPage.of(review, SheetForm.stale(reading.tree(), reader.written(review.sheet()), review.version()))));
-        }
-        review.replace(((SheetReader.Read<ReviewSheet>) reading).sheet());
-        review.persistAndFlush();
-        return Pages.seeOther("/classes/" + id + "/review");
+        return post(review).answer(typed, new ReviewTarget(review));
+    }
+
+    @POST
+    @Path("earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
+        Review review = CraftClass.toChange(id).flatMap(Review::of).orElseThrow(NotFoundException::new);
+        EarlierVersions.Wanted wanted = earlier.wanted("review", id, version, form);
+        return post(review).putBack(wanted.version().sheet(), wanted.fresh(), new ReviewTarget(review));
+    }
+
+    private SheetPost<ReviewSheet> post(Review review) {
+        return new SheetPost<>(reader, form -> Templates.show(ReviewPage.of(review, form)));
     }
 
     private SheetForm form(Review review) {

@@ -1,5 +1,6 @@
 package benchful.venues;
 
+import benchful.bin.EarlierVersion;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
@@ -48,6 +49,7 @@ public class Venue extends PanacheEntityBase {
     }
 
     void replace(VenueSheet newSheet) {
+        EarlierVersion.keep("venue", id, sheet, newSheet);
         name = newSheet.name().strip();
         sheet = newSheet;
     }

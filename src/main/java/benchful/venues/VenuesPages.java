@@ -1,5 +1,6 @@
 package benchful.venues;
 
+import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.web.SheetForm;
@@ -28,9 +29,11 @@ class VenuesPages {
     private static final SheetReader<VenueSheet> READER = new SheetReader<>(VenueSheet.class, "venue-1", sheet -> List.of());
 
     private final Removals removals;
+    private final EarlierVersions earlier;
 
-    VenuesPages(Removals removals) {
+    VenuesPages(Removals removals, EarlierVersions earlier) {
         this.removals = removals;
+        this.earlier = earlier;
     }
 
     @CheckedTemplate(basePath = "venues")
@@ -85,6 +88,15 @@ class VenuesPages {
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         return post(id).answer(ToolRows.asFields(form), new VenueTarget(toChange(id)));
+    }
+
+    @POST
+    @Path("{id}/earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
+        EarlierVersions.Wanted wanted = earlier.wanted("venue", id, version, form);
+        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), new VenueTarget(toChange(id)));
     }
 
     @POST

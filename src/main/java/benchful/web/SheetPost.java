@@ -45,20 +45,29 @@ public final class SheetPost<T> {
         if (FormTree.rearranged(form, tree)) {
             return Pages.again(page.apply(SheetForm.of(tree, Pages.version(form))));
         }
-        return read(tree, form, target);
+        return read(tree, Pages.version(form), target);
     }
 
     /** For a form that shows only some fields of the sheet: all others stay as they are stored. */
     public Response changed(MultivaluedMap<String, String> form, Target<T> target) {
-        return read(new FormTree(reader.schema()).over(reader.written(target.stored()), form), form, target);
+        return read(new FormTree(reader.schema()).over(reader.written(target.stored()), form), Pages.version(form), target);
     }
 
-    private Response read(ObjectNode tree, MultivaluedMap<String, String> form, Target<T> target) {
+    /**
+     * Saves a sheet as it was before, by the same checks as one that is typed.
+     *
+     * @param fresh false where somebody saved meanwhile: both versions are shown then
+     */
+    public Response putBack(JsonNode sheet, boolean fresh, Target<T> target) {
+        return read(sheet, fresh ? target.version() : -1, target);
+    }
+
+    private Response read(JsonNode tree, long version, Target<T> target) {
         SheetReader.Reading<T> reading = reader.tree(tree);
         if (reading instanceof SheetReader.Faulty<T> faulty) {
-            return faulty(faulty.faults(), faulty.tree(), Pages.version(form));
+            return faulty(faulty.faults(), faulty.tree(), version);
         }
-        return saved((SheetReader.Read<T>) reading, Pages.version(form), target);
+        return saved((SheetReader.Read<T>) reading, version, target);
     }
 
     private Response saved(SheetReader.Read<T> read, long version, Target<T> target) {

@@ -1,0 +1,38 @@
+package benchful.assessments;
+
+import benchful.classes.CraftClass;
+import benchful.core.Fault;
+import benchful.web.SheetPost;
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * The assessment of a class, stored or not yet, that takes a sheet from its form.
+ *
+ * @param assessment null while only a draft is shown
+ */
+record AssessmentTarget(CraftClass craftClass, Assessment assessment, Supplier<AssessmentSheet> draft) implements SheetPost.Target<AssessmentSheet> {
+
+    @Override
+    public long version() {
+        return assessment == null ? 0 : assessment.version();
+    }
+
+    @Override
+    public AssessmentSheet stored() {
+        return assessment == null ? draft.get() : assessment.sheet();
+    }
+
+    @Override
+    public List<Fault> faults(AssessmentSheet sheet) {
+        return List.of();
+    }
+
+    @Override
+    public String save(AssessmentSheet sheet) {
+        Assessment saved = assessment == null ? Assessment.of(craftClass, sheet) : assessment;
+        saved.replace(sheet);
+        saved.persistAndFlush();
+        return "/classes/" + craftClass.id() + "/assessment";
+    }
+}
