@@ -11,6 +11,8 @@ import java.util.Set;
 
 /** What must agree within a material's sheet: every amount measures the same kind of thing, and more packs never cost more. */
 public final class MaterialRules {
+    /** More can't be counted in square micrometres by the hundred. */
+    private static final Quantity LONGEST_EDGE = Quantity.of(30, Unit.M);
     private static final Set<Dimension> COUNTED =
             Set.of(Dimension.COUNT, Dimension.LENGTH, Dimension.AREA, Dimension.VOLUME, Dimension.MASS);
 
@@ -70,6 +72,7 @@ public final class MaterialRules {
     private void piece(String at, StockPiece piece) {
         measures(at + "/length", piece.length(), Dimension.LENGTH, "300 mm");
         measures(at + "/width", piece.width(), Dimension.LENGTH, "100 mm");
+        noLarger(at + "/length", piece.length(), piece.width());
         boolean area = sheet.unit().dimension().equals(Dimension.AREA);
         if (!area && !sheet.unit().dimension().equals(Dimension.LENGTH)) {
             fault(at, "Only what is counted by length or area lies in pieces. Leave this out.");
@@ -82,12 +85,23 @@ public final class MaterialRules {
         if (offer.sheet() == null) {
             return;
         }
+        noLarger(at, offer.sheet().length(), offer.sheet().width());
         if (!sheet.unit().dimension().equals(Dimension.AREA)) {
             fault(at, "Only a material counted by area comes in sheets. Leave this empty, or count it in cm2.");
         } else if (offer.holds().dimension().equals(Dimension.AREA)
                 && (offer.holds().base().remainder(offer.sheet().area().base()).signum() != 0 || offer.holds().signum() == 0)) {
             fault(at, "A pack of %s does not hold a whole number of sheets of %s. Mend the one or the other.".formatted(offer.holds(), offer.sheet()));
         }
+    }
+
+    private void noLarger(String at, Quantity length, Quantity width) {
+        if (width != null && (tooLong(length) || tooLong(width))) {
+            fault(at, "A sheet is at most %s long and wide. Give its size, or cut it from a length instead.".formatted(LONGEST_EDGE));
+        }
+    }
+
+    private static boolean tooLong(Quantity edge) {
+        return edge.dimension().equals(Dimension.LENGTH) && edge.compareTo(LONGEST_EDGE) > 0;
     }
 
     private void breaks(String at, Offer offer) {

@@ -1,5 +1,7 @@
 package benchful.plans;
 
+import benchful.catalogue.MaterialRules;
+import benchful.catalogue.SupplierRules;
 import benchful.classes.SetupRules;
 import benchful.core.Fault;
 import benchful.projects.ProjectRules;
@@ -7,6 +9,7 @@ import benchful.web.SheetReader;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Reads class files: the schema first, then the rules of the project, of the setup, and of both with the catalogue. */
 @ApplicationScoped
@@ -24,6 +27,8 @@ public class ClassFiles {
 
     private static List<Fault> faults(ClassFile file) {
         List<Fault> faults = new ArrayList<>(below("/project", ProjectRules.faults(file.project())));
+        each(faults, "/materials", file.materials(), MaterialRules::faults);
+        each(faults, "/suppliers", file.suppliers(), SupplierRules::faults);
         if (faults.isEmpty()) {
             faults.addAll(below("/class", SetupRules.check(file.setup(), file.project())));
             file.project().sizes().forEach(s -> PieceSizer.size(file.project(), s).faults().stream()
@@ -31,6 +36,12 @@ public class ClassFiles {
                     .forEach(faults::add));
         }
         return List.copyOf(faults);
+    }
+
+    private static <T> void each(List<Fault> faults, String list, List<T> sheets, Function<T, List<Fault>> rules) {
+        for (int i = 0; i < sheets.size(); i++) {
+            faults.addAll(below(list + "/" + i, rules.apply(sheets.get(i))));
+        }
     }
 
     private static List<Fault> below(String place, List<Fault> faults) {

@@ -6,6 +6,7 @@ import benchful.core.formula.Formula;
 import benchful.core.formula.FormulaException;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Extent;
+import benchful.core.quantity.MeasuringRange;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
@@ -127,9 +128,12 @@ public final class PieceSizer {
             if (formula.names().stream().anyMatch(this::lost)) {
                 return Optional.empty();
             }
-            return Optional.of(wanted == null ? formula.evaluate(values) : formula.evaluate(values, wanted));
-        } catch (FormulaException e) {
+            return Optional.of(MeasuringRange.bounded(wanted == null ? formula.evaluate(values) : formula.evaluate(values, wanted)));
+        } catch (FormulaException | IllegalArgumentException e) {
             faults.add(new Fault(pointer, e.getMessage()));
+            return Optional.empty();
+        } catch (ArithmeticException e) {
+            faults.add(new Fault(pointer, "In “%s”: this comes to more than can be reckoned with.".formatted(written)));
             return Optional.empty();
         }
     }
@@ -216,7 +220,7 @@ public final class PieceSizer {
             Step step = project.steps().get(i);
             String at = "/steps/" + i + "/repeats";
             if (step.repeats() != null) {
-                formula(at, step.repeats(), Dimension.COUNT).filter(q -> notNegative(at, q)).ifPresent(q -> repeats.put(step.id(), q.base()));
+                formula(at, step.repeats(), Dimension.COUNT).filter(q -> notNegative(at, q)).ifPresent(q -> repeats.put(step.id(), q.measurable().base()));
             }
         }
         return repeats;

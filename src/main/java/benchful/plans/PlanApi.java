@@ -48,7 +48,7 @@ public class PlanApi {
                 @Content(mediaType = "application/json", schema = @Schema(externalDocs = @ExternalDocumentation(url = "/schema/class-1.json")))
             })
     @APIResponse(responseCode = "200", description = "The plan. It may run over the booked hours, and says by how much.", content = @Content(mediaType = "application/json", schema = @Schema(implementation = ClassPlan.class)))
-    @APIResponse(responseCode = "422", description = "The file has faults; each with its JSON Pointer (RFC 9457).", content = @Content(mediaType = Problem.MEDIA_TYPE, schema = @Schema(implementation = Problem.class)))
+    @APIResponse(responseCode = "422", description = "The file has faults; each with its JSON Pointer (RFC 9457) and its line.", content = @Content(mediaType = Problem.MEDIA_TYPE, schema = @Schema(implementation = Problem.class)))
     public Response plan(
             byte[] file,
             @Parameter(description = "Whether to try out what would help the class to end on time; takes seconds longer.")
@@ -56,7 +56,7 @@ public class PlanApi {
         SheetReader.Reading<ClassFile> reading = files.read(file);
         return reading instanceof SheetReader.Read<ClassFile> good
                 ? Response.ok(planned(good.sheet(), suggestions), MediaType.APPLICATION_JSON_TYPE).build()
-                : Problem.faulty(((SheetReader.Faulty<ClassFile>) reading).faults());
+                : Problem.faulty((SheetReader.Faulty<ClassFile>) reading);
     }
 
     private ClassPlan planned(ClassFile file, boolean suggestions) {

@@ -69,6 +69,9 @@ public record Requirements(
         } catch (IllegalArgumentException e) {
             faults.add(new Fault("/materials", e.getMessage()));
             return Map.of();
+        } catch (ArithmeticException e) {
+            faults.add(new Fault("/materials", "The amounts of the class are too large to reckon with. Check its material lines and the number of students."));
+            return Map.of();
         }
     }
 

@@ -42,9 +42,13 @@ public class Shelf {
         List<MaterialSheet> materials = Material.named(names).stream().map(m -> {
             Quantity there = onHand(m, kept, coming).plus(m.shown(cutOff.getOrDefault(m.id(), BigDecimal.ZERO)));
             Quantity cut = opened.getOrDefault(m.id(), List.of()).stream().map(StockPiece::amount).reduce(Quantity.zero(m.unit()), Quantity::plus);
-            return m.toSheet().onHand((there.compareTo(cut) < 0 ? cut : there).measurable(), known.getOrDefault(m.id(), List.of()));
+            return m.toSheet().onHand(most(Quantity.zero(m.unit()), most(cut, there)).measurable(), known.getOrDefault(m.id(), List.of()));
         }).toList();
         return new CatalogueSheet(materials, Supplier.all().stream().map(Supplier::toSheet).toList());
+    }
+
+    private static Quantity most(Quantity a, Quantity b) {
+        return a.compareTo(b) < 0 ? b : a;
     }
 
     private static Quantity onHand(Material material, Map<Long, BigDecimal> kept, List<Map<Long, Quantity>> coming) {

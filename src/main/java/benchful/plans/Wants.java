@@ -34,6 +34,8 @@ import java.util.stream.IntStream;
  * be reckoned with is a fault, and its need stays unmet.
  */
 final class Wants {
+    private static final String TOO_LARGE = "The amounts of “%s” are too large to reckon with. Check what it is needed for, what is on hand and what its packs hold.";
+
     /** What the rounding of many pieces may leave over, and nobody buys [mm2]. */
     private static final BigDecimal LEAST_AREA = BigDecimal.ONE;
 
@@ -90,8 +92,9 @@ final class Wants {
         try {
             wants.addAll(need.cuts().isEmpty() ? List.of(plain(material, need, arriveBy)) : cut(material, need, arriveBy));
         } catch (IllegalArgumentException e) {
-            faults.add(new Fault(market.pointer(material), e.getMessage()));
-            wants.add(unmet(need, arriveBy));
+            unmet(need, arriveBy, new Fault(market.pointer(material), e.getMessage()));
+        } catch (ArithmeticException e) {
+            unmet(need, arriveBy, new Fault(market.pointer(material), TOO_LARGE.formatted(material.name())));
         }
     }
 
@@ -128,6 +131,11 @@ final class Wants {
         Quantity rest = need.cuts().stream().map(CutNeed::amount).reduce(need.total(), Quantity::minus);
         return rest.base().compareTo(LEAST_AREA) < 0 || cutting.use() == null ? cutting
                 : cutting.with(new Want(material.name(), rest, Quantity.zero(material.unit()), market.packs(material), arriveBy));
+    }
+
+    private void unmet(Need need, LocalDate arriveBy, Fault fault) {
+        faults.add(fault);
+        wants.add(unmet(need, arriveBy));
     }
 
     private static Want unmet(Need need, LocalDate arriveBy) {

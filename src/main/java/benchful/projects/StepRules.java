@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 
 /** What each step must and must not have by its kind, and that the tools and pictures it names are there. */
 final class StepRules {
+    private static final Duration LONGEST_CALL = Duration.ofHours(24);
     private static final Duration LONGEST = Duration.ofDays(60);
 
     private final Faults faults;
@@ -53,7 +54,7 @@ final class StepRules {
                 "The slow time can't be shorter than the usual one, %s.", Formats.words(time.usual()));
         limited(at + "/student/slow", time.slow());
         if (step.help() != null) {
-            limited(at + "/help/lasts", step.help().lasts());
+            faults.require(step.help().lasts().compareTo(LONGEST_CALL) <= 0, at + "/help/lasts", "One call for help can't take longer than 24 h. Write it like 3 min.");
         }
     }
 

@@ -1,12 +1,13 @@
 package benchful.web;
 
 import benchful.core.Fault;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 
 /** Something to mend in a file that was sent, with its line where that can be told (else 0). */
 @TemplateData
-public record FileFault(String detail, String pointer, int line) {
+public record FileFault(String detail, @JsonInclude String pointer, @JsonInclude(JsonInclude.Include.NON_DEFAULT) int line) {
     /** A sentence about the file as a whole. */
     public static List<FileFault> of(String sentence) {
         return List.of(new FileFault(sentence, "", 0));

@@ -1,21 +1,22 @@
 package benchful.web;
 
+import benchful.core.quantity.Sentence;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.error.YAMLException;
 
@@ -29,59 +30,96 @@ import org.yaml.snakeyaml.error.YAMLException;
 record SheetFile(JsonNode tree, Map<String, Integer> lines) {
     /** YAML may open with a brace too, but hardly quotes its first key. */
     private static final Pattern JSON = Pattern.compile("\\s*\\{\\s*[\"}]");
+    private static final Pattern TWICE = Pattern.compile("Duplicate field '(.*)'");
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final String NO_SHEET =
             "The file holds no sheet. Its first line should say “benchful: …”, as in an exported file.";
 
     /** The file can't be taken at all; the message is a sentence for its owner. */
     static final class Unreadable extends Exception {
-        private Unreadable(String sentence) {
+        private final int line;
+
+        private Unreadable(int line, String sentence) {
             super(sentence);
+            this.line = line;
+        }
+
+        /** Where it can't be read on, counted from 1. */
+        int line() {
+            return line;
         }
     }
 
     static SheetFile of(byte[] bytes) throws Unreadable {
         if (bytes.length > SheetFormat.LARGEST) {
-            throw new Unreadable("The file has more than 16 MB. Leave out or shrink its pictures.");
+            throw new Unreadable(1, "The file has more than 16 MB. Leave out or shrink its pictures.");
         }
         String text = text(bytes);
-        ObjectMapper mapper = JSON.matcher(text).lookingAt() ? SheetFormat.json() : SheetFormat.yaml();
-        try {
-            return read(mapper, text);
-        } catch (StreamConstraintsException e) {
-            throw new Unreadable("The file is nested too deeply, or one of its numbers or texts is too long, to be a sheet.");
-        } catch (JsonProcessingException e) {
-            throw new Unreadable(placed(e));
-        } catch (YAMLException | IOException e) {
-            throw new Unreadable("The file can't be read: " + firstLine(e.getMessage()));
+        boolean json = JSON.matcher(text).lookingAt();
+        try (JsonParser parser = (json ? SheetFormat.json() : SheetFormat.yaml()).createParser(text)) {
+            return read(parser, json);
+        } catch (IOException e) {
+            throw new Unreadable(1, "The file can't be read as a text. Save it again with the encoding UTF-8.");
         }
     }
 
     private static String text(byte[] bytes) throws Unreadable {
+        CharBuffer read = CharBuffer.allocate(bytes.length);
+        if (StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), read, true).isError()) {
+            throw unfit(read.flip().toString(), "The file is not in UTF-8 at line %d. Save it again with the encoding UTF-8.");
+        }
+        String text = read.flip().toString();
+        if (text.indexOf('\0') >= 0) {
+            throw unfit(text.substring(0, text.indexOf('\0')), "The file is no text, or not in UTF-8, at line %d. Save it again with the encoding UTF-8.");
+        }
+        return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    }
+
+    /** @param before what could be read */
+    private static Unreadable unfit(String before, String sentence) {
+        int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+        return new Unreadable(line, sentence.formatted(line));
+    }
+
+    /** What the readers say is about their own workings; where they stopped is what helps. */
+    private static SheetFile read(JsonParser parser, boolean json) throws Unreadable {
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-            if (text.indexOf('\0') >= 0) {
-                throw new Unreadable("The file is no text, or not in UTF-8. Save it again with the encoding UTF-8.");
-            }
-            return text.startsWith("\uFEFF") ? text.substring(1) : text;
-        } catch (CharacterCodingException e) {
-            throw new Unreadable("The file is not in UTF-8. Save it again with the encoding UTF-8.");
+            return read(parser);
+        } catch (StreamConstraintsException e) {
+            throw new Unreadable(line(e, parser), "The file is nested too deeply, or one of its numbers or texts is too long, at line %d. No sheet needs that: mend it there."
+                    .formatted(line(e, parser)));
+        } catch (JsonProcessingException e) {
+            throw new Unreadable(line(e, parser), broken(e, json).formatted(line(e, parser)));
+        } catch (YAMLException | IOException e) {
+            throw new Unreadable(parser.currentLocation().getLineNr(), broken(e, json).formatted(parser.currentLocation().getLineNr()));
         }
     }
 
-    private static SheetFile read(ObjectMapper mapper, String text) throws IOException, Unreadable {
-        Map<String, Integer> lines = new HashMap<>();
-        try (JsonParser parser = mapper.createParser(text)) {
-            if (parser.nextToken() != JsonToken.START_OBJECT) {
-                throw new Unreadable(NO_SHEET);
-            }
-            JsonNode tree = node(parser, lines);
-            if (parser.nextToken() != null) {
-                throw new Unreadable("The file holds more than one sheet; the second begins at line %d. Import them one by one."
-                        .formatted(parser.currentTokenLocation().getLineNr()));
-            }
-            return new SheetFile(tree, lines);
+    private static int line(JsonProcessingException e, JsonParser parser) {
+        return Math.max(1, e.getLocation() == null ? parser.currentLocation().getLineNr() : e.getLocation().getLineNr());
+    }
+
+    private static String broken(Exception e, boolean json) {
+        Matcher twice = TWICE.matcher(String.valueOf(e.getMessage()));
+        if (twice.find()) {
+            return "“%s” is there twice; the second time at line %%d. Leave one of the two out.".formatted(Sentence.quoted(twice.group(1)).replace("%", "%%"));
         }
+        return json ? "The file can't be read on at line %d. Look there and just before for a comma, a quotation mark or a bracket that is missing or too much."
+                : "The file can't be read on at line %d. Look there and in the line before: lines that belong together begin at the same place, with blanks and no tabs; "
+                        + "after a colon comes a blank; a text with a colon or a quotation mark in it stands between quotation marks.";
+    }
+
+    private static SheetFile read(JsonParser parser) throws IOException, Unreadable {
+        Map<String, Integer> lines = new HashMap<>();
+        if (parser.nextToken() != JsonToken.START_OBJECT) {
+            throw new Unreadable(1, NO_SHEET);
+        }
+        JsonNode tree = node(parser, lines);
+        if (parser.nextToken() != null) {
+            int line = parser.currentTokenLocation().getLineNr();
+            throw new Unreadable(line, "The file holds more than one sheet; the second begins at line %d. Import them one by one.".formatted(line));
+        }
+        return new SheetFile(tree, lines);
     }
 
     private static JsonNode node(JsonParser parser, Map<String, Integer> lines) throws IOException, Unreadable {
@@ -116,8 +154,9 @@ record SheetFile(JsonNode tree, Map<String, Integer> lines) {
 
     private static void refuseReference(JsonParser parser) throws Unreadable {
         if (parser instanceof YAMLParser yaml && yaml.isCurrentAlias()) {
-            throw new Unreadable("The file refers back to another of its places at line %d (“*%s”). Write the value out there."
-                    .formatted(parser.currentTokenLocation().getLineNr(), firstLine(textOf(parser))));
+            int line = parser.currentTokenLocation().getLineNr();
+            throw new Unreadable(line, "The file refers back to another of its places at line %d (“*%s”). Write the value out there."
+                    .formatted(line, Sentence.quoted(textOf(parser))));
         }
     }
 
@@ -127,16 +166,5 @@ record SheetFile(JsonNode tree, Map<String, Integer> lines) {
         } catch (IOException e) {
             return "";
         }
-    }
-
-    private static String placed(JsonProcessingException e) {
-        String where = e.getLocation() == null || e.getLocation().getLineNr() < 1
-                ? ""
-                : " at line %d, column %d".formatted(e.getLocation().getLineNr(), e.getLocation().getColumnNr());
-        return "The file can't be read%s: %s".formatted(where, firstLine(e.getOriginalMessage()));
-    }
-
-    private static String firstLine(String text) {
-        return text == null ? "it is damaged." : text.lines().findFirst().orElse("it is damaged.");
     }
 }

@@ -33,9 +33,12 @@ import com.fasterxml.jackson.dataformat.yaml.util.StringQuotingChecker;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import com.fasterxml.jackson.module.paramnames.ParameterNamesModule;
 import java.io.IOException;
+import java.time.DateTimeException;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.joda.money.BigMoney;
@@ -51,10 +54,15 @@ public final class SheetFormat {
     /** Largest file that is read: pictures included. */
     public static final int LARGEST = 16 * 1024 * 1024;
 
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2999;
+    private static final Set<Class<?>> SPEAKING = Set.of(Quantity.class, Duration.class, LocalDate.class, Unit.class);
+
     /** An attribute of the reading of what a person wrote, rather than of what is stored. */
     static final String FROM_A_PERSON = "from a person";
 
-    private static final StreamReadConstraints DEPTH = StreamReadConstraints.builder().maxNestingDepth(40).build();
+    /** How long a name may be, the rules say; whatever is stored already is read. */
+    private static final StreamReadConstraints DEPTH = StreamReadConstraints.builder().maxNestingDepth(40).maxNameLength(LARGEST).build();
 
     private static final ObjectMapper JSON =
             set(JsonMapper.builder(JsonFactory.builder().streamReadConstraints(DEPTH).build())).build();
@@ -104,6 +112,7 @@ public final class SheetFormat {
         SimpleModule module = new SimpleModule("benchful");
         text(module, Quantity.class, q -> q.measurable().toString(), Quantity::parse, MeasuringRange::bounded);
         text(module, Duration.class, Times::words, Times::parse);
+        text(module, LocalDate.class, LocalDate::toString, SheetFormat::date, SheetFormat::ofOurTime);
         text(module, Money.class, Money::toString, Money::parse);
         text(module, BigMoney.class, BigMoney::toString, BigMoney::parse);
         text(module, Sentence.class, Sentence::toString, written -> new Sentence(written, List.of()));
@@ -112,8 +121,29 @@ public final class SheetFormat {
         return module;
     }
 
+    /** Whether the faults of reading a type are sentences for its writer. */
+    static boolean speaks(Class<?> type) {
+        return SPEAKING.contains(type);
+    }
+
+    private static LocalDate date(String written) {
+        try {
+            return LocalDate.parse(written);
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException("“%s” is no day of the calendar. Give the date as year-month-day, such as 2027-03-06."
+                    .formatted(Sentence.quoted(written)), e);
+        }
+    }
+
+    private static LocalDate ofOurTime(LocalDate date) {
+        if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+            throw new IllegalArgumentException("Give a year from %d to %d.".formatted(FIRST_YEAR, LAST_YEAR));
+        }
+        return date;
+    }
+
     private static Unit unit(String symbol) {
-        return Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException("“%s” is not a unit here.".formatted(symbol)));
+        return Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException("“%s” is not a unit here.".formatted(Sentence.quoted(symbol))));
     }
 
     private static <T> void text(SimpleModule module, Class<T> type, Function<T, String> write, Function<String, T> read) {

@@ -56,12 +56,11 @@ public final class SheetReader<T> {
 
         /** The line of a place, or of the nearest place about it that the file holds. */
         public OptionalInt line(String pointer) {
-            for (String at = pointer; !at.isEmpty(); at = at.substring(0, at.lastIndexOf('/'))) {
-                if (lines.containsKey(at)) {
-                    return OptionalInt.of(lines.get(at));
-                }
+            String at = pointer;
+            while (!at.isEmpty() && !lines.containsKey(at)) {
+                at = at.substring(0, Math.max(0, at.lastIndexOf('/')));
             }
-            return OptionalInt.empty();
+            return lines.containsKey(at) ? OptionalInt.of(lines.get(at)) : OptionalInt.empty();
         }
     }
 
@@ -76,7 +75,7 @@ public final class SheetReader<T> {
             Reading<T> reading = tree(file.tree());
             return reading instanceof Faulty<T> f ? new Faulty<>(f.faults(), f.tree(), file.lines()) : reading;
         } catch (SheetFile.Unreadable e) {
-            return new Faulty<>(List.of(new Fault("", e.getMessage())), SheetFormat.json().createObjectNode(), Map.of());
+            return new Faulty<>(List.of(new Fault("", e.getMessage())), SheetFormat.json().createObjectNode(), Map.of("", e.line()));
         }
     }
 
@@ -100,17 +99,18 @@ public final class SheetReader<T> {
     }
 
     /** Collects the texts that are no amount, time or unit, so that all are told at once. */
-    private static final class Unwritten extends DeserializationProblemHandler {
+    private final class Unwritten extends DeserializationProblemHandler {
         private final List<Fault> faults = new ArrayList<>();
 
         @Override
         public Object handleWeirdStringValue(DeserializationContext context, Class<?> wanted, String written, String sentence) {
-            faults.add(new Fault(context.getParser().getParsingContext().pathAsPointer().toString(), sentence));
+            String pointer = context.getParser().getParsingContext().pathAsPointer().toString();
+            faults.add(new Fault(pointer, SheetFormat.speaks(wanted) ? sentence : schema.mend(pointer)));
             return null;
         }
     }
 
-    private static Fault fault(IOException e) {
+    private Fault fault(IOException e) {
         String pointer = "";
         if (e instanceof JsonMappingException m) {
             for (JsonMappingException.Reference r : m.getPath()) {
@@ -118,7 +118,7 @@ public final class SheetReader<T> {
             }
         }
         boolean guarded = e.getCause() instanceof IllegalArgumentException;
-        return new Fault(pointer, guarded ? e.getCause().getMessage() : "This value can't be read here.");
+        return new Fault(pointer, guarded ? e.getCause().getMessage() : schema.mend(pointer));
     }
 
     /** The sheet as it is written to JSON, to fill a form or to compare two versions. */

@@ -1,6 +1,7 @@
 package benchful.web;
 
 import benchful.core.Fault;
+import benchful.core.quantity.Sentence;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
@@ -31,6 +32,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class SheetSchema {
     private static final String HOME = "https://benchful.example/schema/";
+    private static final int LONGEST_NAME = 200;
+    private static final int MOST_PLACES = 15;
     private static final Map<String, SheetSchema> LOADED = new ConcurrentHashMap<>();
 
     private final String name;
@@ -78,29 +81,38 @@ public final class SheetSchema {
     private Fault fault(ValidationMessage m) {
         String at = m.getInstanceLocation().toString();
         String property = m.getProperty();
-        String keyword = m.getType();
-        if (keyword.equals("required")) {
-            String missing = at + "/" + property;
-            return new Fault(missing, mend(missing, "“%s” is missing.".formatted(property)));
-        }
-        if (keyword.equals("additionalProperties") || keyword.equals("unevaluatedProperties")) {
-            return new Fault(Pointers.below(at, property), "“%s” is not known here. Check its spelling.".formatted(property));
-        }
-        if (keyword.equals("maxLength")) {
-            return new Fault(at, "Shorten it to at most %d letters.".formatted(at(at).path("maxLength").asInt()));
-        }
-        return new Fault(at, mend(at, sentence(m)));
+        return switch (m.getType()) {
+            case "required" -> new Fault(Pointers.below(at, property), at(Pointers.below(at, property)).path("mend").asText("“%s” is missing.".formatted(property)));
+            case "additionalProperties", "unevaluatedProperties" -> property.length() > LONGEST_NAME
+                    ? new Fault(at, "“%s” is not known here. Check its spelling.".formatted(Sentence.quoted(property)))
+                    : new Fault(Pointers.below(at, property), "“%s” is not known here. Check its spelling.".formatted(property));
+            case "propertyNames" -> new Fault(at, "“%s” can't be a name here. %s".formatted(Sentence.quoted(property), nameRule(at).path("mend").asText()).strip());
+            case "maxLength" -> new Fault(at, "Shorten it to at most %d letters.".formatted(at(at).path("maxLength").asInt()));
+            case "maxItems" -> new Fault(at, "At most %d can be listed here. Leave some out.".formatted(at(at).path("maxItems").asInt()));
+            case "maxProperties" -> new Fault(at, "At most %d can be named here. Leave some out.".formatted(at(at).path("maxProperties").asInt()));
+            case "type" -> new Fault(at, kind(at));
+            default -> new Fault(at, mend(at));
+        };
     }
 
-    private static String sentence(ValidationMessage m) {
-        String message = m.getMessage();
-        int colon = message.indexOf(": ");
-        String bare = colon < 0 ? message : message.substring(colon + 2);
-        return "This value " + bare + ".";
+    private JsonNode nameRule(String pointer) {
+        return resolved(at(pointer).path("propertyNames"));
     }
 
-    private String mend(String pointer, String otherwise) {
-        return at(pointer).path("mend").asText(otherwise);
+    /** What is to be written at a place where a list, a text or a number stands in for another. */
+    private String kind(String pointer) {
+        return switch (at(pointer).path("type").asText()) {
+            case "string" -> "Write one text here.";
+            case "array" -> "Write a list here.";
+            case "object" -> "Write names with their values here.";
+            case "boolean" -> "Write true or false here.";
+            default -> mend(pointer);
+        };
+    }
+
+    /** How to put a value at a place right. */
+    String mend(String pointer) {
+        return at(pointer).path("mend").asText("This can't stand here. Write it as in an exported file, or leave it out.");
     }
 
     /** The part of the schema that a place in a sheet falls under; a missing node where there is none. */
@@ -161,7 +173,11 @@ public final class SheetSchema {
         if (!written.matches("[+-]?\\d{1,15}([.,]\\d{1,12})?([eE][+-]?\\d{1,2})?")) {
             throw new NumberFormatException(written);
         }
-        return new BigDecimal(written.replace(',', '.'));
+        BigDecimal number = new BigDecimal(written.replace(',', '.'));
+        if (Math.abs(number.scale()) > MOST_PLACES) {
+            throw new NumberFormatException(written);
+        }
+        return number;
     }
 
     private JsonNode below(JsonNode rule, String part) {

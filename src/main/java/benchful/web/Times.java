@@ -1,5 +1,6 @@
 package benchful.web;
 
+import benchful.core.quantity.Sentence;
 import java.time.Duration;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,7 +27,7 @@ public final class Times {
         Matcher m = WRITTEN.matcher(written);
         if (written.chars().noneMatch(c -> c >= '0' && c <= '9') || !m.matches()) {
             throw new IllegalArgumentException(
-                    "“%s” is not a time. Write it like 20 min, 1 h 30 min, 24 h or 90 s.".formatted(written));
+                    "“%s” is not a time. Write it like 20 min, 1 h 30 min, 24 h or 90 s.".formatted(Sentence.quoted(written)));
         }
         Duration time = Duration.ofDays(part(m, 1)).plusHours(part(m, 2)).plusMinutes(part(m, 3)).plusSeconds(part(m, 4));
         return written.strip().startsWith("-") ? time.negated() : time;

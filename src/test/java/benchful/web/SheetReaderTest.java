@@ -147,7 +147,7 @@ class SheetReaderTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             a: 1\\na: 2             | at line 2
-            {"a": 1, "a": 2}       | Duplicate field 'a'
+            {"a": 1, "a": 2}       | “a” is there twice
             just words             | holds no sheet
             - a list               | holds no sheet
             ``                     | holds no sheet

@@ -8,11 +8,14 @@ package benchful.core.lesson;
  */
 public record Help(double callsPerStudentHour, double minutesPerCall) {
 
+    /** As long as any step may last: 60 days. */
+    private static final int LONGEST = 86_400;
+
     public static final Help NONE = new Help(0, 0);
 
     public Help {
-        if (!(callsPerStudentHour >= 0 && callsPerStudentHour <= 3600) || !(minutesPerCall >= 0 && minutesPerCall <= 1440)) {
-            throw new IllegalArgumentException("Help must be 0 to 3600 calls an hour of 0 to 1440 minutes, not "
+        if (!(callsPerStudentHour >= 0 && callsPerStudentHour <= 3600) || !(minutesPerCall >= 0 && minutesPerCall <= LONGEST)) {
+            throw new IllegalArgumentException("Help must be 0 to 3600 calls an hour of 0 to " + LONGEST + " minutes, not "
                     + callsPerStudentHour + " calls of " + minutesPerCall + " minutes");
         }
     }

@@ -79,7 +79,7 @@ class QuantityTest {
         for (Unit unit : Unit.values()) {
             Unit held = Unit.held(unit.dimension()).orElseThrow();
             for (int i = 0; i < 200; i++) {
-                Quantity once = new Quantity(BigDecimal.valueOf(random.nextDouble() * 5000).divide(BigDecimal.valueOf(7), Quantity.PRECISION), unit).measurable();
+                Quantity once = new Quantity(BigDecimal.valueOf(7L * random.nextInt(5000) + 1 + random.nextInt(6)).divide(BigDecimal.valueOf(7), Quantity.PRECISION), unit).measurable();
                 assertThat(once.in(held).measurable().in(unit).measurable()).as("%s by way of %s", once, held).isEqualTo(once);
             }
         }
