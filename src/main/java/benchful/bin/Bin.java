@@ -21,7 +21,7 @@ public class Bin {
     private static final String UNWATCHED = """
             select quote_ident(c.relname) from pg_class c
             where c.relnamespace = current_schema()::regnamespace and c.relkind = 'r'
-                and c.relname not in ('flyway_schema_history', 'bin_entry', 'bin_row')
+                and c.relname not in ('flyway_schema_history', 'bin_entry', 'bin_row', 'form_secret', 'sent_form')
                 and not exists (select 1 from pg_trigger t where t.tgrelid = c.oid and t.tgname = 'bin_record')""";
 
     private static final String WATCH = """
