@@ -17,13 +17,19 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Packing the kits of a class and ticking them off. */
 @Path("/classes/{id: \\d+}/packing")
 @Produces(MediaType.TEXT_HTML)
 class PackingPages {
+    /** What stands for every box where a box's number may stand. */
+    private static final String ALL = "all";
+
     private final Packer packer;
 
     PackingPages(Packer packer) {
@@ -47,7 +53,8 @@ class PackingPages {
 
     /**
      * Follows only what the packer changed in any box of the form: what was ticked and is not any more is put back, what was
-     * not and is now is packed. What somebody else ticked meanwhile stays.
+     * not and is now is packed. What somebody else ticked meanwhile stays. A tick that is sent by itself, as it is made, is a
+     * form of one box that holds nothing else.
      */
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
@@ -56,15 +63,18 @@ class PackingPages {
         CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
         List<String> kits = form.getOrDefault("kit", List.of());
         packer.change(craftClass, IntStream.rangeClosed(1, kits.size()).mapToObj(number -> changed(kits.get(number - 1), number, form)).toList());
-        return Pages.seeOther("/classes/" + id + "/packing" + place(form.containsKey("whole") ? form.getFirst("whole") : form.getFirst("place")));
+        return Pages.seeOther("/classes/" + id + "/packing" + place(Stream.of("whole", "none", "place").map(form::getFirst).filter(Objects::nonNull).findFirst().orElse("")));
     }
 
     /** @param number of the box on the form, which its fields' names end in */
     private static BoxChange changed(String kit, int number, MultivaluedMap<String, String> form) {
-        if (String.valueOf(number).equals(form.getFirst("whole"))) {
+        if (Set.of(String.valueOf(number), ALL).contains(String.valueOf(form.getFirst("whole")))) {
             return BoxChange.whole(kit);
         }
         List<String> was = Optional.ofNullable(form.getFirst("was-" + number)).map(lines -> lines.lines().toList()).orElse(List.of());
+        if (String.valueOf(number).equals(form.getFirst("none"))) {
+            return BoxChange.of(kit, List.of(), was);
+        }
         List<String> ticked = form.getOrDefault("ticked-" + number, List.of());
         return BoxChange.of(kit, without(ticked, was), without(was, ticked));
     }

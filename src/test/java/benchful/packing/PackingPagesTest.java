@@ -62,6 +62,19 @@ class PackingPagesTest {
     }
 
     @Test
+    void packsEverythingWithOnePressAndABoxBackWithAnother() {
+        tutor.open(page + "/packing").press("Everything is packed");
+        assertThat(tutor.page().select(".lead").text()).contains("13 of 13 boxes complete");
+        assertThat(tutor.page().select("button").eachText()).doesNotContain("Everything is packed");
+        int packed = onHand(CLASP);
+
+        tutor.press(tutor.page().selectFirst("section:has(h2:contains(%s)) button[name=none]".formatted(FIRST)));
+        assertThat(heading(FIRST)).contains(": 0 of");
+        assertThat(tutor.page().select(".lead").text()).contains("12 of 13 boxes complete");
+        assertThat(onHand(CLASP)).isEqualTo(packed + 1);
+    }
+
+    @Test
     void movesStockOnceHoweverOftenAFormIsSent() throws Exception {
         int before = onHand(CLASP);
         assertThat(Crowd.together(4, i -> new Visitor(address).open(page + "/packing"), v -> v.press(whole(v, FIRST))))
@@ -138,7 +151,7 @@ class PackingPagesTest {
 
     @Test
     void countsWhatIsKeptForTheClassAsOnHandForItAndForNoOther() {
-        String other = new Visitor(address).open(page).press("Plan the same again").path().replace("/setup", "");
+        String other = new Visitor(address).open(page).follow("Plan the same again").press("Save and show the plan").path();
         tutor.open(page + "/reservation").press("Reserve what it needs");
         String needed = row(CLASP).get(0);
         tutor.open(page);
@@ -152,7 +165,7 @@ class PackingPagesTest {
     void offersToPutBackWhatIsNoLongerInThePlan() {
         int before = onHand(CLASP);
         tutor.open(page + "/packing").press(whole("Spare 1"));
-        tutor.open(page).type("/spares", "0").press("Plan again");
+        tutor.open(page).type("/spares", "0").press("Plan again").press("Keep");
         tutor.open(page + "/packing");
         Element stray = tutor.page().selectFirst("section:has(#strays) form:contains(%s) button".formatted(CLASP));
         tutor.press(stray);
