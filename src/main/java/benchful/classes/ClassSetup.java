@@ -92,6 +92,10 @@ public record ClassSetup(
 
     /** One coming together of the class. */
     public record Meeting(LocalDate date, LocalTime starts, LocalTime ends) {
+        private Meeting later(long weeks) {
+            return new Meeting(date.plusWeeks(weeks), starts, ends);
+        }
+
         /** Whether a break lies wholly within its hours. */
         public boolean holds(Break b) {
             return !b.at().isBefore(starts) && !date.atTime(b.at()).plus(b.lasts()).isAfter(date.atTime(ends));
@@ -150,6 +154,12 @@ public record ClassSetup(
         return new ClassSetup(title, meetings, headcount, level, sizes, students.stream().map(s -> s.renamed(from, to)).toList(), demonstration, spares,
                 helpers, groups, ownPace, share, breaks, preparedAhead, tools, currency, costs, youngest, notes, renamed(choices, from, to),
                 instead.stream().map(i -> i.renamed(from, to)).toList());
+    }
+
+    /** The same so many weeks later with nobody known by name: neither who they were, nor what they needed or chose. */
+    ClassSetup forOthers(Map<String, Integer> mix, long weeks) {
+        return new ClassSetup(title, meetings.stream().map(m -> m.later(weeks)).toList(), headcount, level, mix, null, demonstration, spares,
+                helpers, groups, ownPace, share, breaks, preparedAhead, tools, currency, costs, youngest, notes, choices, instead);
     }
 
     /** Without whom to call for each student. */

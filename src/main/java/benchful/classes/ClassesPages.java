@@ -49,9 +49,17 @@ class ClassesPages {
         return Templates.index(CraftClass.from(now), CraftClass.before(now));
     }
 
+    /**
+     * @param project of a class to be planned from nothing; none to choose it first
+     * @param like a class to be planned again for others
+     */
     @GET
     @Path("new")
-    public TemplateInstance fresh(@QueryParam("project") String project) {
+    @Transactional
+    public TemplateInstance fresh(@QueryParam("project") String project, @QueryParam("like") String like) {
+        if (like != null) {
+            return SetupPages.Templates.form(forms.like(Pages.number(like).flatMap(CraftClass::byId).orElseThrow(NotFoundException::new)));
+        }
         return project == null ? Templates.choice(Project.offered()) : SetupPages.Templates.form(forms.fresh(found(project)));
     }
 

@@ -83,14 +83,6 @@ public class CraftClass extends PanacheEntityBase {
         return stored;
     }
 
-    /** A stored copy with the same setup, to be changed for another date. */
-    public CraftClass copied() {
-        CraftClass copy = of(project);
-        copy.plan(setup, venue);
-        copy.persistAndFlush();
-        return copy;
-    }
-
     public long id() {
         return id;
     }

@@ -2,6 +2,8 @@ package benchful.classes;
 
 import benchful.catalogue.Material;
 import benchful.projects.Project;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Size;
 import benchful.venues.Venue;
 import benchful.web.SheetForm;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -9,6 +11,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -29,6 +33,29 @@ class SetupForms {
                 6, project.toSheet().level(), Map.of(), List.of(), project.toSheet().sizes().get(0).name(), 1, 0, 1, false, null,
                 List.of(new ClassSetup.Break(LocalTime.of(15, 15), Duration.ofMinutes(15))), List.of(), Map.of(), "GBP", null, null, null);
         return page(SheetForm.of(SetupRules.reader(project.toSheet()).written(setup), 0), CraftClass.of(project), null);
+    }
+
+    /** The same class again for other students, on the same day of the week three weeks ahead or more; nothing is stored yet. */
+    ClassForm like(CraftClass other) {
+        ProjectSheet project = other.project().toSheet();
+        LocalDate soonest = LocalDate.now(clock).plusWeeks(3);
+        long weeks = Math.max(1, -Math.floorDiv(ChronoUnit.DAYS.between(soonest, other.startsAt().toLocalDate()), 7));
+        ClassSetup setup = other.setup().forOthers(sizes(project, other.setup()), weeks);
+        return page(SheetForm.of(SetupRules.reader(project).written(setup), 0), CraftClass.of(other.project()), other.venue());
+    }
+
+    /** How many took which size, by name or not; those of whom nothing is said take the first again. */
+    private static Map<String, Integer> sizes(ProjectSheet project, ClassSetup setup) {
+        Map<String, Integer> taken = new LinkedHashMap<>();
+        setup.students().forEach(s -> taken.merge(s.size() == null ? project.sizes().get(0).name() : s.size(), 1, Integer::sum));
+        int open = setup.headcount() - setup.students().size();
+        for (Size size : project.sizes()) {
+            int some = Math.min(open, setup.sizes().getOrDefault(size.name(), 0));
+            taken.merge(size.name(), some, Integer::sum);
+            open -= some;
+        }
+        taken.values().removeIf(students -> students == 0);
+        return taken;
     }
 
     ClassForm of(CraftClass existing) {

@@ -26,8 +26,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -84,7 +82,7 @@ class ComparisonPages {
     }
 
     private static String query(List<WhatIf> whatIfs) {
-        return whatIfs.stream().map(w -> "with=" + URLEncoder.encode(w.sent(), StandardCharsets.UTF_8)).collect(Collectors.joining("&"));
+        return whatIfs.stream().map(w -> "with=" + w.inAddress()).collect(Collectors.joining("&"));
     }
 
     private static CraftClass existing(long id) {

@@ -16,9 +16,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** What the page of a class shows, from top to bottom as the tutor works. */
+/**
+ * What the page of a class shows, from top to bottom as the tutor works.
+ *
+ * @param file as it is stored, or with what is tried
+ * @param tried what is tried and stored nowhere; null for the class as it is
+ * @param kept the change that was just kept and can be taken back; null where there is none
+ */
 @TemplateData
-public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, SheetForm form) {
+public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, SheetForm form, Trial tried, Trial kept) {
 
     public ProjectSheet project() {
         return file.project();

@@ -7,11 +7,14 @@ import benchful.classes.CraftClass;
 import benchful.classes.SetupRules;
 import benchful.classes.SetupTarget;
 import benchful.stock.StockLedger;
+import benchful.web.Difference;
+import benchful.web.FormTree;
 import benchful.web.Formats;
 import benchful.web.Pages;
 import benchful.web.SheetForm;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
+import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -22,11 +25,14 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The page of a class: will it fit, what to buy and pack, what to print; and the few inputs that are tried out most. */
 @Path("/classes/{id: \\d+}")
@@ -53,11 +59,32 @@ class PlanPages {
         private Templates() {}
     }
 
+    /**
+     * @param tried as {@link WhatIf#sent}: shown as if it were so, and stored nowhere; none for the class as it is
+     * @param undo what takes the last change back, as {@link WhatIf#sent}, offered until the class is changed again
+     * @param version of the class after that change
+     */
     @GET
     @Transactional
-    public TemplateInstance show(@PathParam("id") long id) {
-        CraftClass craftClass = existing(id);
-        return page(craftClass, SheetForm.of(reader(craftClass).written(craftClass.setup()), craftClass.version()));
+    public TemplateInstance show(@PathParam("id") long id, @QueryParam("tried") String tried, @QueryParam("undo") String undo,
+            @QueryParam("version") String version) {
+        Bench bench = new Bench(existing(id));
+        boolean undoable = undo != null && Pages.number(version).equals(Optional.of(bench.craftClass.version()));
+        return tried == null ? bench.page(bench.form(), undoable ? bench.kept(WhatIf.read(undo)) : null) : bench.trial(WhatIf.read(tried));
+    }
+
+    /** Shows what the class would be with other values in the small form on its page; nothing is stored. */
+    @POST
+    @Path("trial")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response attempt(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
+        Bench bench = new Bench(existing(id));
+        WhatIf whatIf = WhatIf.typed(typed, bench.stored);
+        if (bench.reading(whatIf) instanceof SheetReader.Faulty<ClassSetup> faulty) {
+            return Pages.faulty(bench.page(SheetForm.faulty(faulty.tree(), faulty.faults(), bench.craftClass.version()), null));
+        }
+        return Pages.seeOther("/classes/" + id + (whatIf.fields().isEmpty() ? "" : "?tried=" + whatIf.inAddress()));
     }
 
     /** All that the plan is computed from, in one file that {@code POST /api/plan} takes; pictures are named in it, not carried. */
@@ -77,15 +104,10 @@ class PlanPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response change(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
-        CraftClass craftClass = existing(id);
-        return new SheetPost<>(reader(craftClass), form -> page(craftClass, form)).changed(typed, new SetupTarget(craftClass, craftClass.venue()));
-    }
-
-    @POST
-    @Path("copies")
-    @Transactional
-    public Response copy(@PathParam("id") long id) {
-        return Pages.seeOther("/classes/" + existing(id).copied().id() + "/setup");
+        Bench bench = new Bench(existing(id));
+        WhatIf undo = WhatIf.typed(typed, bench.stored).reversed(bench.stored);
+        SetupTarget target = new SetupTarget(bench.craftClass, bench.craftClass.venue());
+        return new SheetPost<>(bench.reader, form -> bench.page(form, null)).changed(typed, new KeptChange(target, undo));
     }
 
     /** What it had reserved is released while the ledger still knows for which class that was. */
@@ -101,17 +123,57 @@ class PlanPages {
         });
     }
 
-    private TemplateInstance page(CraftClass craftClass, SheetForm form) {
-        ClassFile file = plans.file(craftClass);
-        advice.keepOnlyFor(craftClass, file);
-        return Templates.show(new PlanPage(craftClass, file, plans.withRisk(file, plans.plan(file)), form));
-    }
-
-    private static SheetReader<ClassSetup> reader(CraftClass craftClass) {
-        return SetupRules.reader(craftClass.project().toSheet());
-    }
-
     private static CraftClass existing(long id) {
         return CraftClass.byId(id).orElseThrow(NotFoundException::new);
+    }
+
+    /** One class on its page. */
+    private final class Bench {
+        private final CraftClass craftClass;
+        private final SheetReader<ClassSetup> reader;
+        private final JsonNode stored;
+
+        Bench(CraftClass craftClass) {
+            this.craftClass = craftClass;
+            this.reader = SetupRules.reader(craftClass.project().toSheet());
+            this.stored = reader.written(craftClass.setup());
+        }
+
+        SheetReader.Reading<ClassSetup> reading(WhatIf whatIf) {
+            return reader.tree(whatIf.over(new FormTree(reader.schema()), stored));
+        }
+
+        SheetForm form() {
+            return SheetForm.of(stored, craftClass.version());
+        }
+
+        /** @param kept the change that can be taken back; null where there is none */
+        TemplateInstance page(SheetForm form, Trial kept) {
+            ClassFile file = plans.file(craftClass);
+            advice.keepOnlyFor(craftClass, file);
+            return Templates.show(new PlanPage(craftClass, file, plan(file), form, null, kept));
+        }
+
+        /** What can't be tried any more is told in the form. */
+        TemplateInstance trial(WhatIf whatIf) {
+            SheetReader.Reading<ClassSetup> reading = reading(whatIf);
+            if (reading instanceof SheetReader.Faulty<ClassSetup> faulty) {
+                return page(SheetForm.faulty(faulty.tree(), faulty.faults(), craftClass.version()), null);
+            }
+            ClassSetup setup = ((SheetReader.Read<ClassSetup>) reading).sheet();
+            List<Difference> changes = Difference.between(stored, reader.written(setup));
+            ClassFile file = plans.file(craftClass).with(setup);
+            return changes.isEmpty() ? page(form(), null) : Templates.show(new PlanPage(craftClass, file, plan(file),
+                    SheetForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null));
+        }
+
+        Trial kept(WhatIf undo) {
+            List<Difference> changes = Difference.between(undo.over(new FormTree(reader.schema()), stored), stored);
+            return changes.isEmpty() ? null : new Trial(undo, changes);
+        }
+
+        private ClassPlan plan(ClassFile file) {
+            return plans.withRisk(file, plans.plan(file));
+        }
     }
 }

@@ -49,6 +49,13 @@ public record WhatIf(Map<String, String> fields) {
         return new WhatIf(fields);
     }
 
+    /** What takes it back, once it was taken: each of its fields as it is stored before. */
+    WhatIf reversed(JsonNode stored) {
+        Map<String, String> before = new LinkedHashMap<>(fields);
+        before.replaceAll((name, value) -> stored.at(name).asText(""));
+        return new WhatIf(before);
+    }
+
     /** In one text, as the body of a form would be. */
     public String sent() {
         return fields.entrySet().stream().map(e -> encoded(e.getKey()) + "=" + encoded(e.getValue())).collect(Collectors.joining("&"));
@@ -58,6 +65,11 @@ public record WhatIf(Map<String, String> fields) {
         MultivaluedMap<String, String> form = new MultivaluedHashMap<>();
         fields.forEach(form::putSingle);
         return tree.over(setup, form);
+    }
+
+    /** The same as a part of an address. */
+    String inAddress() {
+        return encoded(sent());
     }
 
     private static String encoded(String text) {

@@ -50,13 +50,24 @@ public final class FormTree {
         });
     }
 
-    /** The stored sheet with what a small form sends laid over it; a field sent blank is taken out, a row behind the last is added. */
+    /** The stored sheet with what a small form sends laid over it; a field sent blank is taken out, a row behind the last is added, one that is left blank goes. */
     public ObjectNode over(JsonNode stored, MultivaluedMap<String, String> form) {
         ObjectNode tree = stored.deepCopy();
         Map<List<String>, String> ordered = new TreeMap<>(FormTree::compareRows);
         fields(form, ordered::put);
         ordered.forEach((path, value) -> lay(tree, "", path, value));
+        dropBlankRows(tree);
         return tree;
+    }
+
+    private static void dropBlankRows(JsonNode node) {
+        node.forEach(FormTree::dropBlankRows);
+        for (int i = node.size() - 1; node instanceof ArrayNode list && i >= 0; i--) {
+            JsonNode row = list.get(i);
+            if (row.isObject() ? row.isEmpty() : row.isTextual() && row.asText().isEmpty()) {
+                list.remove(i);
+            }
+        }
     }
 
     /** Rows of one list by their numbers, so that none is added before the one it stands behind. */

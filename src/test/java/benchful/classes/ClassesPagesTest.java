@@ -8,6 +8,9 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.net.URL;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,13 +121,34 @@ class ClassesPagesTest {
     }
 
     @Test
-    void plansTheSameAgainAndRemoves() {
-        tutor.open("/classes/" + strand).press("Plan the same again");
-        assertThat(tutor.path()).endsWith("/setup");
-        String copy = tutor.path().replace("/setup", "");
-        tutor.open(copy).press("Remove this class");
+    void plansTheSameAgainForOthersAndStoresNothingBeforeItIsSaved() {
+        List<String> before = tutor.open("/classes").rows("table");
+        tutor.open("/classes/" + strand).follow("Plan the same again");
+        assertThat(tutor.field("/title")).isEqualTo("Knotted strand, Saturday afternoon");
+        assertThat(tutor.field("/meetings/0/date")).isEqualTo("2027-03-13");
+        assertThat(tutor.field("/headcount")).isEqualTo("9");
+        assertThat(Stream.of("42 cm", "40 cm", "45 cm", "50 cm", "Bracelet 19 cm").map(size -> tutor.field("/sizes/" + size))).containsExactly("4", "1", "2", "1", "1");
+        assertThat(tutor.page().html()).doesNotContain("Harriet", "Piers Dunmore", "large print; seat", "01632", "sea green");
+        assertThat(new Visitor(address).open("/classes").rows("table")).isEqualTo(before);
+
+        tutor.press("Save and show the plan");
+        assertThat(tutor.path()).matches("/classes/\\d+").isNotEqualTo("/classes/" + strand);
+        assertThat(new Visitor(address).open("/classes").rows("table")).hasSize(before.size() + 1);
+        assertThat(tutor.open("/classes/new?like=987654").status()).isEqualTo(404);
+    }
+
+    @Test
+    void plansAPastClassAgainThreeWeeksAheadOnItsDayOfTheWeek() {
+        tutor.open("/classes/" + data.classTitled("Knotted strand, September")).follow("Plan the same again");
+        LocalDate date = LocalDate.parse(tutor.field("/meetings/0/date"));
+        assertThat(date).isBetween("2026-12-16", "2026-12-22");
+        assertThat(date.getDayOfWeek()).isEqualTo(CraftClass.byId(data.classTitled("Knotted strand, September")).orElseThrow().startsAt().getDayOfWeek());
+    }
+
+    @Test
+    void removesAClass() {
+        tutor.open("/classes/" + strand).press("Remove this class");
         assertThat(tutor.path()).isEqualTo("/classes");
-        assertThat(tutor.open(copy).status()).isEqualTo(404);
-        assertThat(tutor.open("/classes/" + strand).status()).isEqualTo(200);
+        assertThat(tutor.open("/classes/" + strand).status()).isEqualTo(404);
     }
 }

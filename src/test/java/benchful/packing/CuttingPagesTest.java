@@ -79,7 +79,7 @@ class CuttingPagesTest {
         assertThat(thong(first).bought().bought().signum()).isZero();
         assertThat(thong(first).bought().unmet().signum()).isZero();
         assertThat(thong(first).cutting().lengths()).allMatch(l -> !l.bought());
-        long next = QuarkusTransaction.requiringNew().call(() -> CraftClass.byId(first).orElseThrow().copied().id());
+        long next = QuarkusTransaction.requiringNew().call(() -> again(CraftClass.byId(first).orElseThrow()).id());
         assertThat(thong(next).cutting().lengths()).extracting(CutLength::length).containsExactly(Quantity.parse("4.088 m"));
 
         tutor.open("/classes/" + next + "/cutting").press(button(THONG, " is cut"));
@@ -132,6 +132,10 @@ class CuttingPagesTest {
         for (String page : List.of("/", strand, strand + "/cutting", strand + "/packing", strand + "/reservation", strand + "/review", "/orders/new")) {
             assertThat(tutor.open(page).status()).as(page).isEqualTo(200);
         }
+    }
+
+    private static CraftClass again(CraftClass other) {
+        return CraftClass.brought(other.project(), other.venue(), other.setup());
     }
 
     private Element button(String material, String what) {

@@ -48,12 +48,72 @@ class PlanPagesTest {
 
     @Test
     void suggestsWhatWouldHelpAndAppliesItWithOneButton() {
-        tutor.open(page).type("/meetings/0/ends", "17:00").press("Plan again");
+        tutor.open(page).type("/meetings/0/ends", "17:00").press("Plan again").press("Keep");
         openSuggestions();
         assertThat(tutor.rows("table")).anyMatch(r -> r.matches("Book .* more \\|.*Apply.*"));
         tutor.press(tutor.page().selectFirst("button[aria-label^=Apply: Book]"));
         assertThat(tutor.path()).isEqualTo(page);
-        assertThat(tutor.field("/meetings/0/ends")).isGreaterThan("17:00");
+        assertThat(shown("/meetings/0/ends")).isGreaterThan("17:01");
+        tutor.press("Undo");
+        assertThat(shown("/meetings/0/ends")).startsWith("17:00");
+    }
+
+    @Test
+    void storesNothingOfWhatIsTriedUntilItIsKeptAndTakesThatBack() {
+        tutor.open(page).type("/headcount", "12").type("/helpers", "2").press("Plan again");
+        assertThat(tutor.page().select(".inputs .warn").text()).contains("Tried, not kept.", "headcount: 9 12", "helpers: 1 2");
+        assertThat(tutor.page().select("header .lead").text()).startsWith("12 students");
+        assertThat(stored("/headcount")).isEqualTo("9");
+        tutor.follow("Back to how it was");
+        assertThat(tutor.field("/headcount")).isEqualTo("9");
+
+        tutor.type("/headcount", "12").press("Plan again").press("Keep");
+        assertThat(stored("/headcount")).isEqualTo("12");
+        assertThat(tutor.page().select(".panel.good").first().text()).contains("Kept.", "headcount: 9 12");
+        tutor.press("Undo");
+        assertThat(stored("/headcount")).isEqualTo("9");
+        assertThat(tutor.page().select("[role=status]").text()).contains("Kept.");
+    }
+
+    @Test
+    void takesBackAMeetingThatASuggestionAdded() {
+        tutor.open(page + "/comparison?with=%2Fmeetings%2F1%2Fdate%3D2027-03-13%26%2Fmeetings%2F1%2Fstarts%3D12%3A30%26%2Fmeetings%2F1%2Fends%3D14%3A30%26%2Fprepared_ahead%2F0%3Dstretch");
+        tutor.press(tutor.page().selectFirst("button[aria-label=Take: What if 1]"));
+        assertThat(stored("/meetings/1/date")).isEqualTo("2027-03-13");
+        tutor.press("Undo");
+        assertThat(tutor.status()).isEqualTo(200);
+        Visitor setup = new Visitor(address).open(page + "/setup");
+        assertThat(setup.page().select("[name^=/meetings/1/]")).isEmpty();
+        assertThat(setup.page().select("#ahead-stretch[checked]")).isEmpty();
+    }
+
+    @Test
+    void showsBothVersionsWhenTheClassWasChangedWhileSomethingWasTried() {
+        tutor.open(page).type("/headcount", "12").press("Plan again");
+        new Visitor(address).open(page).type("/helpers", "3").press("Plan again").press("Keep");
+        tutor.press("Keep");
+        assertThat(tutor.status()).isEqualTo(409);
+        assertThat(tutor.rows(".summary.stale table")).contains("headcount | 9 | 12", "helpers | 3 | 1");
+        assertThat(stored("/headcount")).isEqualTo("9");
+        assertThat(stored("/helpers")).isEqualTo("3");
+    }
+
+    @Test
+    void offersNoUndoOnceTheClassWasChangedAgain() {
+        tutor.open(page).type("/headcount", "12").press("Plan again").press("Keep");
+        String kept = tutor.answer().url().getFile();
+        new Visitor(address).open(page).type("/helpers", "3").press("Plan again").press("Keep");
+        assertThat(tutor.open(kept).page().select("button").eachText()).doesNotContain("Undo");
+    }
+
+    /** In the small form on the page. */
+    private String shown(String field) {
+        return tutor.page().select("form.inputs [name=%s]".formatted(field)).val();
+    }
+
+    /** As somebody else sees the class. */
+    private String stored(String field) {
+        return new Visitor(address).open(page + "/setup").field(field);
     }
 
     /** As a page without scripts shows itself again until the list is there. */
@@ -73,7 +133,7 @@ class PlanPagesTest {
         assertThat(tutor.page().select("figure svg")).hasSize(3);
         tutor.press(tutor.page().selectFirst("button[aria-label=Take: What if 1]"));
         assertThat(tutor.path()).isEqualTo(page);
-        assertThat(tutor.field("/headcount")).isEqualTo("10");
+        assertThat(shown("/headcount")).isEqualTo("10");
     }
 
     @Test

@@ -52,7 +52,7 @@ class SamplesTest {
     @Test
     void keepsWhatAnOwnClassUses() {
         tutor.open("/").press("Load the sample classes");
-        tutor.open("/classes/" + data.classTitled("Knotted strand, Saturday")).press("Plan the same again");
+        tutor.open("/classes/" + data.classTitled("Knotted strand, Saturday")).follow("Plan the same again").press("Save and show the plan");
         String own = tutor.path();
         tutor.open("/").press("Remove the sample classes");
         assertThat(tutor.page().select("main li").eachText())

@@ -53,6 +53,12 @@ public final class Visitor {
         return this;
     }
 
+    /** @param words of a link on the page */
+    public Visitor follow(String words) {
+        return open(page.select("a").stream().filter(a -> a.text().equals(words)).findFirst()
+                .orElseThrow(() -> new AssertionError("No link “%s” on %s".formatted(words, path()))).attr("href"));
+    }
+
     /**
      * Presses a button of the page, which sends its form.
      *

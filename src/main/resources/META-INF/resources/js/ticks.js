@@ -5,8 +5,7 @@ import {Waiting} from './waiting.js';
 
 const form = document.querySelector('form[data-ticks]');
 const waiting = new Waiting(form.action);
-// So much may go on being sent when the page is left [letters]; of more, browsers send nothing at all.
-const OUTLIVES = 60000;
+const OUTLIVES = 60000; // letters that may go on being sent when the page is left; of more, browsers send nothing at all
 let underway = new Map();
 let failures = 0;
 let timer;
@@ -44,7 +43,6 @@ const tick = (box, ticked) => {
 };
 
 form.classList.add('live');
-form.querySelectorAll('[data-typed]').forEach(key => key.removeAttribute('data-typed'));
 form.addEventListener('change', event => { tick(event.target, event.target.checked); send(); });
 form.addEventListener('submit', event => {
   event.preventDefault();

@@ -34,14 +34,17 @@ async function look(draft) {
 }
 drafts().forEach(draft => look(draft).catch(() => { /* Asked again on the next page. */ }));
 
+// What is tried stands in the address, and ticks are kept as they are made.
+const kept = form => form?.querySelector('[data-typed]') && !form.matches('[data-recompute], [data-ticks]');
+
 let waiting;
 document.addEventListener('input', event => {
   const form = event.target.form;
-  if (!form?.querySelector('[data-typed]')) return;
+  if (!kept(form)) return;
   clearTimeout(waiting);
   waiting = setTimeout(keep, 300, form);
 });
 document.addEventListener('submit', event => {
   clearTimeout(waiting);
-  if (event.target.querySelector('[data-typed]')) keep(event.target);
+  if (kept(event.target)) keep(event.target);
 }, true);
