@@ -2,6 +2,7 @@ package benchful.assessments;
 
 import benchful.bin.EarlierVersion;
 import benchful.classes.CraftClass;
+import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -34,14 +35,14 @@ public class Assessment extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    AssessmentSheet sheet;
+    Stored<AssessmentSheet> sheet;
 
     protected Assessment() {}
 
     static Assessment of(CraftClass craftClass, AssessmentSheet sheet) {
         Assessment assessment = new Assessment();
         assessment.craftClass = craftClass;
-        assessment.sheet = sheet;
+        assessment.sheet = Stored.of(sheet);
         return assessment;
     }
 
@@ -50,12 +51,12 @@ public class Assessment extends PanacheEntityBase {
     }
 
     void replace(AssessmentSheet newSheet) {
-        EarlierVersion.keep("assessment", id == null ? null : craftClass.id(), sheet, newSheet);
-        sheet = newSheet;
+        EarlierVersion.keep("assessment", id == null ? null : craftClass.id(), Stored.kept(sheet), newSheet);
+        sheet = Stored.of(newSheet);
     }
 
     public AssessmentSheet sheet() {
-        return sheet;
+        return sheet.read("the risk assessment of this class", "/classes/" + craftClass.id() + "/assessment");
     }
 
     public long version() {

@@ -1,6 +1,7 @@
 package benchful.assessments;
 
 import benchful.classes.CraftClass;
+import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -31,14 +32,14 @@ class PrintedAssessment extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    AssessmentSheet sheet;
+    Stored<AssessmentSheet> sheet;
 
     protected PrintedAssessment() {}
 
     static PrintedAssessment of(CraftClass craftClass, AssessmentSheet sheet, LocalDateTime at) {
         PrintedAssessment printed = new PrintedAssessment();
         printed.craftClass = craftClass;
-        printed.sheet = sheet;
+        printed.sheet = Stored.of(sheet);
         printed.printedAt = at;
         return printed;
     }
@@ -50,6 +51,6 @@ class PrintedAssessment extends PanacheEntityBase {
 
     /** @param number its place among those of its class, from 1 */
     AssessmentPrint asPrint(int number) {
-        return new AssessmentPrint(id, number, printedAt, sheet);
+        return new AssessmentPrint(id, number, printedAt, sheet.read("the risk assessment that was printed", null));
     }
 }

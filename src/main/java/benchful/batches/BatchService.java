@@ -13,9 +13,9 @@ import benchful.projects.ProjectSheet;
 import benchful.stock.Cause;
 import benchful.stock.MovementKind;
 import benchful.stock.StockLedger;
+import benchful.web.Unusable;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -32,25 +32,25 @@ public class BatchService {
     }
 
     /** All its kits, packed or not. */
-    @Transactional
+    @Transactional(dontRollbackOn = Unusable.class)
     public ClassFile file(KitBatch batch) {
         return file(batch, batch.wanted());
     }
 
     /** Those that are still to be packed. */
-    @Transactional
+    @Transactional(dontRollbackOn = Unusable.class)
     ClassFile openFile(KitBatch batch) {
         return file(batch, batch.open());
     }
 
     private ClassFile file(KitBatch batch, Map<String, Integer> kits) {
         ProjectSheet project = batch.packedProject();
-        CatalogueSheet sheets = shelf.sheets(project.materials().stream().map(MaterialLine::material).distinct().toList(), List.of());
+        CatalogueSheet sheets = shelf.sheetsFor(null, project.materials().stream().map(MaterialLine::material).distinct().toList());
         return new ClassFile(project, batch.asSetup(kits), null, sheets.materials(), sheets.suppliers());
     }
 
     /** What is still to be packed of the batch, as a part of what is bought together. */
-    @Transactional
+    @Transactional(dontRollbackOn = Unusable.class)
     public TermRequest.Part part(KitBatch batch) {
         return new TermRequest.Part("kits “%s”".formatted(batch.title()), openFile(batch));
     }

@@ -19,7 +19,7 @@ record BatchTarget(KitBatch batch) implements SheetPost.Target<BatchSheet> {
 
     @Override
     public List<Fault> faults(BatchSheet sheet) {
-        return batch.packed.entrySet().stream().filter(p -> asked(sheet, p.getKey()) < p.getValue()).map(p -> new Fault("/kits",
+        return batch.packed().entrySet().stream().filter(p -> asked(sheet, p.getKey()) < p.getValue()).map(p -> new Fault("/kits",
                 "%d kits in size “%s” are packed already, but only %d are asked for. Take some apart first.".formatted(p.getValue(), p.getKey(), asked(sheet, p.getKey()))))
                 .toList();
     }

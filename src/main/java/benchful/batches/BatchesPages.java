@@ -4,7 +4,7 @@ import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.core.SkillLevel;
-import benchful.plans.MaterialsPlanner;
+import benchful.plans.Remembered;
 import benchful.projects.Project;
 import benchful.projects.ProjectLine;
 import benchful.projects.ProjectSheet;
@@ -12,6 +12,7 @@ import benchful.web.Pages;
 import benchful.web.SheetForm;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -40,11 +41,13 @@ class BatchesPages {
     private static final String OVERTAKEN = "Somebody changed these kits meanwhile, so your button was not followed. Look at them as they are now, and press again if you still want to.";
 
     private final BatchService batches;
+    private final Remembered remembered;
     private final Removals removals;
     private final EarlierVersions earlier;
     private final Clock clock;
 
-    BatchesPages(BatchService batches, Removals removals, EarlierVersions earlier, Clock clock) {
+    BatchesPages(BatchService batches, Remembered remembered, Removals removals, EarlierVersions earlier, Clock clock) {
+        this.remembered = remembered;
         this.batches = batches;
         this.removals = removals;
         this.earlier = earlier;
@@ -53,7 +56,7 @@ class BatchesPages {
 
     @CheckedTemplate(basePath = "batches")
     static class Templates {
-        static native TemplateInstance index(List<KitBatch> batches);
+        static native TemplateInstance index(List<BatchLine> batches);
 
         static native TemplateInstance choice(List<ProjectLine> projects);
 
@@ -67,7 +70,7 @@ class BatchesPages {
     @GET
     @Transactional
     public TemplateInstance index() {
-        return Templates.index(KitBatch.all());
+        return Templates.index(KitBatch.all().stream().map(BatchLine::of).toList());
     }
 
     @GET
@@ -91,8 +94,12 @@ class BatchesPages {
 
     @GET
     @Path("{id: \\d+}")
-    @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
+        QuarkusTransaction.requiringNew().call(() -> KitBatch.byId(id).map(batches::openFile)).ifPresent(file -> remembered.materials(file, LocalDate.now(clock)));
+        return QuarkusTransaction.requiringNew().call(() -> shown(id));
+    }
+
+    private TemplateInstance shown(long id) {
         return page(KitBatch.byId(id).orElseThrow(NotFoundException::new), null);
     }
 
@@ -113,7 +120,7 @@ class BatchesPages {
     }
 
     private TemplateInstance page(KitBatch batch, String notice) {
-        return Templates.show(BatchPage.of(batch, batches.file(batch), MaterialsPlanner.plan(batches.openFile(batch), LocalDate.now(clock)), notice));
+        return Templates.show(BatchPage.of(batch, batches.file(batch), remembered.materials(batches.openFile(batch), LocalDate.now(clock)), notice));
     }
 
     @GET
@@ -121,7 +128,7 @@ class BatchesPages {
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
         KitBatch batch = KitBatch.byId(id).orElseThrow(NotFoundException::new);
-        SheetForm form = SheetForm.of(reader(batch.project.toSheet()).written(batch.sheet()), batch.version());
+        SheetForm form = reader(batch.project.toSheet()).form(batch.stored(), batch.version());
         return Templates.form(BatchForm.of(form, batch));
     }
 

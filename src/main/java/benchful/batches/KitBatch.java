@@ -6,6 +6,7 @@ import benchful.projects.MaterialLine;
 import benchful.projects.Project;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
+import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -44,12 +45,12 @@ public class KitBatch extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    BatchSheet sheet;
+    Stored<BatchSheet> sheet;
 
     /** Kits of each size that are packed. */
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Map<String, Integer> packed = Map.of();
+    Stored<Map<String, Integer>> packed = Stored.of(Map.of());
 
     /** For the database only; see {@link #of}. */
     protected KitBatch() {}
@@ -62,8 +63,8 @@ public class KitBatch extends PanacheEntityBase {
     }
 
     void hold(BatchSheet newSheet) {
-        EarlierVersion.keep("kit_batch", id, sheet, newSheet);
-        sheet = newSheet;
+        EarlierVersion.keep("kit_batch", id, Stored.kept(sheet), newSheet);
+        sheet = Stored.of(newSheet);
         readyBy = newSheet.readyBy();
     }
 
@@ -76,6 +77,7 @@ public class KitBatch extends PanacheEntityBase {
     /** Kits of each size that the sheet asks for; those whose size it does not say are of the first. */
     Map<String, Integer> wanted() {
         Map<String, Integer> wanted = new LinkedHashMap<>();
+        BatchSheet sheet = sheet();
         int rest = sheet.kits() - sheet.sizes().values().stream().mapToInt(Integer::intValue).sum();
         for (Size size : project.toSheet().sizes()) {
             int kits = sheet.sizes().getOrDefault(size.name(), 0) + (wanted.isEmpty() ? rest : 0);
@@ -84,14 +86,19 @@ public class KitBatch extends PanacheEntityBase {
         return wanted;
     }
 
+    /** Kits of each size that are packed. */
+    Map<String, Integer> packed() {
+        return packed.read("the count of packed kits of “%s”".formatted(project.name()), null);
+    }
+
     int packed(String size) {
-        return packed.getOrDefault(size, 0);
+        return packed().getOrDefault(size, 0);
     }
 
     void pack(String size, int kits) {
-        Map<String, Integer> more = new LinkedHashMap<>(packed);
+        Map<String, Integer> more = new LinkedHashMap<>(packed());
         more.merge(size, kits, Integer::sum);
-        packed = more;
+        packed = Stored.of(more);
     }
 
     /** Kits of each size that are still to be packed. */
@@ -103,13 +110,14 @@ public class KitBatch extends PanacheEntityBase {
 
     /** So many kits as a class that never meets: a headcount, sizes, and a day on which all must be there. */
     ClassSetup asSetup(Map<String, Integer> kits) {
+        BatchSheet sheet = sheet();
         List<ClassSetup.Meeting> day = sheet.readyBy() == null ? List.of() : List.of(new ClassSetup.Meeting(sheet.readyBy(), LocalTime.NOON, LocalTime.NOON));
         return ClassSetup.plain(title(), day, kits.values().stream().mapToInt(Integer::intValue).sum(), sheet.level(), kits, sheet.currency());
     }
 
-    /** Its own title, or its project's name. */
+    /** Its own title, or its project's name, also where its sheet can't be read. */
     public String title() {
-        return sheet.title() == null ? project.name() : sheet.title();
+        return sheet.readable().map(BatchSheet::title).orElseGet(project::name);
     }
 
     public long id() {
@@ -120,7 +128,13 @@ public class KitBatch extends PanacheEntityBase {
         return version;
     }
 
+    /** @throws benchful.web.Unusable where what is stored can't be read */
     public BatchSheet sheet() {
+        return sheet.read("the kits for sale of “%s”".formatted(project.name()), "/batches/" + id + "/edit");
+    }
+
+    /** As it is stored, read or not, to be mended in its form. */
+    Stored<BatchSheet> stored() {
         return sheet;
     }
 
@@ -133,8 +147,9 @@ public class KitBatch extends PanacheEntityBase {
         return list("from KitBatch b join fetch b.project order by b.readyBy nulls last, b.id");
     }
 
+    /** With its project. */
     public static Optional<KitBatch> byId(long id) {
-        return findByIdOptional(id);
+        return find("from KitBatch b join fetch b.project where b.id = ?1", id).firstResultOptional();
     }
 
     /** The same, kept from everybody else until the transaction ends. */

@@ -4,6 +4,9 @@ import benchful.bin.EarlierVersion;
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.web.Paged;
+import benchful.web.Sought;
+import benchful.web.Unusable;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Entity;
@@ -19,9 +22,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.hibernate.annotations.BatchSize;
@@ -47,9 +52,9 @@ public class Material extends PanacheEntityBase {
     BigDecimal wasteImprover;
     BigDecimal wasteExperienced;
     BigDecimal confidence;
-    Quantity cutLoss;
-    Quantity unitMass;
-    Quantity minimum;
+    StoredAmount cutLoss;
+    StoredAmount unitMass;
+    StoredAmount minimum;
     List<String> hazards = new ArrayList<>();
     String note;
     boolean sample;
@@ -91,7 +96,7 @@ public class Material extends PanacheEntityBase {
      */
     void replace(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
         getEntityManager().lock(this, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
-        EarlierVersion.keep("material", id, MaterialsPages.formSheet(this), sheet);
+        EarlierVersion.keep("material", id, readable().isPresent() ? MaterialsPages.formSheet(this) : withoutAmounts(), sheet);
         hold(sheet, suppliers, today);
     }
 
@@ -102,9 +107,9 @@ public class Material extends PanacheEntityBase {
         wasteImprover = sheet.waste().get(SkillLevel.IMPROVER);
         wasteExperienced = sheet.waste().get(SkillLevel.EXPERIENCED);
         confidence = sheet.confidence();
-        cutLoss = sheet.cutLoss();
-        unitMass = sheet.unitMass();
-        minimum = sheet.minimum();
+        cutLoss = StoredAmount.of(sheet.cutLoss());
+        unitMass = StoredAmount.of(sheet.unitMass());
+        minimum = StoredAmount.of(sheet.minimum());
         hazards = new ArrayList<>(sheet.hazards());
         note = sheet.note();
         replaceOffers(sheet.offers(), suppliers, today);
@@ -127,7 +132,7 @@ public class Material extends PanacheEntityBase {
 
     /** Sets the least that should lie on the shelf, of the kind the material is counted in. */
     public void keepAtLeast(Quantity least) {
-        minimum = least;
+        minimum = StoredAmount.of(least);
     }
 
     /** The sheet, with what is free to use (on the shelf and not reserved) as what is on hand. */
@@ -135,10 +140,39 @@ public class Material extends PanacheEntityBase {
         return toSheet(free());
     }
 
+    /** The same; nothing where an amount of it can't be read. */
+    public Optional<MaterialSheet> readable() {
+        try {
+            return Optional.of(toSheet());
+        } catch (Unusable e) {
+            return Optional.empty();
+        }
+    }
+
     /** The sheet, with a given amount on hand; none where it is nothing or less. */
     public MaterialSheet toSheet(Quantity amount) {
-        return new MaterialSheet(name, unit, waste(), confidence, cutLoss, unitMass, amount.signum() > 0 ? amount : null,
-                minimum, hazards, offers.stream().map(SupplierOffer::toSheet).toList(), note);
+        return new MaterialSheet(name, unit, waste(), confidence, read(cutLoss), read(unitMass), amount.signum() > 0 ? amount : null,
+                minimum(), hazards, offers.stream().map(SupplierOffer::toSheet).toList(), note);
+    }
+
+    /** The sheet without its amounts, to which {@link #amounts} are put as they are written. */
+    MaterialSheet withoutAmounts() {
+        return new MaterialSheet(name, unit, waste(), confidence, null, null, null, null, hazards, offers.stream().map(SupplierOffer::priceOnly).toList(), note);
+    }
+
+    /** What is written for each amount of the sheet, read or not, by its JSON Pointer. */
+    Map<String, StoredAmount> amounts() {
+        Map<String, StoredAmount> amounts = new LinkedHashMap<>();
+        amounts.put("/cut_loss", cutLoss);
+        amounts.put("/unit_mass", unitMass);
+        amounts.put("/minimum", minimum);
+        for (int i = 0; i < offers.size(); i++) {
+            amounts.put("/offers/" + i + "/holds", offers.get(i).holds);
+            amounts.put("/offers/" + i + "/sheet/length", offers.get(i).sheetLength);
+            amounts.put("/offers/" + i + "/sheet/width", offers.get(i).sheetWidth);
+        }
+        amounts.values().removeIf(Objects::isNull);
+        return amounts;
     }
 
     private Map<SkillLevel, BigDecimal> waste() {
@@ -172,7 +206,7 @@ public class Material extends PanacheEntityBase {
 
     /** True where less is free than should lie on the shelf. */
     public boolean low() {
-        return minimum != null && free().compareTo(minimum) < 0;
+        return minimum != null && free().compareTo(minimum()) < 0;
     }
 
     /** The unit in which movements of stock are held. */
@@ -199,14 +233,41 @@ public class Material extends PanacheEntityBase {
         return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
     }
 
+    /** Their names, in order. */
+    public static List<String> names() {
+        return getEntityManager().createQuery("select name from Material order by lower(name)", String.class).getResultList();
+    }
+
     /** All, by name. */
     public static List<Material> all() {
         return list("order by lower(name)");
     }
 
+    /** A page of them, by name. */
+    static Paged<Material> page(Sought sought) {
+        String which = "lower(name) like ?1 escape '!'";
+        return new Paged<>(Material.<Material>find(which + " order by lower(name)", sought.pattern()).page(sought.page() - 1, Sought.LINES).list(),
+                count(which, sought.pattern()), sought);
+    }
+
+    /** A page of those that run low, by name. */
+    static Paged<Material> lowPage(Sought sought) {
+        String find = sought.find().toLowerCase(Locale.ROOT);
+        List<Long> low = LowMaterial.withNegative().stream().filter(m -> m.name().toLowerCase(Locale.ROOT).contains(find)).map(LowMaterial::id).toList();
+        List<Long> shown = low.stream().skip(sought.skipped()).limit(Sought.LINES).toList();
+        return new Paged<>(list("id in ?1 order by lower(name)", shown), low.size(), sought);
+    }
+
+    /** Those that have a least, and have less than it or are among the named, by name. */
+    public static List<Material> toFill(Collection<String> names) {
+        return list("minimum is not null and (id in ?1 or lower(name) in ?2) order by lower(name)",
+                LowMaterial.all().stream().map(LowMaterial::id).toList(), names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).toList());
+    }
+
     /** Those that carry a hazard, by name. */
     public static List<Material> carrying(String hazard) {
-        return all().stream().filter(m -> m.hazards.contains(hazard)).toList();
+        List<Long> ids = getEntityManager().createNativeQuery("select id from material where :hazard = any(hazards)", Long.class).setParameter("hazard", hazard).getResultList();
+        return list("id in ?1 order by lower(name)", ids);
     }
 
     /** Those with these names, whatever the case of their letters; names not in the catalogue are left out. */
@@ -237,7 +298,11 @@ public class Material extends PanacheEntityBase {
 
     /** Least that should lie on the shelf; null for none. */
     public Quantity minimum() {
-        return minimum;
+        return read(minimum);
+    }
+
+    Quantity read(StoredAmount amount) {
+        return StoredAmount.read(amount, "the material “%s”".formatted(name), "/materials/" + id + "/edit");
     }
 
     public List<SupplierOffer> offers() {

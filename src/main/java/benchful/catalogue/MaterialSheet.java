@@ -50,6 +50,11 @@ public record MaterialSheet(
         this(name, unit, waste, confidence, cutLoss, unitMass, onHand, minimum, hazards, offers, note, null);
     }
 
+    /** The same with nothing on hand. */
+    public MaterialSheet unstocked() {
+        return new MaterialSheet(name, unit, waste, confidence, cutLoss, unitMass, null, minimum, hazards, offers, note, null);
+    }
+
     /** The same with so much on hand, of it these pieces. */
     public MaterialSheet onHand(Quantity amount, List<StockPiece> known) {
         return new MaterialSheet(name, unit, waste, confidence, cutLoss, unitMass, amount.signum() > 0 ? amount : null, minimum, hazards, offers, note, known);

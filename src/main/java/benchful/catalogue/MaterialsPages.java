@@ -4,11 +4,17 @@ import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.core.quantity.Quantity;
+import benchful.web.Paged;
 import benchful.web.Renamed;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
+import benchful.web.Sought;
+import benchful.web.Tried;
+import benchful.web.Trouble;
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.event.Event;
@@ -25,10 +31,10 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The list of materials, and writing them down. The page of one material shows its stock and stands with the stock. */
@@ -55,7 +61,7 @@ class MaterialsPages {
 
     @CheckedTemplate(basePath = "catalogue")
     static class Templates {
-        static native TemplateInstance index(List<MaterialRow> rows, String sought, boolean low);
+        static native TemplateInstance index(Paged<MaterialRow> list, List<Trouble> troubles, boolean low);
 
         static native TemplateInstance form(MaterialForm page);
 
@@ -64,14 +70,16 @@ class MaterialsPages {
 
     @GET
     @Transactional
-    public TemplateInstance index(@QueryParam("name") String name, @QueryParam("low") boolean low) {
-        String sought = name == null ? "" : name.strip();
-        List<MaterialRow> rows = Material.all().stream()
-                .filter(m -> m.name().toLowerCase(Locale.ROOT).contains(sought.toLowerCase(Locale.ROOT)))
-                .map(MaterialRow::of)
-                .filter(r -> !low || r.low() || r.negative())
-                .toList();
-        return Templates.index(rows, sought, low);
+    public TemplateInstance index(@QueryParam("low") boolean low, UriInfo uri) {
+        Sought sought = Sought.of(uri.getQueryParameters());
+        Paged<Material> page = low ? Material.lowPage(sought) : Material.page(sought);
+        List<Tried<MaterialRow>> rows = page.rows().stream().map(MaterialsPages::tried).toList();
+        return Templates.index(page.with(Tried.worked(rows)), Tried.troubles(rows), low);
+    }
+
+    private static Tried<MaterialRow> tried(Material material) {
+        Trouble.Mend mend = new Trouble.Mend("Change the material", "/materials/%d/edit".formatted(material.id()));
+        return Tried.of(() -> MaterialRow.of(material), failure -> Trouble.of("The material “%s”".formatted(material.name()), List.of(mend), failure));
     }
 
     @GET
@@ -92,7 +100,7 @@ class MaterialsPages {
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
         Material material = Material.byId(id).orElseThrow(NotFoundException::new);
-        return page(SheetForm.of(READER.written(formSheet(material)), material.version()), id);
+        return page(form(material), id);
     }
 
     @POST
@@ -118,6 +126,18 @@ class MaterialsPages {
     public Response delete(@PathParam("id") long id) {
         Material material = existing(id);
         return removals.removeUnused(Material.class, id, new Thing("material", material.name(), "/materials/" + id), "/materials", material::delete);
+    }
+
+    /** Amounts are shown as they are written; where one can't be read its field says so. */
+    private static SheetForm form(Material material) {
+        ObjectNode tree = (ObjectNode) READER.written(material.withoutAmounts());
+        material.amounts().forEach((pointer, amount) -> put(tree, pointer, amount.text()));
+        return READER.tree(tree) instanceof SheetReader.Read<MaterialSheet> ? SheetForm.of(tree, material.version()) : READER.mending(tree, material.version());
+    }
+
+    private static void put(ObjectNode tree, String pointer, String text) {
+        JsonPointer place = JsonPointer.compile(pointer);
+        tree.withObject(place.head()).put(place.last().getMatchingProperty(), text);
     }
 
     /** What the form shows of a material: stock is not edited there. */

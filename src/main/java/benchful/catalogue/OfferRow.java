@@ -42,18 +42,18 @@ public record OfferRow(long supplierId, String supplier, String pack, String pri
     private static String pack(SupplierOffer o) {
         Extent sheet = o.toSheet().sheet();
         if (sheet != null) {
-            return "%s of %s".formatted(Formats.counted(o.holds.base().divideToIntegralValue(sheet.area().base()).intValueExact(), "sheet"), Formats.words(sheet));
+            return "%s of %s".formatted(Formats.counted(o.holds().base().divideToIntegralValue(sheet.area().base()).intValueExact(), "sheet"), Formats.words(sheet));
         }
         if (o.lengths == null || o.lengths == 1) {
-            return amount(o.holds);
+            return amount(o.holds());
         }
-        Quantity each = new Quantity(o.holds.amount().divide(BigDecimal.valueOf(o.lengths), Quantity.PRECISION), o.holds.unit());
+        Quantity each = new Quantity(o.holds().amount().divide(BigDecimal.valueOf(o.lengths), Quantity.PRECISION), o.holds().unit());
         return "%d lengths of %s".formatted(o.lengths, Formats.words(each));
     }
 
     private static String perUnit(SupplierOffer o) {
         Unit unit = o.material.unit();
-        BigDecimal each = o.price.divide(o.holds.in(unit).amount(), 4, RoundingMode.HALF_UP);
+        BigDecimal each = o.price.divide(o.holds().in(unit).amount(), 4, RoundingMode.HALF_UP);
         String price = Formats.words(BigMoney.of(CurrencyUnit.of(o.supplier.currency()), each.stripTrailingZeros()));
         return "%s per %s".formatted(price, unit == Unit.PIECE ? "piece" : unit.symbol());
     }

@@ -41,10 +41,10 @@ public class SupplierOffer extends PanacheEntityBase {
     Supplier supplier;
 
     int position;
-    Quantity holds;
+    StoredAmount holds;
     Integer lengths;
-    Quantity sheetLength;
-    Quantity sheetWidth;
+    StoredAmount sheetLength;
+    StoredAmount sheetWidth;
     BigDecimal price;
     LocalDate pricedOn;
 
@@ -70,16 +70,16 @@ public class SupplierOffer extends PanacheEntityBase {
 
     /** The same supplier's pack of the same size: only its price may differ. */
     boolean isFor(Supplier other, Offer offer) {
-        return supplier.equals(other) && holds.equals(offer.holds()) && Objects.equals(lengths, offer.lengths())
-                && (sheet() == null || offer.sheet() == null || sheet().equals(offer.sheet()));
+        return supplier.equals(other) && holds.says(offer.holds()) && Objects.equals(lengths, offer.lengths())
+                && (sheetLength == null || offer.sheet() == null || sheetLength.says(offer.sheet().length()) && sheetWidth.says(offer.sheet().width()));
     }
 
     void take(Offer offer, int place, LocalDate today) {
         position = place;
-        holds = offer.holds();
+        holds = StoredAmount.of(offer.holds());
         lengths = offer.lengths();
-        sheetLength = offer.sheet() == null ? null : offer.sheet().length();
-        sheetWidth = offer.sheet() == null ? null : offer.sheet().width();
+        sheetLength = offer.sheet() == null ? null : StoredAmount.of(offer.sheet().length());
+        sheetWidth = offer.sheet() == null ? null : StoredAmount.of(offer.sheet().width());
         if (price == null || price.compareTo(offer.price()) != 0 || !offer.breaks().equals(sheetBreaks())) {
             keepPast(offer.price(), today);
             price = offer.price();
@@ -96,12 +96,20 @@ public class SupplierOffer extends PanacheEntityBase {
         }
     }
 
+    /** @throws benchful.web.Unusable where an amount of it can't be read */
     public Offer toSheet() {
-        return new Offer(supplier.name, holds, price, lengths, sheet(), sheetBreaks());
+        Extent sheet = sheetLength == null ? null : new Extent(material.read(sheetLength), material.read(sheetWidth));
+        return new Offer(supplier.name, holds(), price, lengths, sheet, sheetBreaks());
     }
 
-    private Extent sheet() {
-        return sheetLength == null ? null : new Extent(sheetLength, sheetWidth);
+    /** The offer without its amounts. */
+    Offer priceOnly() {
+        return new Offer(supplier.name, null, price, lengths, null, sheetBreaks());
+    }
+
+    /** What is in one pack. */
+    Quantity holds() {
+        return material.read(holds);
     }
 
     private List<Offer.PriceBreak> sheetBreaks() {

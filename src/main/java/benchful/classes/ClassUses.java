@@ -6,21 +6,31 @@ import benchful.venues.Venue;
 import benchful.web.Formats;
 import benchful.web.Uses;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Projects and venues are used by the classes that are held with them, materials by those that name them beside their project. */
 @ApplicationScoped
 class ClassUses implements Uses {
 
+    private static final int MOST = 30;
+
     @Override
     public List<Use> of(Class<?> kind, Object id, String name) {
-        List<CraftClass> users = kind == Venue.class ? CraftClass.list("venue.id = ?1 order by startsAt, id", id)
-                : kind == Material.class ? CraftClass.naming(name)
-                : kind == Project.class ? CraftClass.list("project.id = ?1 order by startsAt, id", id) : List.of();
-        return users.stream().map(ClassUses::use).toList();
+        List<ClassLine> users = kind == Venue.class ? lines("v.id = :id", id) : kind == Project.class ? lines("p.id = :id", id)
+                : kind == Material.class ? CraftClass.naming(name).stream().map(CraftClass::line).toList() : List.of();
+        List<Use> uses = new ArrayList<>(users.stream().limit(MOST).map(ClassUses::use).toList());
+        if (users.size() > MOST) {
+            uses.add(new Use("and %d other classes".formatted(users.size() - MOST), "/classes"));
+        }
+        return uses;
     }
 
-    private static Use use(CraftClass c) {
+    private static List<ClassLine> lines(String which, Object id) {
+        return CraftClass.lines(which + " order by c.startsAt desc, c.id").setParameter("id", id).getResultList();
+    }
+
+    private static Use use(ClassLine c) {
         return new Use("the class %s on %s".formatted(c.title(), Formats.words(c.startsAt())), "/classes/" + c.id());
     }
 }

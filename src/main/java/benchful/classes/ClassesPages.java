@@ -2,7 +2,9 @@ package benchful.classes;
 
 import benchful.projects.Project;
 import benchful.projects.ProjectLine;
+import benchful.web.Paged;
 import benchful.web.Pages;
+import benchful.web.Sought;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -16,6 +18,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -36,7 +39,7 @@ class ClassesPages {
 
     @CheckedTemplate(basePath = "classes")
     static class Templates {
-        static native TemplateInstance index(List<CraftClass> coming, List<CraftClass> past);
+        static native TemplateInstance index(Paged<ClassLine> coming, Paged<ClassLine> past);
 
         static native TemplateInstance choice(List<ProjectLine> projects);
 
@@ -44,9 +47,10 @@ class ClassesPages {
     }
 
     @GET
-    public TemplateInstance index() {
+    @Transactional
+    public TemplateInstance index(UriInfo uri) {
         LocalDateTime now = LocalDateTime.now(clock);
-        return Templates.index(CraftClass.from(now), CraftClass.before(now));
+        return Templates.index(CraftClass.coming(now, Sought.of(uri.getQueryParameters())), CraftClass.past(now, Sought.of(uri.getQueryParameters(), "find", "past")));
     }
 
     /**

@@ -3,9 +3,13 @@ package benchful.classes;
 import benchful.bin.EarlierVersion;
 import benchful.projects.Project;
 import benchful.venues.Venue;
+import benchful.web.Paged;
 import benchful.web.SheetFormat;
+import benchful.web.Sought;
+import benchful.web.Stored;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
@@ -13,8 +17,10 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.ManyToOne;
+import jakarta.persistence.TypedQuery;
 import jakarta.persistence.Version;
 import java.time.LocalDateTime;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.hibernate.annotations.JdbcTypeCode;
@@ -30,6 +36,20 @@ import org.hibernate.type.descriptor.java.Immutability;
 public class CraftClass extends PanacheEntityBase {
     /** Where an earlier version says its venue. */
     static final String ROOM = "venue";
+
+    private static final String LINES = """
+            select new benchful.classes.ClassLine(c.id, coalesce(c.title, p.name), p.id, c.startsAt, c.endsAt, v.name, v.id, c.headcount, c.level, c.sample)
+            from CraftClass c join c.project p left join c.venue v""";
+
+    /** In the choices and substitutes of the class and of each student; what is stored in another shape names nothing. */
+    private static final String NAMING = """
+            select c.* from craft_class c where exists (
+                select 1 from jsonb_path_query(c.setup, '$.**.choices.keyvalue()', jsonb_build_object(), true) chosen
+                where lower(:name) in (lower(chosen ->> 'key'), lower(chosen ->> 'value')))
+            or exists (
+                select 1 from jsonb_path_query(c.setup, '$.**.instead[*]', jsonb_build_object(), true) other
+                where lower(:name) in (lower(other ->> 'of'), lower(other ->> 'use')))
+            order by c.starts_at, c.id""";
 
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
@@ -52,7 +72,17 @@ public class CraftClass extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    ClassSetup setup;
+    Stored<ClassSetup> setup;
+
+    /** What lists show of the setup; the database keeps these in step with it. */
+    @Column(insertable = false, updatable = false)
+    private String title;
+
+    @Column(insertable = false, updatable = false)
+    private String headcount;
+
+    @Column(insertable = false, updatable = false)
+    private String level;
 
     boolean sample;
 
@@ -108,7 +138,13 @@ public class CraftClass extends PanacheEntityBase {
         return endsAt;
     }
 
+    /** @throws benchful.web.Unusable where what is stored can't be read */
     public ClassSetup setup() {
+        return setup.read("the set-up of this class", "/classes/" + id + "/setup");
+    }
+
+    /** Its setup as it is stored, read or not, to be mended in its form. */
+    Stored<ClassSetup> storedSetup() {
         return setup;
     }
 
@@ -122,9 +158,9 @@ public class CraftClass extends PanacheEntityBase {
 
     /** Takes a new setup and venue in place of the old ones. */
     public void plan(ClassSetup newSetup, Venue newVenue) {
-        EarlierVersion.keep("craft_class", id, written(setup, venue), written(newSetup, newVenue));
+        EarlierVersion.keep("craft_class", id, written(Stored.kept(setup), venue), written(newSetup, newVenue));
         venue = newVenue;
-        setup = newSetup;
+        setup = Stored.of(newSetup);
         ClassSetup.Meeting first = newSetup.meetings().get(0);
         ClassSetup.Meeting last = newSetup.meetings().get(newSetup.meetings().size() - 1);
         startsAt = first.date().atTime(first.starts());
@@ -132,26 +168,87 @@ public class CraftClass extends PanacheEntityBase {
     }
 
     /** The setup with its room, which stands beside it. */
-    private static ObjectNode written(ClassSetup setup, Venue venue) {
+    private static ObjectNode written(Object setup, Venue venue) {
         ObjectNode tree = setup == null ? SheetFormat.json().createObjectNode() : (ObjectNode) EarlierVersion.tree(setup);
         return venue == null ? tree : tree.put(ROOM, venue.id());
     }
 
-    /** Its own title, or its project's name. */
+    /** The materials it takes or could choose; none where they can't be read. */
+    public List<String> materials() {
+        Optional<ClassSetup> read = setup.readable();
+        return read.isEmpty() || !project.isReadable() ? List.of() : Picks.names(project.toSheet(), read.get());
+    }
+
+    /** Its own title, or its project's name, also where its setup can't be read. */
     public String title() {
-        return setup.title() == null ? project.name() : setup.title();
+        Optional<ClassSetup> read = setup.readable();
+        String own = read.isPresent() ? read.get().title() : title;
+        return own == null ? project.name() : own;
     }
 
-    public static List<CraftClass> from(LocalDateTime moment) {
-        return list("from CraftClass c join fetch c.project left join fetch c.venue where c.endsAt >= ?1 order by c.startsAt, c.id", moment);
+    /** As it is named in a list, but for what only the database knows. */
+    public ClassLine line() {
+        return new ClassLine(id, title(), project.id(), startsAt, endsAt, null, null, null, null, sample);
     }
 
-    public static List<CraftClass> before(LocalDateTime moment) {
-        return list("from CraftClass c join fetch c.project left join fetch c.venue where c.endsAt < ?1 order by c.startsAt desc, c.id", moment);
+    /** A class as a line of a list, which can be read whatever state its setup is in. */
+    public static Optional<ClassLine> line(long id) {
+        return lines("c.id = :id").setParameter("id", id).getResultStream().findFirst();
     }
 
+    /** Of these, those that have not ended, the soonest first. */
+    public static List<CraftClass> from(LocalDateTime moment, Collection<Long> ids) {
+        return ids.isEmpty() ? List.of()
+                : list("from CraftClass c join fetch c.project left join fetch c.venue where c.endsAt >= ?1 and c.id in ?2 order by c.startsAt, c.id", moment, ids);
+    }
+
+    /** How many have not ended. */
+    public static long countFrom(LocalDateTime moment) {
+        return count("endsAt >= ?1", moment);
+    }
+
+    /** A page of those that have not ended, the soonest first. */
+    static Paged<ClassLine> coming(LocalDateTime moment, Sought sought) {
+        return page("c.endsAt >= :moment", "c.startsAt, c.id", moment, sought);
+    }
+
+    /** A page of those that have ended, the latest first. */
+    static Paged<ClassLine> past(LocalDateTime moment, Sought sought) {
+        return page("c.endsAt < :moment", "c.startsAt desc, c.id", moment, sought);
+    }
+
+    private static Paged<ClassLine> page(String when, String order, LocalDateTime moment, Sought sought) {
+        String which = when + " and lower(coalesce(c.title, '') || ' ' || p.name) like :find escape '!'";
+        long total = getEntityManager().createQuery("select count(c) from CraftClass c join c.project p where " + which, Long.class)
+                .setParameter("moment", moment).setParameter("find", sought.pattern()).getSingleResult();
+        return new Paged<>(lines(which + " order by " + order).setParameter("moment", moment).setParameter("find", sought.pattern())
+                .setFirstResult(sought.skipped()).setMaxResults(Sought.LINES).getResultList(), total, sought);
+    }
+
+    /** The first of those that have not ended, as lines of a list. */
+    public static List<ClassLine> linesFrom(LocalDateTime moment, int most) {
+        return lines("c.endsAt >= :moment order by c.startsAt, c.id").setParameter("moment", moment).setMaxResults(most).getResultList();
+    }
+
+    /** Of some those that have ended, the latest first, as lines of a list. */
+    public static List<ClassLine> linesBefore(LocalDateTime moment, Collection<Long> ids) {
+        return ids.isEmpty() ? List.of()
+                : lines("c.endsAt < :moment and c.id in :ids order by c.startsAt desc, c.id").setParameter("moment", moment).setParameter("ids", ids).getResultList();
+    }
+
+    /** @param which of {@code CraftClass c}, its {@code Project p} and its {@code Venue v} */
+    public static TypedQuery<ClassLine> lines(String which) {
+        return getEntityManager().createQuery(LINES + " where " + which, ClassLine.class);
+    }
+
+    /** The first of those that have not ended. */
+    public static List<CraftClass> next(LocalDateTime moment, int most) {
+        return CraftClass.<CraftClass>find("from CraftClass c join fetch c.project left join fetch c.venue where c.endsAt >= ?1 order by c.startsAt, c.id", moment).page(0, most).list();
+    }
+
+    /** With its project and venue, so that it can be planned when the transaction is over. */
     public static Optional<CraftClass> byId(long id) {
-        return findByIdOptional(id);
+        return find("from CraftClass c join fetch c.project left join fetch c.venue where c.id = ?1", id).firstResultOptional();
     }
 
     /** The same, kept from everybody else until the transaction ends. */
@@ -161,7 +258,7 @@ public class CraftClass extends PanacheEntityBase {
 
     /** Classes in which somebody chose this material or takes it instead of another, in order of time. */
     static List<CraftClass> naming(String material) {
-        return CraftClass.<CraftClass>list("order by startsAt, id").stream().filter(c -> c.setup.names(material)).toList();
+        return getEntityManager().createNativeQuery(NAMING, CraftClass.class).setParameter("name", material).getResultList();
     }
 
     /** All classes of a project, in order of time. */

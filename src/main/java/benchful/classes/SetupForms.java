@@ -59,11 +59,11 @@ class SetupForms {
     }
 
     ClassForm of(CraftClass existing) {
-        return page(SheetForm.of(SetupRules.reader(existing.project().toSheet()).written(existing.setup()), existing.version()), existing, existing.venue());
+        return page(SetupRules.reader(existing.project().toSheet()).form(existing.storedSetup(), existing.version()), existing, existing.venue());
     }
 
     ClassForm page(SheetForm form, CraftClass target, Venue venue) {
         return new ClassForm(form, target, target.project().toSheet(), Venue.all(), venue,
-                Material.all().stream().map(Material::name).toList());
+                Material.names());
     }
 }

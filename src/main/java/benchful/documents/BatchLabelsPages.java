@@ -7,9 +7,10 @@ import benchful.plans.ClassFile;
 import benchful.plans.ClassPlan;
 import benchful.plans.Kit;
 import benchful.plans.MaterialsPlan;
-import benchful.plans.MaterialsPlanner;
+import benchful.plans.Remembered;
 import benchful.web.Pages;
 import benchful.web.door.Costly;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -31,9 +32,11 @@ import java.util.Map;
 class BatchLabelsPages {
     private final DocumentService documents;
     private final BatchService batches;
+    private final Remembered remembered;
     private final HazardLibrary hazards;
 
-    BatchLabelsPages(DocumentService documents, BatchService batches, HazardLibrary hazards) {
+    BatchLabelsPages(DocumentService documents, BatchService batches, Remembered remembered, HazardLibrary hazards) {
+        this.remembered = remembered;
         this.documents = documents;
         this.batches = batches;
         this.hazards = hazards;
@@ -57,7 +60,6 @@ class BatchLabelsPages {
     @Costly
     @Path("labels.pdf")
     @Produces({"application/pdf", MediaType.TEXT_HTML})
-    @Transactional
     public Response show(@PathParam("id") long id, UriInfo uri) {
         KitBatch batch = existing(id);
         PrintForm form = PrintForm.of(uri.getQueryParameters(), "");
@@ -78,7 +80,7 @@ class BatchLabelsPages {
 
     private PrintSource source(KitBatch batch) {
         ClassFile file = batches.file(batch);
-        MaterialsPlan plan = MaterialsPlanner.plan(file);
+        MaterialsPlan plan = remembered.materials(file, null);
         MaterialsPlan named = plan.withKits(plan.kits().stream().map(kit -> named(kit, batch.title())).toList());
         return new PrintSource(file, new ClassPlan(null, null, List.of(), List.of(), named, List.of(), null), Map.of(), HazardNotes.of(hazards.all()), null);
     }
@@ -89,6 +91,6 @@ class BatchLabelsPages {
     }
 
     private static KitBatch existing(long id) {
-        return KitBatch.byId(id).orElseThrow(NotFoundException::new);
+        return QuarkusTransaction.joiningExisting().call(() -> KitBatch.byId(id)).orElseThrow(NotFoundException::new);
     }
 }

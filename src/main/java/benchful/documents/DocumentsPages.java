@@ -31,6 +31,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
@@ -111,9 +112,8 @@ class DocumentsPages {
 
     @GET
     @Produces(MediaType.TEXT_HTML)
-    @Transactional
     public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
-        return page(existing(id), PrintForm.of(uri.getQueryParameters(), address(uri)));
+        return plans.before(id, plans::plan, () -> page(existing(id), PrintForm.of(uri.getQueryParameters(), address(uri))));
     }
 
     /** Gives up a long print-out that is under way. */
@@ -129,10 +129,19 @@ class DocumentsPages {
     @Costly
     @Path("{name: [a-z]+}.pdf")
     @Produces({"application/pdf", MediaType.TEXT_HTML})
-    @Transactional
     public Response show(@PathParam("id") long id, @PathParam("name") String name, UriInfo uri) {
-        CraftClass craftClass = existing(id);
         PrintOut what = PrintOut.of(name).orElseThrow(NotFoundException::new);
+        return plans.before(id, file -> planned(file, what), () -> printed(id, what, uri)).get();
+    }
+
+    private ClassPlan planned(ClassFile file, PrintOut what) {
+        ClassPlan plan = plans.plan(file);
+        return what.picturesPlan() ? plans.withRisk(file, plan) : plan;
+    }
+
+    /** What is waited for is waited for after the transaction. */
+    private Supplier<Response> printed(long id, PrintOut what, UriInfo uri) {
+        CraftClass craftClass = existing(id);
         PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri));
         OptionsReader reader = new OptionsReader(form);
         PrintOptions options = reader.read("/classes/" + id + "/documents");
@@ -140,13 +149,15 @@ class DocumentsPages {
         List<Fault> faults = what.needsLesson() && source.lesson() == null
                 ? List.of(new Fault("", "Nothing with times can be printed until the plan's contradictions are mended.")) : reader.faults();
         if (!faults.isEmpty()) {
-            return Pages.faulty(page(craftClass, form.with(faults)));
+            TemplateInstance again = page(craftClass, form.with(faults));
+            return () -> Pages.faulty(again);
         }
         plans.keep(craftClass, "printed");
         if (form.value("kit").isEmpty() && documents.parts(what, source, options).size() > AT_A_GO) {
-            return awaited(craftClass, what, jobs.of(craftClass, what, source, options));
+            return () -> awaited(craftClass, what, jobs.of(craftClass, what, source, options));
         }
-        return pdf(what, id, pages(what, source, options, form));
+        StreamingOutput pages = pages(what, source, options, form);
+        return () -> pdf(what, id, pages);
     }
 
     /** The file once it is finished; until then how far it is, on a page that asks again. */
@@ -180,9 +191,8 @@ class DocumentsPages {
 
     private PrintSource source(CraftClass craftClass, PrintOut what, AssessmentPrint assessment) {
         ClassFile file = plans.file(craftClass);
-        ClassPlan plan = plans.plan(file);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
-        return new PrintSource(file, what.picturesPlan() ? plans.withRisk(file, plan) : plan, pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
+        return new PrintSource(file, planned(file, what), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
                 HazardNotes.of(hazards.all()), assessment);
     }
 

@@ -1,6 +1,7 @@
 package benchful.hazards;
 
 import benchful.bin.EarlierVersion;
+import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
@@ -29,7 +30,7 @@ public class Hazard extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    HazardSheet sheet;
+    Stored<HazardSheet> sheet;
 
     /** For the database only; see {@link #stored}. */
     protected Hazard() {}
@@ -37,14 +38,14 @@ public class Hazard extends PanacheEntityBase {
     static Hazard stored(HazardSheet sheet) {
         Hazard hazard = new Hazard();
         hazard.id = sheet.id();
-        hazard.sheet = sheet;
+        hazard.sheet = Stored.of(sheet);
         hazard.persist();
         return hazard;
     }
 
     void replace(HazardSheet newSheet) {
-        EarlierVersion.keep("hazard", id, sheet, newSheet);
-        sheet = newSheet;
+        EarlierVersion.keep("hazard", id, Stored.kept(sheet), newSheet);
+        sheet = Stored.of(newSheet);
     }
 
     static Optional<Hazard> byId(String id) {
@@ -73,6 +74,16 @@ public class Hazard extends PanacheEntityBase {
     }
 
     HazardSheet toSheet() {
+        return sheet.read("the hazard “%s”".formatted(id), "/hazards/" + id + "/edit");
+    }
+
+    /** Nothing where it can't be read. */
+    Optional<HazardSheet> readable() {
+        return sheet.readable();
+    }
+
+    /** As it is stored, read or not, to be mended in its form. */
+    Stored<HazardSheet> stored() {
         return sheet;
     }
 }

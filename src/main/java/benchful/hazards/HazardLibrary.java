@@ -1,6 +1,8 @@
 package benchful.hazards;
 
 import benchful.catalogue.HazardNames;
+import benchful.web.Tried;
+import benchful.web.Trouble;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.Collection;
@@ -17,11 +19,11 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 public class HazardLibrary implements HazardNames {
 
-    /** By name. */
+    /** By name; where an own text can't be read, the library's stands. */
     @Transactional
     public List<HazardSheet> all() {
         Map<String, HazardSheet> all = new LinkedHashMap<>(LibraryFile.byId());
-        Hazard.all().forEach(h -> all.put(h.id(), h.toSheet()));
+        Hazard.all().forEach(h -> h.readable().ifPresent(sheet -> all.put(h.id(), sheet)));
         return all.values().stream().sorted(Comparator.comparing(HazardSheet::name, String.CASE_INSENSITIVE_ORDER)).toList();
     }
 
@@ -29,11 +31,17 @@ public class HazardLibrary implements HazardNames {
     @Transactional
     public List<HazardSheet> find(Collection<String> ids) {
         Map<String, HazardSheet> own = new HashMap<>();
-        Hazard.withIds(ids).forEach(h -> own.put(h.id(), h.toSheet()));
+        Hazard.withIds(ids).stream().filter(h -> !brought(h.id()) || h.readable().isPresent()).forEach(h -> own.put(h.id(), h.toSheet()));
         return ids.stream().distinct()
                 .map(id -> own.getOrDefault(id, LibraryFile.byId().get(id)))
                 .filter(Objects::nonNull)
                 .toList();
+    }
+
+    /** Own texts that can't be read. */
+    @Transactional
+    List<Trouble> broken() {
+        return Tried.troubles(Hazard.all().stream().map(h -> Tried.of(h::toSheet, failure -> Trouble.of("The hazard “%s”".formatted(h.id()), List.of(), failure))).toList());
     }
 
     @Transactional

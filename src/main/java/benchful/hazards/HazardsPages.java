@@ -9,6 +9,7 @@ import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
+import benchful.web.Trouble;
 import benchful.web.Uses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -43,7 +44,7 @@ class HazardsPages {
 
     @CheckedTemplate(basePath = "hazards")
     static class Templates {
-        static native TemplateInstance index(List<HazardCard> cards);
+        static native TemplateInstance index(List<HazardCard> cards, List<Trouble> troubles);
 
         static native TemplateInstance show(HazardCard card);
 
@@ -54,7 +55,7 @@ class HazardsPages {
 
     @GET
     public TemplateInstance index() {
-        return Templates.index(library.all().stream().map(sheet -> HazardCard.of(sheet, List.of())).toList());
+        return Templates.index(library.all().stream().map(sheet -> HazardCard.of(sheet, List.of())).toList(), library.broken());
     }
 
     @GET
@@ -88,8 +89,7 @@ class HazardsPages {
     @Path("{id}/edit")
     @Transactional
     public TemplateInstance edit(@PathParam("id") String id) {
-        HazardSheet sheet = existing(id);
-        return page(SheetForm.of(READER.written(sheet), Hazard.byId(id).map(Hazard::version).orElse(0L)), id);
+        return page(Hazard.byId(id).map(own -> READER.form(own.stored(), own.version())).orElseGet(() -> SheetForm.of(READER.written(existing(id)), 0)), id);
     }
 
     @POST
@@ -97,8 +97,8 @@ class HazardsPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") String id, MultivaluedMap<String, String> form) {
-        existing(id);
-        return saved(form, id, Hazard.toChange(id).orElse(null));
+        Hazard own = Hazard.toChange(id).orElse(null);
+        return saved(form, own == null ? existing(id).id() : id, own);
     }
 
     @POST
@@ -128,7 +128,7 @@ class HazardsPages {
     @Transactional
     public Response delete(@PathParam("id") String id) {
         Hazard own = Hazard.toChange(id).filter(h -> !HazardLibrary.brought(h.id())).orElseThrow(NotFoundException::new);
-        return removals.removeUnused(Hazard.class, id, new Thing("hazard", own.toSheet().name(), "/hazards/" + id), "/hazards", own::delete);
+        return removals.removeUnused(Hazard.class, id, new Thing("hazard", own.readable().map(HazardSheet::name).orElse(id), "/hazards/" + id), "/hazards", own::delete);
     }
 
     private static Response saved(MultivaluedMap<String, String> form, String id, Hazard hazard) {

@@ -1,6 +1,8 @@
 package benchful.home;
 
+import benchful.catalogue.LowMaterial;
 import benchful.catalogue.Material;
+import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.SupplierOrder;
@@ -9,7 +11,7 @@ import benchful.orders.PurchaseOrder;
 import benchful.packing.Packer;
 import benchful.packing.PackingList;
 import benchful.plans.ClassFile;
-import benchful.plans.Fit;
+import benchful.plans.ClassTroubles;
 import benchful.plans.PlanService;
 import benchful.plans.Requirements;
 import benchful.plans.TermPlan;
@@ -17,8 +19,12 @@ import benchful.plans.TermService;
 import benchful.projects.Project;
 import benchful.reviews.Review;
 import benchful.stock.StockLedger;
+import benchful.web.Tried;
+import benchful.web.Trouble;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -34,18 +40,20 @@ import java.util.stream.Collectors;
 class Agenda {
     private static final int NEXT_CLASSES = 5;
     private static final int PACK_DAYS_BEFORE = 1;
+    /** Of classes longer past nobody remembers how long a step took. */
+    private static final int MOST_REVIEWS = 20;
 
     private final PlanService plans;
-    private final Fit fit;
     private final TermService terms;
+    private final ClassTroubles troubles;
     private final Packer packer;
     private final StockLedger ledger;
     private final Clock clock;
 
-    Agenda(PlanService plans, Fit fit, TermService terms, Packer packer, StockLedger ledger, Clock clock) {
+    Agenda(PlanService plans, TermService terms, ClassTroubles troubles, Packer packer, StockLedger ledger, Clock clock) {
         this.plans = plans;
-        this.fit = fit;
         this.terms = terms;
+        this.troubles = troubles;
         this.packer = packer;
         this.ledger = ledger;
         this.clock = clock;
@@ -59,7 +67,7 @@ class Agenda {
      * @param low materials below the least that should be on hand
      */
     @TemplateData
-    record Today(List<Task> tasks, List<CraftClass> coming, List<Material> low) {}
+    record Today(List<Task> tasks, List<ClassLine> coming, List<LowMaterial> low) {}
 
     /**
      * One thing to do.
@@ -70,30 +78,46 @@ class Agenda {
     @TemplateData
     record Task(LocalDate by, boolean late, String what, String link) {}
 
+    @Transactional
     boolean nothingStored() {
         return Project.count() == 0 && Material.count() == 0 && CraftClass.count() == 0;
     }
 
     Today today() {
-        List<CraftClass> coming = CraftClass.from(LocalDateTime.now(clock)).stream().limit(NEXT_CLASSES).toList();
-        List<Task> tasks = new ArrayList<>();
-        coming.forEach(c -> tasks.addAll(tasks(c)));
-        tasks.addAll(buying(coming));
-        PurchaseOrder.open().forEach(o -> tasks.add(order(o)));
-        List<CraftClass> past = CraftClass.before(LocalDateTime.now(clock));
-        past.stream().filter(c -> Review.of(c).isEmpty()).forEach(c -> tasks.add(review(c)));
-        tasks.addAll(releases(past));
+        Stored stored = QuarkusTransaction.requiringNew().call(this::stored);
+        List<Task> tasks = new ArrayList<>(stored.tasks());
+        stored.coming().forEach(c -> tasks.addAll(tried(c)));
+        tasks.addAll(buying(stored.coming()));
         tasks.sort(Comparator.comparing(Task::by, Comparator.nullsFirst(Comparator.naturalOrder())));
-        return new Today(tasks, coming, Material.all().stream().filter(Material::low).toList());
+        return new Today(tasks, stored.lines(), stored.low());
+    }
+
+    /** What is read at once, before anything is worked out. */
+    private record Stored(List<CraftClass> coming, List<ClassLine> lines, List<Task> tasks, List<LowMaterial> low) {}
+
+    private Stored stored() {
+        LocalDateTime now = LocalDateTime.now(clock);
+        List<Task> tasks = new ArrayList<>();
+        PurchaseOrder.open().forEach(o -> tasks.add(tried(o)));
+        Review.missing(now, MOST_REVIEWS).forEach(c -> tasks.add(review(c)));
+        CraftClass.linesBefore(now, ledger.reservingClasses()).forEach(c -> tasks.add(release(c)));
+        return new Stored(CraftClass.next(now, NEXT_CLASSES), CraftClass.linesFrom(now, NEXT_CLASSES), tasks, LowMaterial.all());
+    }
+
+    /** A class that can't be planned is a thing to do itself. */
+    private List<Task> tried(CraftClass c) {
+        Tried<List<Task>> tried = troubles.tried(c.line(), () -> tasks(c));
+        return tried instanceof Tried.Worked<List<Task>> worked ? worked.value()
+                : List.of(new Task(null, false, ((Tried.Failed<List<Task>>) tried).trouble().sentence(), "/classes/" + c.id()));
     }
 
     private List<Task> tasks(CraftClass c) {
         ClassFile file = plans.file(c);
         List<Task> tasks = new ArrayList<>();
-        if (!fit.of(file)) {
+        if (!plans.fits(file)) {
             tasks.add(new Task(null, false, "Make “%s” fit its hours".formatted(c.title()), "/classes/" + c.id() + "#fit"));
         }
-        pack(c, Requirements.of(file)).ifPresent(tasks::add);
+        pack(c, plans.needs(file)).ifPresent(tasks::add);
         return tasks;
     }
 
@@ -113,7 +137,7 @@ class Agenda {
         if (coming.isEmpty()) {
             return List.of();
         }
-        TermPlan plan = terms.plan(coming, List.of());
+        TermPlan plan = terms.plan(coming, List.of()).plan();
         String link = "/orders/new?" + coming.stream().map(c -> "class=" + c.id()).collect(Collectors.joining("&"));
         return plan.orders().stream().map(o -> new Task(o.orderBy(), o.late(), "Order from %s for %s".formatted(o.supplier(), buyers(plan, o)), link)).toList();
     }
@@ -124,6 +148,12 @@ class Agenda {
                 .map(TermPlan.Share::title).distinct().collect(Collectors.joining(", "));
     }
 
+    private Task tried(PurchaseOrder o) {
+        Tried<Task> tried = Tried.of(() -> order(o), failure -> Trouble.of("Order %d to %s".formatted(o.id(), o.supplier()), List.of(), failure));
+        return tried instanceof Tried.Worked<Task> worked ? worked.value()
+                : new Task(null, false, ((Tried.Failed<Task>) tried).trouble().sentence(), "/orders/" + o.id());
+    }
+
     private Task order(PurchaseOrder o) {
         LocalDate today = LocalDate.now(clock);
         return o.status() == OrderStatus.DRAFT
@@ -131,15 +161,12 @@ class Agenda {
                 : new Task(o.expectedOn(), o.expectedOn().isBefore(today), "Receive order %d from %s".formatted(o.id(), o.supplier()), "/orders/" + o.id());
     }
 
-    /** Past classes that still keep others from what lies on the shelf. */
-    private List<Task> releases(List<CraftClass> past) {
-        Set<Long> reserving = ledger.reservingClasses();
-        return past.stream().filter(c -> reserving.contains(c.id()))
-                .map(c -> new Task(c.endsAt().toLocalDate(), false, "Release what “%s” did not use".formatted(c.title()), "/classes/" + c.id() + "/reservation"))
-                .toList();
+    /** Of a past class that still keeps others from what lies on the shelf. */
+    private static Task release(ClassLine c) {
+        return new Task(c.endsAt().toLocalDate(), false, "Release what “%s” did not use".formatted(c.title()), "/classes/" + c.id() + "/reservation");
     }
 
-    private static Task review(CraftClass c) {
+    private static Task review(ClassLine c) {
         return new Task(c.endsAt().toLocalDate(), false, "Review “%s”".formatted(c.title()), "/classes/" + c.id() + "/review");
     }
 }

@@ -3,7 +3,6 @@ package benchful.home;
 import benchful.samples.Samples;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -31,7 +30,6 @@ public class HomePages {
     }
 
     @GET
-    @Transactional
     public TemplateInstance show() {
         return agenda.nothingStored() ? Templates.welcome() : Templates.show(agenda.today(), samples.present());
     }

@@ -1,9 +1,13 @@
 package benchful.orders;
 
 import benchful.batches.KitBatch;
+import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
 import benchful.core.buying.SupplierOrder;
 import benchful.plans.TermPlan;
+import benchful.plans.TermService;
+import benchful.web.Errand;
+import benchful.web.Trouble;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 
@@ -11,25 +15,45 @@ import java.util.List;
  * What coming classes and kits for sale miss, bought for together.
  *
  * @param coming classes that can be chosen
+ * @param more how many come after those
  * @param kits for sale that can be chosen
- * @param chosen classes that are bought for
- * @param chosenKits kits for sale that are bought for
- * @param fill whether the shelf is filled up along with them
- * @param plan null where nothing is chosen
+ * @param choice what is bought for
+ * @param bought the plan, and what was left out; null where nothing is chosen, and while it is worked out
+ * @param underway the work on a long plan; null where there is none
  */
 @TemplateData
-public record BuyPage(List<CraftClass> coming, List<KitBatch> kits, List<CraftClass> chosen, List<KitBatch> chosenKits, boolean fill, TermPlan plan) {
+public record BuyPage(List<ClassLine> coming, long more, List<KitBatch> kits, Choice choice, TermService.Together bought, Errand<TermService.Together> underway) {
 
-    public boolean has(CraftClass c) {
-        return chosen.contains(c);
+    public boolean has(ClassLine c) {
+        return choice.classes().stream().anyMatch(chosen -> chosen.id() == c.id());
     }
 
     public boolean makes(KitBatch b) {
-        return chosenKits.contains(b);
+        return choice.kits().contains(b);
+    }
+
+    public boolean fill() {
+        return choice.fill();
+    }
+
+    public List<CraftClass> chosen() {
+        return choice.classes();
+    }
+
+    public List<KitBatch> chosenKits() {
+        return choice.kits();
+    }
+
+    public TermPlan plan() {
+        return bought == null ? null : bought.plan();
+    }
+
+    public List<Trouble> leftOut() {
+        return bought == null ? List.of() : bought.leftOut();
     }
 
     /** Null where nothing is to be ordered. */
     public List<SupplierOrder> orders() {
-        return plan == null || plan.orders().isEmpty() ? null : plan.orders();
+        return plan() == null || plan().orders().isEmpty() ? null : plan().orders();
     }
 }

@@ -10,7 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What stands on open orders and has not come: drafts count too, so that nothing is written down twice. */
+/** What stands on open orders and has not come: drafts count too, so that nothing is written down twice. A line that can't be read counts as nothing. */
 @ApplicationScoped
 class OnTheWay implements Incoming {
 
@@ -21,8 +21,8 @@ class OnTheWay implements Incoming {
         Map<Long, Quantity> coming = new HashMap<>();
         orders.stream().filter(o -> o.classIds.isEmpty() || o.classIds.stream().anyMatch(classIds::contains))
                 .flatMap(o -> o.lines.stream())
-                .filter(l -> l.outstanding() > 0 && l.stocked != null && measured(l.stocked, l.holds))
-                .forEach(l -> coming.merge(l.stocked.id(), l.holds.times(l.outstanding()), Quantity::plus));
+                .filter(OrderLine::readable).filter(l -> l.outstanding() > 0 && l.stocked != null && measured(l.stocked, l.holds()))
+                .forEach(l -> coming.merge(l.stocked.id(), l.holds().times(l.outstanding()), Quantity::plus));
         return coming;
     }
 

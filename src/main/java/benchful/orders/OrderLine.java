@@ -1,8 +1,10 @@
 package benchful.orders;
 
 import benchful.catalogue.Material;
+import benchful.catalogue.StoredAmount;
 import benchful.core.buying.Purchase;
 import benchful.core.quantity.Quantity;
+import benchful.web.Unusable;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -39,7 +41,7 @@ public class OrderLine extends PanacheEntityBase {
     String material;
 
     int packs;
-    Quantity holds;
+    StoredAmount holds;
     BigDecimal price;
     BigDecimal vat;
     LocalDate neededBy;
@@ -54,7 +56,7 @@ public class OrderLine extends PanacheEntityBase {
         this.stocked = stocked;
         this.material = purchase.material();
         this.packs = purchase.packs();
-        this.holds = purchase.holds();
+        this.holds = StoredAmount.of(purchase.holds());
         this.price = purchase.price().getAmount();
         this.vat = vat;
         this.neededBy = purchase.arriveBy();
@@ -62,7 +64,7 @@ public class OrderLine extends PanacheEntityBase {
 
     /** The line with its exact value before VAT and its VAT. */
     public Purchase purchase() {
-        return Purchase.of(material, packs, holds, BigMoney.of(CurrencyUnit.of(order.currency), price), vat, neededBy);
+        return Purchase.of(material, packs, holds(), BigMoney.of(CurrencyUnit.of(order.currency), price), vat, neededBy);
     }
 
     public long id() {
@@ -77,8 +79,17 @@ public class OrderLine extends PanacheEntityBase {
         return packs;
     }
 
+    /** @throws benchful.web.Unusable where what is stored can't be read */
     public Quantity holds() {
-        return holds;
+        return StoredAmount.read(holds, "the pack of “%s” on order %d".formatted(material, order.id()), "/orders/" + order.id());
+    }
+
+    boolean readable() {
+        try {
+            return holds() != null;
+        } catch (Unusable e) {
+            return false;
+        }
     }
 
     /** Packs that have come. */

@@ -2,7 +2,6 @@ package benchful.orders;
 
 import io.quarkus.qute.TemplateData;
 import java.time.LocalDate;
-import java.util.List;
 import org.joda.money.Money;
 
 /**
@@ -18,10 +17,6 @@ public record OrderRow(long id, String supplier, OrderStatus status, LocalDate d
         LocalDate day = order.status() == OrderStatus.DRAFT ? order.orderBy() : order.status().awaited() ? order.expectedOn() : null;
         boolean overdue = order.status().awaited() && order.expectedOn().isBefore(today);
         return new OrderRow(order.id(), order.supplier(), order.status(), day, overdue || order.late(today), order.totals().total());
-    }
-
-    static List<OrderRow> of(List<PurchaseOrder> orders, LocalDate today) {
-        return orders.stream().map(o -> of(o, today)).toList();
     }
 
     public boolean draft() {

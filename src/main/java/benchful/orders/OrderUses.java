@@ -5,7 +5,6 @@ import benchful.catalogue.Supplier;
 import benchful.web.Uses;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import java.util.function.Predicate;
 
 /** A supplier, and a material, stays as long as an order of it is open. */
 @ApplicationScoped
@@ -13,11 +12,11 @@ class OrderUses implements Uses {
 
     @Override
     public List<Use> of(Class<?> kind, Object id, String name) {
-        return kind == Supplier.class ? open(o -> o.seller != null && id.equals(o.seller.id()))
-                : kind == Material.class ? open(o -> o.lines.stream().anyMatch(l -> l.stocked != null && id.equals(l.stocked.id()))) : List.of();
+        return kind == Supplier.class ? open("o.seller.id = ?1", id)
+                : kind == Material.class ? open("exists (select 1 from OrderLine l where l.order = o and l.stocked.id = ?1)", id) : List.of();
     }
 
-    private static List<Use> open(Predicate<PurchaseOrder> which) {
-        return PurchaseOrder.open().stream().filter(which).map(o -> new Use("the order %d to %s".formatted(o.id, o.supplier), "/orders/" + o.id)).toList();
+    private static List<Use> open(String which, Object id) {
+        return PurchaseOrder.<PurchaseOrder>list("from PurchaseOrder o where o.status in (DRAFT, SENT, PART_RECEIVED) and " + which + " order by o.id desc", id).stream().map(o -> new Use("the order %d to %s".formatted(o.id, o.supplier), "/orders/" + o.id)).toList();
     }
 }

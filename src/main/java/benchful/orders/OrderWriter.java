@@ -1,11 +1,13 @@
 package benchful.orders;
 
 import benchful.batches.BatchService;
+import benchful.batches.KitBatch;
 import benchful.catalogue.Material;
 import benchful.catalogue.Offer;
 import benchful.catalogue.Supplier;
 import benchful.catalogue.SupplierOffer;
 import benchful.classes.CraftClass;
+import benchful.classes.Picks;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.SupplierOrder;
 import benchful.plans.TermPlan;
@@ -14,15 +16,22 @@ import benchful.plans.TermService;
 import benchful.stock.Cause;
 import benchful.stock.MovementKind;
 import benchful.stock.StockLedger;
+import benchful.web.Headway;
+import benchful.web.Tried;
+import benchful.web.Trouble;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
@@ -47,18 +56,54 @@ class OrderWriter {
         this.clock = clock;
     }
 
-    /** What to buy for the chosen; null where nothing is chosen. */
-    TermPlan plan(Choice choice) {
-        List<TermRequest.Part> others = Stream.concat(choice.kits().stream().map(batches::part),
-                choice.fill() ? ShelfFill.part().stream() : Stream.empty()).toList();
-        return choice.classes().isEmpty() && others.isEmpty() ? null : terms.plan(choice.classes(), others);
+    /** What to buy for the chosen, and what of it is left out; null where nothing is chosen. */
+    TermService.Together plan(Choice choice) {
+        Asked asked = asked(choice);
+        return asked.isEmpty() ? null : plan(asked, Headway.NONE);
+    }
+
+    /**
+     * What is read of a choice before anything is worked out.
+     *
+     * @param leftOut kits that can't be read
+     */
+    record Asked(TermService.Gathered gathered, List<Trouble> leftOut) {
+        boolean isEmpty() {
+            return gathered.size() == 0 && leftOut.isEmpty() && gathered.leftOut().isEmpty();
+        }
+    }
+
+    Asked asked(Choice choice) {
+        List<Tried<TermRequest.Part>> kits = choice.kits().stream().map(this::tried).toList();
+        List<TermRequest.Part> others = new ArrayList<>(Tried.worked(kits));
+        if (choice.fill()) {
+            QuarkusTransaction.joiningExisting().call(() -> ShelfFill.part(taken(choice.classes(), others))).ifPresent(others::add);
+        }
+        return new Asked(terms.gathered(choice.classes(), others), Tried.troubles(kits));
+    }
+
+    /** A class that can't be read takes nothing here; it is named where it is planned. */
+    private static Set<String> taken(List<CraftClass> classes, List<TermRequest.Part> others) {
+        Stream<String> ofClasses = classes.stream().flatMap(c -> c.materials().stream());
+        return Stream.concat(ofClasses, others.stream().flatMap(p -> Picks.names(p.file().project(), p.file().setup()).stream())).collect(Collectors.toSet());
+    }
+
+    TermService.Together plan(Asked asked, Headway headway) {
+        TermService.Together plan = terms.plan(asked.gathered(), headway);
+        return new TermService.Together(plan.plan(), Stream.concat(asked.leftOut().stream(), plan.leftOut().stream()).toList());
+    }
+
+    private Tried<TermRequest.Part> tried(KitBatch batch) {
+        return Tried.of(() -> batches.part(batch), failure -> Trouble.of("Kits for sale “%s”".formatted(batch.title()),
+                List.of(new Trouble.Mend("Change these kits", "/batches/%d/edit".formatted(batch.id()))), failure));
     }
 
     /** A draft to each supplier of what the chosen miss; none where nothing is missing any more. */
     @Transactional
     List<PurchaseOrder> write(Choice choice) {
         database.createNativeQuery(ONE_AT_A_TIME, Integer.class).getResultList();
-        TermPlan plan = plan(choice);
+        TermService.Together together = plan(choice);
+        TermPlan plan = together == null ? null : together.plan();
         List<Long> ids = choice.classes().stream().map(CraftClass::id).toList();
         return plan == null ? List.of() : plan.orders().stream().map(o -> draft(o, ids)).filter(Objects::nonNull).toList();
     }
@@ -94,7 +139,7 @@ class OrderWriter {
         order.lines.stream().filter(l -> receipt.of(l) > 0).sorted(Comparator.comparing(l -> l.stocked == null ? 0 : l.stocked.id())).forEach(l -> {
             l.received += receipt.of(l);
             if (l.stocked != null) {
-                ledger.move(l.stocked.id(), MovementKind.RECEIVED, l.holds.times(receipt.of(l)), cause);
+                ledger.move(l.stocked.id(), MovementKind.RECEIVED, l.holds().times(receipt.of(l)), cause);
             }
         });
         order.received();

@@ -1,9 +1,20 @@
 package benchful.orders;
 
 import benchful.batches.KitBatch;
+import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
+import benchful.plans.TermService;
+import benchful.web.Asker;
+import benchful.web.Errand;
+import benchful.web.Errands;
+import benchful.web.Headway;
+import benchful.web.Paged;
 import benchful.web.Pages;
+import benchful.web.Sought;
+import benchful.web.Tried;
+import benchful.web.Trouble;
 import benchful.web.door.Costly;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -16,26 +27,38 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The list of orders, and writing new ones for any coming classes. */
 @Path("/orders")
 @Produces(MediaType.TEXT_HTML)
 class OrdersPages {
+    /** Bought for at first, where nothing is chosen yet: what is needed soon. */
+    private static final int AT_FIRST = 12;
+    /** So many are worked out while the browser waits; more take a page that shows how far they are. */
+    private static final int AT_A_GO = 14;
+    private static final int MOST_LISTED = 200;
+    private static final Duration AT_ONCE = Duration.ofMillis(1500);
+
     private final OrderWriter writer;
+    private final Errands errands;
     private final Clock clock;
 
-    OrdersPages(OrderWriter writer, Clock clock) {
+    OrdersPages(OrderWriter writer, Errands errands, Clock clock) {
         this.writer = writer;
+        this.errands = errands;
         this.clock = clock;
     }
 
     @CheckedTemplate(basePath = "orders")
     static class Templates {
-        static native TemplateInstance index(List<OrderRow> open, List<OrderRow> closed);
+        static native TemplateInstance index(List<OrderRow> open, Paged<OrderRow> closed, List<Trouble> troubles);
 
         static native TemplateInstance buy(BuyPage page);
 
@@ -44,39 +67,63 @@ class OrdersPages {
 
     @GET
     @Transactional
-    public TemplateInstance index() {
-        LocalDate today = LocalDate.now(clock);
-        return Templates.index(OrderRow.of(PurchaseOrder.open(), today), OrderRow.of(PurchaseOrder.closed(), today));
+    public TemplateInstance index(UriInfo uri) {
+        Paged<PurchaseOrder> closed = PurchaseOrder.closed(Sought.of(uri.getQueryParameters()));
+        List<Tried<OrderRow>> open = rows(PurchaseOrder.open());
+        List<Tried<OrderRow>> done = rows(closed.rows());
+        return Templates.index(Tried.worked(open), closed.with(Tried.worked(done)), Stream.of(open, done).flatMap(all -> Tried.troubles(all).stream()).toList());
     }
 
-    /** Proposes orders for what is ticked; for all coming classes and the shelf where nothing is. */
+    private List<Tried<OrderRow>> rows(List<PurchaseOrder> orders) {
+        LocalDate today = LocalDate.now(clock);
+        return orders.stream().map(o -> Tried.of(() -> OrderRow.of(o, today), failure -> Trouble.of("Order %d to %s".formatted(o.id(), o.supplier()), List.of(), failure))).toList();
+    }
+
+    /** Proposes orders for what is ticked; for the next classes and the shelf where nothing is. */
     @GET
     @Costly
     @Path("new")
-    @Transactional
     public TemplateInstance fresh(@QueryParam("class") List<String> classes, @QueryParam("batch") List<String> kits, @QueryParam("fill") String fill) {
-        boolean nothingTicked = classes.isEmpty() && kits.isEmpty();
-        List<CraftClass> coming = coming();
-        List<KitBatch> made = KitBatch.all();
-        Choice choice = new Choice(coming.stream().filter(c -> nothingTicked || among(classes, c.id())).toList(),
-                made.stream().filter(b -> among(kits, b.id())).toList(), nothingTicked || fill != null);
-        return Templates.buy(new BuyPage(coming, made, choice.classes(), choice.kits(), choice.fill(), writer.plan(choice)));
+        Offered offered = QuarkusTransaction.requiringNew().call(() -> offered(classes, kits, fill != null));
+        OrderWriter.Asked asked = writer.asked(offered.choice());
+        if (asked.isEmpty()) {
+            return offered.page(null, null);
+        }
+        if (asked.gathered().size() <= AT_A_GO) {
+            return offered.page(writer.plan(asked, Headway.NONE), null);
+        }
+        Errand<TermService.Together> errand = errands.send("what to buy for " + offered.choice().ids(), asked.gathered().question(),
+                e -> Asker.during(e::isGivenUp, () -> writer.plan(asked, e)));
+        return errand.result(AT_ONCE).map(found -> offered.page(found, null)).orElseGet(() -> offered.page(null, errand));
     }
 
+    /** Worked out before the transaction, in which it is then remembered. */
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Transactional
     public Response create(MultivaluedMap<String, String> form) {
-        List<PurchaseOrder> written = writer.write(new Choice(coming().stream().filter(c -> among(form.get("class"), c.id())).toList(),
-                KitBatch.all().stream().filter(b -> among(form.get("batch"), b.id())).toList(), form.containsKey("fill")));
+        Choice choice = QuarkusTransaction.requiringNew().call(() -> chosen(form.getOrDefault("class", List.of()), form.getOrDefault("batch", List.of()), form.containsKey("fill")));
+        writer.plan(choice);
+        List<PurchaseOrder> written = writer.write(choice);
         return Pages.seeOther(written.size() == 1 ? "/orders/" + written.get(0).id() : "/orders");
     }
 
-    private List<CraftClass> coming() {
-        return CraftClass.from(LocalDateTime.now(clock));
+    /** What can be chosen, and what is. */
+    private record Offered(List<ClassLine> coming, long more, List<KitBatch> kits, Choice choice) {
+        TemplateInstance page(TermService.Together bought, Errand<TermService.Together> underway) {
+            return Templates.buy(new BuyPage(coming, more, kits, choice, bought, underway));
+        }
     }
 
-    private static boolean among(List<String> ticked, long id) {
-        return ticked != null && ticked.contains(String.valueOf(id));
+    private Offered offered(List<String> classes, List<String> kits, boolean fill) {
+        LocalDateTime now = LocalDateTime.now(clock);
+        List<ClassLine> coming = CraftClass.linesFrom(now, MOST_LISTED);
+        boolean nothingTicked = classes.isEmpty() && kits.isEmpty();
+        Choice choice = nothingTicked ? new Choice(CraftClass.next(now, AT_FIRST), List.of(), true) : chosen(classes, kits, fill);
+        return new Offered(coming, CraftClass.countFrom(now) - coming.size(), KitBatch.all(), choice);
+    }
+
+    private Choice chosen(List<String> classes, List<String> kits, boolean fill) {
+        List<Long> ids = classes.stream().flatMap(id -> Pages.number(id).stream()).toList();
+        return new Choice(CraftClass.from(LocalDateTime.now(clock), ids), KitBatch.all().stream().filter(b -> kits.contains(String.valueOf(b.id()))).toList(), fill);
     }
 }

@@ -4,6 +4,8 @@ import benchful.catalogue.Supplier;
 import benchful.core.buying.LeadTime;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.Totals;
+import benchful.web.Paged;
+import benchful.web.Sought;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.CollectionTable;
@@ -219,9 +221,11 @@ public class PurchaseOrder extends PanacheEntityBase {
         return list("status in (DRAFT, SENT, PART_RECEIVED) order by id desc");
     }
 
-    /** Received and cancelled ones, the latest first. */
-    static List<PurchaseOrder> closed() {
-        return list("status in (RECEIVED, CANCELLED) order by id desc");
+    /** A page of received and cancelled ones, the latest first. */
+    static Paged<PurchaseOrder> closed(Sought sought) {
+        String which = "status in (RECEIVED, CANCELLED) and lower(cast(id as string) || ' ' || supplier) like ?1 escape '!'";
+        return new Paged<>(PurchaseOrder.<PurchaseOrder>find(which + " order by id desc", sought.pattern()).page(sought.page() - 1, Sought.LINES).list(),
+                count(which, sought.pattern()), sought);
     }
 
     public static Optional<PurchaseOrder> byId(long id) {

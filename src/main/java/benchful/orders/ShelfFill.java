@@ -16,6 +16,7 @@ import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,9 +27,14 @@ final class ShelfFill {
 
     private ShelfFill() {}
 
-    /** One piece, made of the least of each material that has one; none where no material has. */
-    static Optional<TermRequest.Part> part() {
-        List<MaterialSheet> kept = Material.all().stream().map(Material::toSheet).filter(m -> m.minimum() != null && m.minimum().signum() > 0).toList();
+    /**
+     * One piece, made of the least of each material that has one; none where no material has. What has enough, and is taken by
+     * nobody, needs nothing and is passed over.
+     *
+     * @param taken names of materials that classes take
+     */
+    static Optional<TermRequest.Part> part(Collection<String> taken) {
+        List<MaterialSheet> kept = Material.toFill(taken).stream().flatMap(m -> m.readable().stream()).filter(m -> m.minimum() != null && m.minimum().signum() > 0).toList();
         return kept.isEmpty() ? Optional.empty() : Optional.of(new TermRequest.Part(TITLE, file(new CatalogueSheet(kept, List.of()))));
     }
 

@@ -1,6 +1,7 @@
 package benchful.packing;
 
 import benchful.classes.CraftClass;
+import benchful.plans.PlanService;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -22,8 +23,10 @@ import java.util.List;
 @Produces(MediaType.TEXT_HTML)
 class CuttingPages {
     private final CuttingWork work;
+    private final PlanService plans;
 
-    CuttingPages(CuttingWork work) {
+    CuttingPages(CuttingWork work, PlanService plans) {
+        this.plans = plans;
         this.work = work;
     }
 
@@ -35,16 +38,18 @@ class CuttingPages {
     }
 
     @GET
-    @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
-        return page(CraftClass.byId(id).orElseThrow(NotFoundException::new), null);
+        return plans.before(id, plans::materials, () -> page(CraftClass.byId(id).orElseThrow(NotFoundException::new), null));
     }
 
     @POST
     @Path("{material: \\d+}")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Transactional
     public Response create(@PathParam("id") long id, @PathParam("material") long material, MultivaluedMap<String, String> form) {
+        return plans.before(id, plans::materials, () -> created(id, material, form));
+    }
+
+    private Response created(long id, long material, MultivaluedMap<String, String> form) {
         CraftClass craftClass = toChange(id);
         return work.cut(craftClass, material, form.getFirst("seen")) ? Pages.seeOther("/classes/" + id + "/cutting")
                 : Pages.stale(page(craftClass, "The plan has changed since you looked, so nothing was written down. This is how it is cut now."));

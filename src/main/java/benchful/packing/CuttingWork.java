@@ -4,7 +4,6 @@ import benchful.catalogue.Material;
 import benchful.classes.CraftClass;
 import benchful.plans.CutOut;
 import benchful.plans.MaterialsPlan;
-import benchful.plans.MaterialsPlanner;
 import benchful.plans.PlanService;
 import benchful.stock.CutMaterial;
 import benchful.stock.Offcuts;
@@ -34,7 +33,7 @@ class CuttingWork {
     @Transactional
     List<CuttingRow> rows(CraftClass craftClass) {
         Map<String, CutMaterial> done = CutMaterial.of(List.of(craftClass.id())).stream().collect(Collectors.toMap(CutMaterial::material, Function.identity()));
-        MaterialsPlan plan = MaterialsPlanner.plan(plans.file(craftClass));
+        MaterialsPlan plan = plans.materials(plans.file(craftClass));
         return plan.materials().stream().filter(m -> CutOut.of(m).isPresent())
                 .map(m -> CuttingRow.of(m, Material.byName(m.name()).map(Material::id).orElse(null), done.get(m.name()), clock.getZone())).toList();
     }

@@ -1,6 +1,7 @@
 package benchful.packing;
 
 import benchful.catalogue.Material;
+import benchful.catalogue.StoredAmount;
 import benchful.core.quantity.Quantity;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
@@ -35,7 +36,7 @@ public class PackedContent extends PanacheEntityBase {
     @JoinColumn(name = "material_id")
     Material stocked;
 
-    Quantity amount;
+    StoredAmount amount;
 
     /** How much of the class's reservation was used up for it [held unit]. */
     BigDecimal released = BigDecimal.ZERO;
@@ -49,8 +50,13 @@ public class PackedContent extends PanacheEntityBase {
         this.classId = classId;
         this.kit = kit;
         this.material = material;
-        this.amount = amount.measurable();
+        this.amount = StoredAmount.of(amount);
         this.packedAt = now.truncatedTo(ChronoUnit.MICROS);
+    }
+
+    /** @throws benchful.web.Unusable where what is stored can't be read */
+    Quantity amount() {
+        return StoredAmount.read(amount, "what was packed of “%s” for this class".formatted(material), null);
     }
 
     static List<PackedContent> of(long classId) {

@@ -34,7 +34,7 @@ public class Packer {
     /** The packing list of a class as it stands. */
     @Transactional
     public PackingList list(CraftClass craftClass) {
-        return list(craftClass, Requirements.of(plans.file(craftClass)));
+        return list(craftClass, plans.needs(plans.file(craftClass)));
     }
 
     /** The same where what the class takes is known already. */
@@ -81,14 +81,14 @@ public class Packer {
 
     private void pack(PackedContent content, String note) {
         if (content.stocked != null) {
-            content.released = ledger.pack(content.stocked.id(), content.classId, content.amount, note);
+            content.released = ledger.pack(content.stocked.id(), content.classId, content.amount(), note);
         }
         content.persist();
     }
 
     private void putBack(PackedContent content, String note) {
         if (content.stocked != null) {
-            ledger.unpack(content.stocked.id(), content.classId, content.amount, content.released, note);
+            ledger.unpack(content.stocked.id(), content.classId, content.amount(), content.released, note);
         }
         content.delete();
     }

@@ -36,7 +36,7 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
     public record Stray(String kit, String material, Quantity amount) {}
 
     static PackingList of(Requirements required, List<PackedContent> packed) {
-        Map<List<String>, Quantity> ticks = packed.stream().collect(Collectors.toMap(p -> List.of(p.kit, p.material), p -> p.amount));
+        Map<List<String>, Quantity> ticks = packed.stream().collect(Collectors.toMap(p -> List.of(p.kit, p.material), p -> p.amount()));
         List<Box> boxes = new ArrayList<>();
         Map<String, Integer> titles = new LinkedHashMap<>();
         for (Kit kit : required.kits()) {
@@ -67,7 +67,7 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
 
     private static List<Stray> strays(List<Box> boxes, List<PackedContent> packed) {
         Set<List<String>> planned = boxes.stream().flatMap(b -> b.items().stream().map(i -> List.of(b.key(), i.material()))).collect(Collectors.toSet());
-        return packed.stream().filter(p -> !planned.contains(List.of(p.kit, p.material))).map(p -> new Stray(p.kit, p.material, p.amount)).toList();
+        return packed.stream().filter(p -> !planned.contains(List.of(p.kit, p.material))).map(p -> new Stray(p.kit, p.material, p.amount())).toList();
     }
 
     /** A box in words that name nobody: "kit 3", "bench". */

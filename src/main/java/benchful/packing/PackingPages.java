@@ -2,10 +2,10 @@ package benchful.packing;
 
 import benchful.catalogue.Overdrawn;
 import benchful.classes.CraftClass;
+import benchful.plans.PlanService;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -31,9 +31,11 @@ class PackingPages {
     private static final String ALL = "all";
 
     private final Packer packer;
+    private final PlanService plans;
 
-    PackingPages(Packer packer) {
+    PackingPages(Packer packer, PlanService plans) {
         this.packer = packer;
+        this.plans = plans;
     }
 
     @CheckedTemplate(basePath = "packing")
@@ -44,8 +46,11 @@ class PackingPages {
     }
 
     @GET
-    @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
+        return plans.before(id, plans::needs, () -> shown(id));
+    }
+
+    private TemplateInstance shown(long id) {
         CraftClass craftClass = CraftClass.byId(id).orElseThrow(NotFoundException::new);
         PackingList list = packer.list(craftClass);
         return Templates.show(id, craftClass.title(), list, Overdrawn.among(list.materials()));
@@ -58,8 +63,11 @@ class PackingPages {
      */
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        return plans.before(id, plans::needs, () -> updated(id, form));
+    }
+
+    private Response updated(long id, MultivaluedMap<String, String> form) {
         CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
         List<String> kits = form.getOrDefault("kit", List.of());
         packer.change(craftClass, IntStream.rangeClosed(1, kits.size()).mapToObj(number -> changed(kits.get(number - 1), number, form)).toList());

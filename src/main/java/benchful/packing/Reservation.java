@@ -46,7 +46,7 @@ class Reservation {
     /** What there is of each material the class needs, as far as it is in the catalogue. */
     @Transactional
     List<ReservationRow> rows(CraftClass craftClass) {
-        Requirements required = Requirements.of(plans.file(craftClass));
+        Requirements required = plans.needs(plans.file(craftClass));
         List<Long> ids = List.of(craftClass.id());
         Map<Long, BigDecimal> reserved = ledger.reserved(craftClass.id());
         Map<Long, BigDecimal> kept = ledger.kept(ids);

@@ -1,6 +1,7 @@
 package benchful.packing;
 
 import benchful.classes.CraftClass;
+import benchful.plans.PlanService;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -20,8 +21,10 @@ import java.util.List;
 @Produces(MediaType.TEXT_HTML)
 class ReservationPages {
     private final Reservation reservation;
+    private final PlanService plans;
 
-    ReservationPages(Reservation reservation) {
+    ReservationPages(Reservation reservation, PlanService plans) {
+        this.plans = plans;
         this.reservation = reservation;
     }
 
@@ -33,18 +36,22 @@ class ReservationPages {
     }
 
     @GET
-    @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
+        return plans.before(id, plans::needs, () -> page(id));
+    }
+
+    private TemplateInstance page(long id) {
         CraftClass craftClass = CraftClass.byId(id).orElseThrow(NotFoundException::new);
         List<ReservationRow> rows = reservation.rows(craftClass);
         return Templates.reservation(id, craftClass.title(), rows, rows.stream().anyMatch(r -> r.reserved().signum() > 0));
     }
 
     @POST
-    @Transactional
     public Response create(@PathParam("id") long id) {
-        reservation.reserve(toChange(id));
-        return shown(id);
+        return plans.before(id, plans::needs, () -> {
+            reservation.reserve(toChange(id));
+            return shown(id);
+        });
     }
 
     @POST

@@ -2,6 +2,7 @@ package benchful.plans;
 
 import benchful.classes.CraftClass;
 import benchful.core.lesson.advice.Progress;
+import benchful.web.Asker;
 import benchful.web.Errand;
 import benchful.web.Errands;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -20,7 +21,7 @@ class AdviceErrands {
 
     /** The one under way or finished for the same file, or a new one. */
     Errand<Optional<Suggestions>> of(CraftClass craftClass, ClassFile file) {
-        return errands.send(purpose(craftClass), file, errand -> planner.suggestions(file, progress(errand)));
+        return errands.send(purpose(craftClass), file, errand -> Asker.during(errand::isGivenUp, () -> planner.suggestions(file, progress(errand))));
     }
 
     void keepOnlyFor(CraftClass craftClass, ClassFile file) {

@@ -7,7 +7,6 @@ import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.advice.Progress;
-import benchful.core.lesson.risk.ClassSimulation;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
 import benchful.projects.Step;
@@ -27,9 +26,11 @@ public class ClassPlanner {
     private static final BigDecimal MOST_REPEATS = BigDecimal.valueOf(10_000);
 
     private final LessonPlanner lessons;
+    private final Remembered remembered;
 
-    ClassPlanner(LessonPlanner lessons) {
+    ClassPlanner(LessonPlanner lessons, Remembered remembered) {
         this.lessons = lessons;
+        this.remembered = remembered;
     }
 
     public ClassPlan plan(ClassFile file) {
@@ -39,8 +40,8 @@ public class ClassPlanner {
     /** @param today to tell what can't arrive in time any more; null to leave that open */
     public ClassPlan plan(ClassFile file, LocalDate today) {
         LessonRequest request = request(file);
-        LessonOutcome lesson = lessons.plan(request);
-        MaterialsPlan materials = MaterialsPlanner.plan(file, today);
+        LessonOutcome lesson = remembered.lesson(request);
+        MaterialsPlan materials = remembered.materials(file, today);
         List<Advice> advice = AdviceFinder.of(file);
         return lesson instanceof Planned planned
                 ? new ClassPlan(planned.plan(), null, request.breaks(), List.of(), materials, advice, null)
@@ -49,7 +50,12 @@ public class ClassPlanner {
 
     /** The same plan with the chance of ending on time, from simulated classes; as it is where there is no plan. */
     public ClassPlan withRisk(ClassFile file, ClassPlan plan) {
-        return plan.lesson() == null ? plan : plan.withRisk(ClassSimulation.of(request(file), plan.lesson()));
+        return plan.lesson() == null ? plan : plan.withRisk(remembered.risk(request(file), plan.lesson()));
+    }
+
+    /** Whether it ends within its hours. */
+    public boolean fits(ClassFile file) {
+        return remembered.lesson(request(file)) instanceof Planned planned && planned.plan().fits();
     }
 
     /** What would help it to end on time; none where it can't be planned. Takes seconds: tells how far it is and can be given up. */

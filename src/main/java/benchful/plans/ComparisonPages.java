@@ -14,7 +14,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -53,7 +52,6 @@ class ComparisonPages {
     /** @param with what-ifs as {@link WhatIf#sent}; one with a fault is named with it and left out */
     @GET
     @Costly
-    @Transactional
     public TemplateInstance show(@PathParam("id") long id, @QueryParam("with") List<String> with) {
         Table table = new Table(existing(id));
         return table.page(whatIfs(with), null);
@@ -63,7 +61,6 @@ class ComparisonPages {
     @POST
     @Costly
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Transactional
     public Response add(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
         Table table = new Table(existing(id));
         List<WhatIf> before = whatIfs(typed.getOrDefault("with", List.of()));
@@ -85,8 +82,8 @@ class ComparisonPages {
         return whatIfs.stream().map(w -> "with=" + w.inAddress()).collect(Collectors.joining("&"));
     }
 
-    private static CraftClass existing(long id) {
-        return CraftClass.byId(id).orElseThrow(NotFoundException::new);
+    private CraftClass existing(long id) {
+        return plans.craftClass(id).orElseThrow(NotFoundException::new);
     }
 
     /** One class's comparison in the making. */

@@ -2,6 +2,7 @@ package benchful.plans;
 
 import benchful.classes.CraftClass;
 import benchful.core.learning.PlannedStep;
+import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -27,6 +28,8 @@ import org.hibernate.type.descriptor.java.Immutability;
  */
 @Entity
 public class KeptPlan extends PanacheEntityBase {
+    private static final String WHAT = "the plan that was kept when the class was printed or reviewed";
+
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     Long id;
@@ -41,11 +44,11 @@ public class KeptPlan extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    ClassFile file;
+    Stored<ClassFile> file;
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Steps steps;
+    Stored<Steps> steps;
 
     /** The planned steps, by start. */
     public record Steps(List<PlannedStep> planned) {
@@ -66,8 +69,8 @@ public class KeptPlan extends PanacheEntityBase {
     static KeptPlan of(CraftClass craftClass, ClassFile file, List<PlannedStep> steps, String occasion, LocalDateTime at) {
         KeptPlan kept = new KeptPlan();
         kept.craftClass = craftClass;
-        kept.file = file;
-        kept.steps = new Steps(steps);
+        kept.file = Stored.of(file);
+        kept.steps = Stored.of(new Steps(steps));
         kept.occasion = occasion;
         kept.keptAt = at;
         return kept;
@@ -78,12 +81,13 @@ public class KeptPlan extends PanacheEntityBase {
         return find("craftClass = ?1 order by keptAt desc, id desc", craftClass).firstResultOptional();
     }
 
+    /** @throws benchful.web.Unusable where what is stored can't be read */
     public ClassFile file() {
-        return file;
+        return file.read(WHAT, null);
     }
 
     public List<PlannedStep> steps() {
-        return steps.planned();
+        return steps.read(WHAT, null).planned();
     }
 
     public LocalDateTime keptAt() {

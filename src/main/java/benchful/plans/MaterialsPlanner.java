@@ -25,7 +25,12 @@ public final class MaterialsPlanner {
 
     /** @param today orders whose last day is past are marked late; null where that does not matter */
     public static MaterialsPlan plan(ClassFile file, LocalDate today) {
-        Requirements required = Requirements.of(file);
+        return plan(file, today, Requirements::of);
+    }
+
+    /** @param needs tells what the class takes */
+    static MaterialsPlan plan(ClassFile file, LocalDate today, Function<ClassFile, Requirements> needs) {
+        Requirements required = needs.apply(file);
         List<Fault> faults = new ArrayList<>(required.faults());
         List<Sentence> warnings = new ArrayList<>(required.warnings());
         Wants wants = new Wants(file.catalogue(), file.setup().currency(), faults, warnings);

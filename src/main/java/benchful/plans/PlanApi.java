@@ -1,8 +1,13 @@
 package benchful.plans;
 
 import benchful.core.lesson.advice.Progress;
+import benchful.web.Asker;
+import benchful.web.Pages;
 import benchful.web.Problem;
 import benchful.web.SheetReader;
+import benchful.web.Tried;
+import benchful.web.Trouble;
+import benchful.web.Workroom;
 import benchful.web.door.Costly;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -12,6 +17,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.eclipse.microprofile.openapi.annotations.ExternalDocumentation;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -25,10 +34,29 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Path("/api/plan")
 @Tag(name = "Plan")
 public class PlanApi {
+    /** Far more than any class takes that somebody could teach. */
+    private static final Duration LONGEST = Duration.ofSeconds(60);
+    private static final String TOO_LONG = "It was given up after %d s. Ask without suggestions (?suggestions=false), or for fewer students, steps or pieces.".formatted(LONGEST.toSeconds());
+    /** Changes that were not tried when the client left or the time was up. */
+    private static final Progress UNTIL_NOBODY_WAITS = new Progress() {
+        @Override
+        public boolean isCancelled() {
+            Asker.check();
+            return false;
+        }
+
+        @Override
+        public void tried(int done, int all) {
+            // the answer comes in one piece
+        }
+    };
+
     private final ClassPlanner planner;
+    private final Workroom room;
     private final ClassFiles files;
 
-    PlanApi(ClassPlanner planner, ClassFiles files) {
+    PlanApi(ClassPlanner planner, Workroom room, ClassFiles files) {
+        this.room = room;
         this.planner = planner;
         this.files = files;
     }
@@ -54,13 +82,34 @@ public class PlanApi {
             @Parameter(description = "Whether to try out what would help the class to end on time; takes seconds longer.")
                     @QueryParam("suggestions") @DefaultValue("true") boolean suggestions) {
         SheetReader.Reading<ClassFile> reading = files.read(file);
-        return reading instanceof SheetReader.Read<ClassFile> good
-                ? Response.ok(planned(good.sheet(), suggestions), MediaType.APPLICATION_JSON_TYPE).build()
+        return reading instanceof SheetReader.Read<ClassFile> good ? answer(good.sheet(), suggestions)
                 : Problem.faulty((SheetReader.Faulty<ClassFile>) reading);
+    }
+
+    private Response answer(ClassFile file, boolean suggestions) {
+        BooleanSupplier late = within(LONGEST);
+        try {
+            return answer(Tried.of(() -> Asker.until(late, () -> planned(file, suggestions)), failure -> Trouble.of("This class", List.of(), failure)));
+        } catch (CancellationException givenUp) {
+            if (late.getAsBoolean()) {
+                return Problem.of(Pages.UNPROCESSABLE, "This class takes too long to plan", TOO_LONG);
+            }
+            throw givenUp;
+        }
+    }
+
+    private static BooleanSupplier within(Duration longest) {
+        long begun = System.nanoTime();
+        return () -> System.nanoTime() - begun > longest.toNanos();
+    }
+
+    private static Response answer(Tried<ClassPlan> tried) {
+        return tried instanceof Tried.Worked<ClassPlan> worked ? Response.ok(worked.value(), MediaType.APPLICATION_JSON_TYPE).build()
+                : Problem.of(Pages.UNPROCESSABLE, "This class can't be planned", ((Tried.Failed<ClassPlan>) tried).trouble().sentence());
     }
 
     private ClassPlan planned(ClassFile file, boolean suggestions) {
         ClassPlan plan = planner.withRisk(file, planner.plan(file));
-        return suggestions ? plan.withSuggestions(planner.suggestions(file, Progress.NONE).orElse(null)) : plan;
+        return suggestions ? plan.withSuggestions(room.work(() -> planner.suggestions(file, UNTIL_NOBODY_WAITS)).orElse(null)) : plan;
     }
 }

@@ -65,10 +65,9 @@ class PlanPages {
      * @param version of the class after that change
      */
     @GET
-    @Transactional
     public TemplateInstance show(@PathParam("id") long id, @QueryParam("tried") String tried, @QueryParam("undo") String undo,
             @QueryParam("version") String version) {
-        Bench bench = new Bench(existing(id));
+        Bench bench = new Bench(plans.craftClass(id).orElseThrow(NotFoundException::new));
         boolean undoable = undo != null && Pages.number(version).equals(Optional.of(bench.craftClass.version()));
         return tried == null ? bench.page(bench.form(), undoable ? bench.kept(WhatIf.read(undo)) : null) : bench.trial(WhatIf.read(tried));
     }
@@ -77,9 +76,8 @@ class PlanPages {
     @POST
     @Path("trial")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Transactional
     public Response attempt(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
-        Bench bench = new Bench(existing(id));
+        Bench bench = new Bench(plans.craftClass(id).orElseThrow(NotFoundException::new));
         WhatIf whatIf = WhatIf.typed(typed, bench.stored);
         if (bench.reading(whatIf) instanceof SheetReader.Faulty<ClassSetup> faulty) {
             return Pages.faulty(bench.page(SheetForm.faulty(faulty.tree(), faulty.faults(), bench.craftClass.version()), null));

@@ -8,6 +8,7 @@ import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
 import benchful.hazards.HazardLibrary;
 import benchful.projects.ProjectSheet;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -15,18 +16,22 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Gathers what a stored class is planned from, plans it, and keeps the plan that was used. */
 @ApplicationScoped
 public class PlanService {
     private final Shelf shelf;
     private final ClassPlanner planner;
+    private final Remembered remembered;
     private final HazardLibrary hazards;
     private final Clock clock;
 
-    PlanService(Shelf shelf, ClassPlanner planner, HazardLibrary hazards, Clock clock) {
+    PlanService(Shelf shelf, ClassPlanner planner, Remembered remembered, HazardLibrary hazards, Clock clock) {
         this.shelf = shelf;
         this.planner = planner;
+        this.remembered = remembered;
         this.hazards = hazards;
         this.clock = clock;
     }
@@ -35,15 +40,47 @@ public class PlanService {
     @Transactional
     public ClassFile file(CraftClass craftClass) {
         ProjectSheet project = craftClass.project().toSheet();
-        CatalogueSheet sheets = shelf.sheets(Picks.names(project, craftClass.setup()), List.of(craftClass.id()));
+        CatalogueSheet sheets = shelf.sheetsFor(craftClass.id(), Picks.names(project, craftClass.setup()));
         return new ClassFile(project, craftClass.setup(), craftClass.venue() == null ? null : craftClass.venue().toSheet(),
                 sheets.materials(), sheets.suppliers());
+    }
+
+    /** A stored class, with all of it that plans and pages ask for. */
+    @Transactional
+    public Optional<CraftClass> craftClass(long id) {
+        return CraftClass.byId(id);
+    }
+
+    /**
+     * Works out what a transaction is going to ask for, before it begins: it then finds the answer remembered, and no connection
+     * to the database is held while something is worked out.
+     *
+     * @param work what is to be worked out from the class's file
+     */
+    public <T> T before(long id, Consumer<ClassFile> work, Supplier<T> transaction) {
+        QuarkusTransaction.requiringNew().call(() -> CraftClass.byId(id).map(this::file)).ifPresent(work);
+        return QuarkusTransaction.requiringNew().call(transaction::get);
     }
 
     /** With what the hazard library has to say about the class. */
     public ClassPlan plan(ClassFile file) {
         ClassPlan plan = planner.plan(file, LocalDate.now(clock));
         return plan.withAdvice(SafetyAdvice.of(file, plan.lesson(), hazards.find(HazardUses.of(file).ids())));
+    }
+
+    /** What the class takes, before stock and suppliers are asked. */
+    public Requirements needs(ClassFile file) {
+        return remembered.needs(file);
+    }
+
+    /** What it takes, cuts and buys, without a date of today: nothing is late. */
+    public MaterialsPlan materials(ClassFile file) {
+        return remembered.materials(file, null);
+    }
+
+    /** Whether it ends within its hours. */
+    public boolean fits(ClassFile file) {
+        return planner.fits(file);
     }
 
     /** The same plan with the chance of ending on time. */

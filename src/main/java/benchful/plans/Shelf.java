@@ -5,15 +5,23 @@ import benchful.catalogue.Material;
 import benchful.catalogue.MaterialSheet;
 import benchful.catalogue.StockPiece;
 import benchful.catalogue.Supplier;
+import benchful.catalogue.SupplierSheet;
 import benchful.core.quantity.Quantity;
 import benchful.stock.Offcuts;
 import benchful.stock.StockLedger;
+import benchful.web.Unusable;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
+import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The part of the catalogue that classes use, with what there is for them as what is on hand: what is free, what is kept for
@@ -32,19 +40,66 @@ public class Shelf {
         this.incoming = incoming;
     }
 
+    /**
+     * Materials and all suppliers.
+     *
+     * @param materials those that can be used
+     * @param broken    by its name in lower case, why a material can't be used
+     * @param brokenFor why what was cut for a class can't be counted with
+     */
+    public record Sheets(List<MaterialSheet> materials, List<SupplierSheet> suppliers, Map<String, Unusable> broken, Map<Long, Unusable> brokenFor) {
+
+        /** Those that can be used. */
+        public CatalogueSheet all() {
+            return new CatalogueSheet(materials, suppliers);
+        }
+
+        /**
+         * All, for a class and the materials it takes.
+         *
+         * @param classId null for no class
+         * @throws Unusable where one of them can't be used
+         */
+        public CatalogueSheet of(Long classId, Collection<String> names) {
+            Optional.ofNullable(classId).map(brokenFor::get).ifPresent(Sheets::refuse);
+            names.stream().map(n -> broken.get(key(n))).filter(Objects::nonNull).findFirst().ifPresent(Sheets::refuse);
+            return all();
+        }
+
+        private static void refuse(Unusable broken) {
+            throw broken;
+        }
+    }
+
+    private static String key(String name) {
+        return name.strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** The same for one class, or for none in particular; one material that can't be used makes it fail. */
+    public CatalogueSheet sheetsFor(Long classId, Collection<String> names) {
+        return sheets(names, classId == null ? List.of() : List.of(classId)).of(classId, names);
+    }
+
     /** The materials with these names and all suppliers; names that are not in the catalogue are left out. */
-    public CatalogueSheet sheets(Collection<String> names, Collection<Long> classIds) {
+    @Transactional
+    public Sheets sheets(Collection<String> names, Collection<Long> classIds) {
         Map<Long, BigDecimal> kept = ledger.kept(classIds);
         List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(classIds)).toList();
         Map<Long, BigDecimal> cutOff = ledger.cutOff(classIds);
         Map<Long, List<StockPiece>> opened = offcuts.opened(classIds);
         Map<Long, List<StockPiece>> known = offcuts.known(classIds);
-        List<MaterialSheet> materials = Material.named(names).stream().map(m -> {
-            Quantity there = onHand(m, kept, coming).plus(m.shown(cutOff.getOrDefault(m.id(), BigDecimal.ZERO)));
-            Quantity cut = opened.getOrDefault(m.id(), List.of()).stream().map(StockPiece::amount).reduce(Quantity.zero(m.unit()), Quantity::plus);
-            return m.toSheet().onHand(most(Quantity.zero(m.unit()), most(cut, there)).measurable(), known.getOrDefault(m.id(), List.of()));
-        }).toList();
-        return new CatalogueSheet(materials, Supplier.all().stream().map(Supplier::toSheet).toList());
+        List<MaterialSheet> materials = new ArrayList<>();
+        Map<String, Unusable> broken = new HashMap<>();
+        for (Material m : Material.named(names)) {
+            try {
+                Quantity there = onHand(m, kept, coming).plus(m.shown(cutOff.getOrDefault(m.id(), BigDecimal.ZERO)));
+                Quantity cut = opened.getOrDefault(m.id(), List.of()).stream().map(StockPiece::amount).reduce(Quantity.zero(m.unit()), Quantity::plus);
+                materials.add(m.toSheet().onHand(most(Quantity.zero(m.unit()), most(cut, there)).measurable(), known.getOrDefault(m.id(), List.of())));
+            } catch (Unusable e) {
+                broken.put(key(m.name()), e);
+            }
+        }
+        return new Sheets(materials, Supplier.all().stream().map(Supplier::toSheet).toList(), broken, offcuts.broken(classIds));
     }
 
     private static Quantity most(Quantity a, Quantity b) {

@@ -6,7 +6,6 @@ import benchful.web.door.Costly;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
@@ -58,9 +57,8 @@ class SuggestionsPages {
 
     @GET
     @Costly
-    @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
-        CraftClass craftClass = CraftClass.byId(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = plans.craftClass(id).orElseThrow(NotFoundException::new);
         Errand<Optional<Suggestions>> errand = advice.of(craftClass, plans.file(craftClass));
         Optional<Optional<Suggestions>> found = errand.result(AT_ONCE);
         return Templates.suggestions(new SuggestionsPage(craftClass, found.isPresent() ? null : errand, found.flatMap(f -> f).orElse(null)));

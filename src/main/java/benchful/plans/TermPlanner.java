@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -32,14 +33,22 @@ public final class TermPlanner {
     private final List<Fault> faults = new ArrayList<>();
     private final List<Sentence> warnings = new ArrayList<>();
 
-    private TermPlanner(TermRequest request, LocalDate today) {
+    private final BiFunction<ClassFile, Set<String>, Requirements> required;
+
+    private TermPlanner(TermRequest request, LocalDate today, BiFunction<ClassFile, Set<String>, Requirements> required) {
         this.request = request;
         this.today = today;
+        this.required = required;
     }
 
     /** @param today the first day on which an order can be sent; null where that does not matter */
     public static TermPlan plan(TermRequest request, LocalDate today) {
-        return new TermPlanner(request, today).plan();
+        return plan(request, today, Requirements::of);
+    }
+
+    /** @param required tells what a part takes where these materials are cut to length */
+    static TermPlan plan(TermRequest request, LocalDate today, BiFunction<ClassFile, Set<String>, Requirements> required) {
+        return new TermPlanner(request, today, required).plan();
     }
 
     /** The need of one part. */
@@ -66,10 +75,10 @@ public final class TermPlanner {
         Set<String> cut = request.parts().stream().flatMap(p -> ClassNeeds.cut(p.file()).stream()).collect(Collectors.toSet());
         Map<String, List<PartNeed>> parts = new LinkedHashMap<>();
         for (TermRequest.Part part : request.parts()) {
-            Requirements required = Requirements.of(part.file(), cut);
-            required.faults().forEach(f -> faults.add(new Fault(f.pointer(), "%s: %s".formatted(part.title(), f.detail()))));
-            required.warnings().forEach(w -> warnings.add(Sentence.of("%s: %s", part.title(), w.toString())));
-            required.needs().values().stream().filter(need -> need.total().signum() > 0)
+            Requirements taken = required.apply(part.file(), cut);
+            taken.faults().forEach(f -> faults.add(new Fault(f.pointer(), "%s: %s".formatted(part.title(), f.detail()))));
+            taken.warnings().forEach(w -> warnings.add(Sentence.of("%s: %s", part.title(), w.toString())));
+            taken.needs().values().stream().filter(need -> need.total().signum() > 0)
                     .forEach(need -> parts.computeIfAbsent(need.material(), m -> new ArrayList<>()).add(new PartNeed(part, need)));
         }
         return parts;

@@ -16,6 +16,10 @@ import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import benchful.web.Asker;
+import benchful.web.Unusable;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,6 +28,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -83,6 +88,7 @@ final class Wants {
 
     /** What can't be reckoned with becomes a fault, and the need stays unmet. */
     private void want(Need need, LocalDate arriveBy) {
+        Asker.check();
         MaterialSheet material = catalogue.get(need.material());
         if (material == null) {
             warnings.add(Sentence.of("“%s” is not in the catalogue, so it has no waste allowance and no offers.", need.material()));
@@ -95,7 +101,16 @@ final class Wants {
             unmet(need, arriveBy, new Fault(market.pointer(material), e.getMessage()));
         } catch (ArithmeticException e) {
             unmet(need, arriveBy, new Fault(market.pointer(material), TOO_LARGE.formatted(material.name())));
+        } catch (CancellationException givenUp) {
+            throw givenUp;
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+            throw Unusable.failing(words(material.name()), "/materials?find=" + URLEncoder.encode(material.name(), StandardCharsets.UTF_8), e);
         }
+    }
+
+    /** A material, as a failure at it names it. */
+    static String words(String material) {
+        return "the material “%s”".formatted(material);
     }
 
     private Bought bought(Need need, ShoppingList list) {

@@ -3,6 +3,9 @@ package benchful.projects;
 import benchful.bin.EarlierVersion;
 import benchful.core.SkillLevel;
 import benchful.web.Difference;
+import benchful.web.Paged;
+import benchful.web.Sought;
+import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -10,6 +13,7 @@ import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.Query;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -17,6 +21,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.Mutability;
 import org.hibernate.type.SqlTypes;
@@ -47,7 +53,7 @@ public class Project extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    ProjectSheet sheet;
+    Stored<ProjectSheet> sheet;
 
     /** For the database only; see {@link #stored}. */
     protected Project() {}
@@ -73,8 +79,8 @@ public class Project extends PanacheEntityBase {
     public void replace(ProjectSheet sheet, Instant now) {
         sample = false;
         ProjectSheet after = filled(sheet);
-        Optional<EarlierVersion> earlier = EarlierVersion.keep("project", id, EarlierVersion.tree(toSheet()),
-                Difference.between(EarlierVersion.tree(toFullSheet()), EarlierVersion.tree(after)));
+        Optional<EarlierVersion> earlier = EarlierVersion.keep("project", id, EarlierVersion.tree(Stored.kept(this.sheet)),
+                Difference.between(EarlierVersion.tree(isReadable() ? toFullSheet() : this.sheet.tree()), EarlierVersion.tree(after)));
         hold(sheet, now);
         ProjectPicture.replace(id, sheet.pictures(), earlier);
     }
@@ -88,10 +94,11 @@ public class Project extends PanacheEntityBase {
     }
 
     private void hold(ProjectSheet whole, Instant now) {
-        sheet = whole.withName(whole.name().strip()).withPictures(whole.pictures().stream().map(Picture::withoutContent).toList());
-        name = sheet.name();
-        craft = sheet.craft();
-        level = sheet.level();
+        ProjectSheet held = whole.withName(whole.name().strip()).withPictures(whole.pictures().stream().map(Picture::withoutContent).toList());
+        sheet = Stored.of(held);
+        name = held.name();
+        craft = held.craft();
+        level = held.level();
         updatedAt = now.truncatedTo(ChronoUnit.MICROS);
     }
 
@@ -114,8 +121,24 @@ public class Project extends PanacheEntityBase {
         return find("archived = false order by lower(name)").project(ProjectLine.class).list();
     }
 
-    static List<Project> all() {
-        return list("order by lower(name)");
+    /** A page of those that fit a filter, by name. What is not read of a sheet is its summary, which the database looks through. */
+    static Paged<Project> page(ProjectFilter filter, boolean archived, Sought sought) {
+        List<Long> ids = fitting(filter, archived);
+        List<Long> shown = ids.stream().skip(sought.skipped()).limit(Sought.LINES).toList();
+        return new Paged<>(list("id in ?1 order by lower(name)", shown), ids.size(), sought);
+    }
+
+    private static List<Long> fitting(ProjectFilter filter, boolean archived) {
+        List<String> patterns = filter.patterns();
+        String words = IntStream.range(0, patterns.size())
+                .mapToObj(i -> " and lower(name || ' ' || craft || ' ' || coalesce(sheet ->> 'summary', '')) like :word" + i + " escape '!'").collect(Collectors.joining());
+        Query query = getEntityManager().createNativeQuery("select id from project where archived = :archived and :craft in ('', craft) and :level in ('', level)"
+                + words + " order by lower(name)", Long.class);
+        query.setParameter("archived", archived).setParameter("craft", filter.craft()).setParameter("level", filter.level().toUpperCase(Locale.ROOT));
+        IntStream.range(0, patterns.size()).forEach(i -> query.setParameter("word" + i, patterns.get(i)));
+        @SuppressWarnings("unchecked")
+        List<Long> ids = query.getResultList();
+        return ids;
     }
 
     /** The crafts of all projects, each once. */
@@ -123,14 +146,27 @@ public class Project extends PanacheEntityBase {
         return getEntityManager().createQuery("select distinct craft from Project order by craft", String.class).getResultList();
     }
 
-    /** The sheet with its pictures named but empty: enough for every page and plan. */
+    /**
+     * The sheet with its pictures named but empty: enough for every page and plan.
+     *
+     * @throws benchful.web.Unusable where what is stored can't be read
+     */
     public ProjectSheet toSheet() {
+        return sheet.read("the project “%s”".formatted(name), "/projects/" + id + "/edit");
+    }
+
+    public boolean isReadable() {
+        return sheet.readable().isPresent();
+    }
+
+    /** As it is stored, read or not, to be mended in its form. */
+    Stored<ProjectSheet> stored() {
         return sheet;
     }
 
     /** The sheet with the contents of its pictures, for files and print-outs. */
     public ProjectSheet toFullSheet() {
-        return filled(sheet);
+        return filled(toSheet());
     }
 
     public long id() {

@@ -1,8 +1,11 @@
 package benchful.projects;
 
+import benchful.web.Sought;
 import io.quarkus.qute.TemplateData;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Locale;
+import java.util.List;
 
 /** What the list of projects is narrowed to. Blanks ask for nothing. */
 @TemplateData
@@ -17,10 +20,13 @@ public record ProjectFilter(String words, String craft, String level) {
         return words.isEmpty() && craft.isEmpty() && level.isEmpty();
     }
 
-    /** Every word must stand in the name, the craft or the summary. */
-    boolean takes(ProjectSheet sheet) {
-        String text = "%s %s %s".formatted(sheet.name(), sheet.craft(), sheet.summary()).toLowerCase(Locale.ROOT);
-        boolean found = Arrays.stream(words.toLowerCase(Locale.ROOT).split("\\s+")).allMatch(text::contains);
-        return found && (craft.isEmpty() || craft.equals(sheet.craft())) && (level.isEmpty() || level.equalsIgnoreCase(sheet.level().name()));
+    /** Every word must stand in the name, the craft or the summary, each as a pattern for {@code like}. */
+    List<String> patterns() {
+        return Arrays.stream(words.split("\\s+")).map(word -> new Sought(word, 1).pattern()).toList();
+    }
+
+    /** What else an address carries to keep the filter. */
+    public String sent() {
+        return "&craft=%s&level=%s".formatted(URLEncoder.encode(craft, StandardCharsets.UTF_8), URLEncoder.encode(level, StandardCharsets.UTF_8));
     }
 }

@@ -27,6 +27,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.jboss.resteasy.reactive.RestPath;
@@ -64,11 +65,12 @@ class ProjectFormPages {
     @Transactional
     public TemplateInstance edit(@RestPath long id) {
         Project project = ProjectsPages.found(id);
-        return page(SheetForm.of(ProjectFiles.READER.written(project.toSheet()), project.version()), id, stored(project));
+        return page(ProjectFiles.READER.form(project.stored(), project.version()), id, stored(project));
     }
 
+    /** Also where the sheet itself can't be read. */
     private static Map<String, String> stored(Project project) {
-        return project.toSheet().pictures().stream().collect(Collectors.toMap(Picture::name, Picture::name));
+        return names(project.stored().tree()).stream().collect(Collectors.toMap(Function.identity(), Function.identity()));
     }
 
     @POST
@@ -148,8 +150,6 @@ class ProjectFormPages {
     }
 
     private ProjectForm.Choices choices() {
-        List<String> materials = Material.getEntityManager()
-                .createQuery("select name from Material order by lower(name)", String.class).getResultList();
-        return new ProjectForm.Choices(Project.crafts(), materials, hazards.byId());
+        return new ProjectForm.Choices(Project.crafts(), Material.names(), hazards.byId());
     }
 }

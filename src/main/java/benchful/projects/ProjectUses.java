@@ -12,9 +12,9 @@ import java.util.List;
 class ProjectUses implements Uses {
     private static final String NAMING_MATERIAL = """
             select * from project p where exists (
-                select 1 from jsonb_array_elements(coalesce(p.sheet -> 'materials', '[]'::jsonb)) line
+                select 1 from jsonb_path_query(p.sheet, '$.materials[*]', jsonb_build_object(), true) line
                 where lower(line ->> 'material') = lower(:name) or exists (
-                    select 1 from jsonb_array_elements_text(coalesce(line -> 'alternatives', '[]'::jsonb)) other where lower(other) = lower(:name)))
+                    select 1 from jsonb_path_query(line, '$.alternatives[*]', jsonb_build_object(), true) other where lower(other #>> cast(array[] as text[])) = lower(:name)))
             order by lower(p.name)""";
 
     /** On the project itself, its tools or its steps. */

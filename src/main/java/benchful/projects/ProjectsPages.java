@@ -4,7 +4,11 @@ import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.catalogue.HazardNames;
 import benchful.core.SkillLevel;
+import benchful.web.Paged;
 import benchful.web.Pages;
+import benchful.web.Sought;
+import benchful.web.Tried;
+import benchful.web.Trouble;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -16,7 +20,9 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -38,7 +44,7 @@ class ProjectsPages {
 
     @CheckedTemplate(basePath = "projects")
     static class Templates {
-        static native TemplateInstance index(List<ProjectView> projects, List<ProjectView> archived, ProjectFilter filter,
+        static native TemplateInstance index(Paged<ProjectView> projects, Paged<ProjectView> archived, List<Trouble> troubles, ProjectFilter filter,
                 List<String> crafts, List<String> levels);
 
         static native TemplateInstance show(ProjectView view);
@@ -48,16 +54,14 @@ class ProjectsPages {
 
     @GET
     @Transactional
-    public TemplateInstance index(@RestQuery String words, @RestQuery String craft, @RestQuery String level) {
+    public TemplateInstance index(@RestQuery String words, @RestQuery String craft, @RestQuery String level, UriInfo uri) {
         ProjectFilter filter = new ProjectFilter(words, craft, level);
-        List<Project> all = Project.all();
-        List<ProjectView> shown = all.stream().filter(p -> filter.takes(p.toSheet())).map(p -> view(p)).toList();
-        return Templates.index(
-                shown.stream().filter(v -> !v.project().archived()).toList(),
-                shown.stream().filter(v -> v.project().archived()).toList(),
-                filter,
-                all.stream().map(p -> p.toSheet().craft()).distinct().sorted().toList(),
-                SkillLevel.names());
+        Paged<Project> offered = Project.page(filter, false, Sought.of(uri.getQueryParameters(), "words", "page"));
+        Paged<Project> archived = Project.page(filter, true, Sought.of(uri.getQueryParameters(), "words", "archived"));
+        List<Tried<ProjectView>> shown = offered.rows().stream().map(this::tried).toList();
+        List<Tried<ProjectView>> away = archived.rows().stream().map(this::tried).toList();
+        return Templates.index(offered.with(Tried.worked(shown)), archived.with(Tried.worked(away)),
+                Stream.of(shown, away).flatMap(all -> Tried.troubles(all).stream()).toList(), filter, Project.crafts(), SkillLevel.names());
     }
 
     @GET
@@ -106,6 +110,11 @@ class ProjectsPages {
         return Response.ok(ProjectFiles.READER.yaml(project.toFullSheet()), "application/yaml;charset=UTF-8")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(ProjectFiles.fileName(project.name())))
                 .build();
+    }
+
+    private Tried<ProjectView> tried(Project project) {
+        Trouble.Mend mend = new Trouble.Mend("Change the project", "/projects/%d/edit".formatted(project.id()));
+        return Tried.of(() -> view(project), failure -> Trouble.of("The project “%s”".formatted(project.name()), List.of(mend), failure));
     }
 
     private ProjectView view(Project project) {

@@ -1,7 +1,12 @@
 package benchful.reviews;
 
+import benchful.classes.ClassLine;
 import benchful.core.learning.Habit;
+import benchful.core.learning.StepReview;
+import benchful.plans.ClassTroubles;
 import benchful.projects.Project;
+import benchful.web.Tried;
+import benchful.web.Trouble;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -17,9 +22,15 @@ import java.util.List;
 @Path("/projects/{id: \\d+}/reviews")
 @Produces(MediaType.TEXT_HTML)
 class ProjectReviewsPages {
+    private final ClassTroubles troubles;
+
+    ProjectReviewsPages(ClassTroubles troubles) {
+        this.troubles = troubles;
+    }
+
     @CheckedTemplate(basePath = "reviews")
     static class Templates {
-        static native TemplateInstance project(Project project, List<Review> reviews, List<Habit> habits);
+        static native TemplateInstance project(Project project, List<ClassLine> classes, List<Habit> habits, List<Trouble> troubles);
 
         private Templates() {}
     }
@@ -28,7 +39,11 @@ class ProjectReviewsPages {
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
         Project project = Project.byId(id).orElseThrow(NotFoundException::new);
-        List<Review> reviews = Review.of(project);
-        return Templates.project(project, reviews, Habit.over(reviews.stream().map(Review::steps).toList()));
+        List<Tried<List<StepReview>>> steps = Review.of(project).stream().map(this::tried).toList();
+        return Templates.project(project, Review.reviewed(project), Habit.over(Tried.worked(steps)), Tried.troubles(steps));
+    }
+
+    private Tried<List<StepReview>> tried(Review review) {
+        return troubles.tried(review.craftClass().line(), review::steps);
     }
 }

@@ -1,6 +1,7 @@
 package benchful.reviews;
 
 import benchful.bin.EarlierVersion;
+import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
 import benchful.core.learning.Actual;
 import benchful.core.learning.ClassReviewer;
@@ -9,6 +10,7 @@ import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
 import benchful.plans.KeptPlan;
 import benchful.projects.Project;
+import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -50,7 +52,7 @@ public class Review extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    ReviewSheet sheet;
+    Stored<ReviewSheet> sheet;
 
     protected Review() {}
 
@@ -59,7 +61,7 @@ public class Review extends PanacheEntityBase {
         Review review = new Review();
         review.craftClass = craftClass;
         review.plan = plan;
-        review.sheet = sheet;
+        review.sheet = Stored.of(sheet);
         return review;
     }
 
@@ -67,14 +69,26 @@ public class Review extends PanacheEntityBase {
         return find("craftClass", craftClass).firstResultOptional();
     }
 
+    /** Classes that have ended and have no review, the latest first. */
+    public static List<ClassLine> missing(LocalDateTime moment, int most) {
+        return CraftClass.lines("c.endsAt < :moment and not exists (select 1 from Review r where r.craftClass = c) order by c.startsAt desc, c.id")
+                .setParameter("moment", moment).setMaxResults(most).getResultList();
+    }
+
     /** The reviews of all classes of a project, in order of time. */
     public static List<Review> of(Project project) {
         return list("from Review r join fetch r.craftClass c join fetch r.plan where c.project = ?1 order by c.startsAt, c.id", project);
     }
 
+    /** The classes of a project that have a review, in order of time. */
+    static List<ClassLine> reviewed(Project project) {
+        return CraftClass.lines("p = :project and exists (select 1 from Review r where r.craftClass = c) order by c.startsAt, c.id")
+                .setParameter("project", project).getResultList();
+    }
+
     void replace(ReviewSheet newSheet) {
-        EarlierVersion.keep("review", id == null ? null : craftClass.id(), sheet, newSheet);
-        sheet = newSheet;
+        EarlierVersion.keep("review", id == null ? null : craftClass.id(), Stored.kept(sheet), newSheet);
+        sheet = Stored.of(newSheet);
     }
 
     public CraftClass craftClass() {
@@ -85,9 +99,13 @@ public class Review extends PanacheEntityBase {
         return plan;
     }
 
-    /** What was typed, by the keys of the planned steps. */
+    /**
+     * What was typed, by the keys of the planned steps.
+     *
+     * @throws benchful.web.Unusable where what is stored can't be read
+     */
     public ReviewSheet sheet() {
-        return sheet.of(plan.steps());
+        return sheet.read("the review of this class", null).of(plan.steps());
     }
 
     /** 0 of a blank one that is not stored. */
@@ -98,7 +116,7 @@ public class Review extends PanacheEntityBase {
     /** Planned against actual, in order of the planned start. */
     public List<StepReview> steps() {
         LocalDateTime start = plan.file().setup().meetings().get(0).date()
-                .atTime(sheet.began() == null ? plan.file().setup().meetings().get(0).starts() : sheet.began());
+                .atTime(sheet().began() == null ? plan.file().setup().meetings().get(0).starts() : sheet().began());
         Map<String, ReviewSheet.StepNote> notes = sheet().steps();
         List<Actual> typed = plan.steps().stream().filter(p -> notes.containsKey(p.key())).map(p -> actual(p, notes.get(p.key()))).toList();
         return new ClassReviewer(start, pauses()).review(plan.steps(), typed);

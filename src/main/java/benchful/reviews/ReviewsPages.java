@@ -45,8 +45,11 @@ class ReviewsPages {
     }
 
     @GET
-    @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
+        return plans.before(id, plans::plan, () -> shown(id));
+    }
+
+    private TemplateInstance shown(long id) {
         CraftClass craftClass = existing(id);
         return review(craftClass)
                 .map(r -> Templates.show(ReviewPage.of(r, form(r))))
@@ -55,8 +58,11 @@ class ReviewsPages {
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
+        return plans.before(id, plans::plan, () -> updated(id, typed));
+    }
+
+    private Response updated(long id, MultivaluedMap<String, String> typed) {
         CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
         Review review = review(craftClass).orElseThrow(NotFoundException::new);
         return post(review).answer(typed, new ReviewTarget(review));

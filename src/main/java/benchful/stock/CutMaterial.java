@@ -3,6 +3,8 @@ package benchful.stock;
 import benchful.catalogue.Material;
 import benchful.catalogue.StockPiece;
 import benchful.core.quantity.Quantity;
+import benchful.web.Stored;
+import benchful.web.Unusable;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -16,7 +18,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.annotations.Mutability;
 import org.hibernate.type.SqlTypes;
+import org.hibernate.type.descriptor.java.Immutability;
 
 /** A material that was cut for a class: from what, and what was left. It is written once, so that a cut is booked once. */
 @Entity
@@ -31,7 +35,8 @@ public class CutMaterial extends PanacheEntityBase {
     Material material;
 
     @JdbcTypeCode(SqlTypes.JSON)
-    Sizes sizes;
+    @Mutability(Immutability.class)
+    Stored<Sizes> sizes;
 
     Instant cutAt;
 
@@ -58,7 +63,7 @@ public class CutMaterial extends PanacheEntityBase {
     CutMaterial(long classId, Material material, Sizes sizes, Instant now) {
         this.classId = classId;
         this.material = material;
-        this.sizes = sizes;
+        this.sizes = Stored.of(sizes);
         this.cutAt = now.truncatedTo(ChronoUnit.MICROS);
     }
 
@@ -71,7 +76,17 @@ public class CutMaterial extends PanacheEntityBase {
     }
 
     public Sizes sizes() {
-        return sizes;
+        return sizes.read("what was cut of “%s” for this class".formatted(material.name()), null);
+    }
+
+    /** Why it can't be read; nothing where it can. */
+    Optional<Unusable> broken() {
+        try {
+            sizes();
+            return Optional.empty();
+        } catch (Unusable e) {
+            return Optional.of(e);
+        }
     }
 
     public Instant cutAt() {

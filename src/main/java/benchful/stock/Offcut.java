@@ -2,7 +2,9 @@ package benchful.stock;
 
 import benchful.catalogue.Material;
 import benchful.catalogue.StockPiece;
+import benchful.catalogue.StoredAmount;
 import benchful.core.quantity.Quantity;
+import benchful.web.Unusable;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
@@ -28,8 +30,8 @@ public class Offcut extends PanacheEntityBase {
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
     Material material;
 
-    Quantity length;
-    Quantity width;
+    StoredAmount length;
+    StoredAmount width;
     long fromClass;
     Long usedBy;
     Instant keptAt;
@@ -39,14 +41,26 @@ public class Offcut extends PanacheEntityBase {
 
     Offcut(Material material, StockPiece piece, long fromClass, Instant now) {
         this.material = material;
-        this.length = piece.length();
-        this.width = piece.width();
+        this.length = StoredAmount.of(piece.length());
+        this.width = StoredAmount.of(piece.width());
         this.fromClass = fromClass;
         this.keptAt = now.truncatedTo(ChronoUnit.MICROS);
     }
 
     StockPiece piece() {
-        return new StockPiece(length, width);
+        return new StockPiece(read(length), read(width));
+    }
+
+    boolean readable() {
+        try {
+            return piece() != null;
+        } catch (Unusable e) {
+            return false;
+        }
+    }
+
+    private Quantity read(StoredAmount size) {
+        return StoredAmount.read(size, "an offcut of “%s”".formatted(material.name()), "/materials/" + material.id());
     }
 
     /** What lies on the shelf of a material, the oldest first. */

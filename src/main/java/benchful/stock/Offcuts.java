@@ -5,6 +5,7 @@ import benchful.catalogue.StockPiece;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.web.Formats;
+import benchful.web.Unusable;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.math.RoundingMode;
@@ -12,6 +13,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +60,7 @@ public class Offcuts {
     private static void take(Material material, long classId, List<StockPiece> opened) {
         List<Offcut> lying = new ArrayList<>(Offcut.lying(material));
         for (StockPiece piece : opened) {
-            Optional<Offcut> used = lying.stream().filter(o -> alike(o.piece(), piece)).findFirst();
+            Optional<Offcut> used = lying.stream().filter(Offcut::readable).filter(o -> alike(o.piece(), piece)).findFirst();
             used.ifPresent(o -> o.usedBy = classId);
             used.ifPresent(lying::remove);
         }
@@ -109,11 +111,19 @@ public class Offcuts {
         return true;
     }
 
+    /** By class, why what was cut for it can't be counted with. */
+    @Transactional
+    public Map<Long, Unusable> broken(Collection<Long> classIds) {
+        Map<Long, Unusable> broken = new HashMap<>();
+        CutMaterial.of(classIds).forEach(c -> c.broken().ifPresent(why -> broken.put(c.classId, why)));
+        return broken;
+    }
+
     /** By material, the pieces of known size that there are for these classes: what was opened for them, and what else lies there. */
     @Transactional
     public Map<Long, List<StockPiece>> known(Collection<Long> classIds) {
         Map<Long, List<StockPiece>> known = opened(classIds);
-        Offcut.lying(classIds).forEach(o -> known.computeIfAbsent(o.material.id(), m -> new ArrayList<>()).add(o.piece()));
+        Offcut.lying(classIds).stream().filter(Offcut::readable).forEach(o -> known.computeIfAbsent(o.material.id(), m -> new ArrayList<>()).add(o.piece()));
         return known;
     }
 
@@ -121,7 +131,7 @@ public class Offcuts {
     @Transactional
     public Map<Long, List<StockPiece>> opened(Collection<Long> classIds) {
         Map<Long, List<StockPiece>> opened = new LinkedHashMap<>();
-        CutMaterial.of(classIds).forEach(c -> opened.computeIfAbsent(c.material.id(), m -> new ArrayList<>()).addAll(c.sizes().opened()));
+        CutMaterial.of(classIds).stream().filter(c -> c.broken().isEmpty()).forEach(c -> opened.computeIfAbsent(c.material.id(), m -> new ArrayList<>()).addAll(c.sizes().opened()));
         return opened;
     }
 

@@ -7,6 +7,7 @@ import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.web.Formats;
+import benchful.web.Paged;
 import benchful.web.SheetForm;
 import benchful.web.Uses;
 import io.quarkus.qute.TemplateData;
@@ -21,9 +22,9 @@ import java.util.stream.Stream;
 @TemplateData
 public record StockCard(
         long id, boolean sample, MaterialSheet sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses,
-        List<MovementRow> movements, List<Lying> offcuts, SheetForm form) {
+        Paged<MovementRow> movements, List<Lying> offcuts, SheetForm form) {
 
-    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, List<MovementRow> movements, List<Offcut> offcuts, SheetForm form, LocalDate today) {
+    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, Paged<MovementRow> movements, List<Offcut> offcuts, SheetForm form, LocalDate today) {
         return new StockCard(m.id(), m.sample(), m.toSheet(), balance, m.low(), m.offers().stream().map(o -> OfferRow.of(o, today)).toList(), uses, movements,
                 offcuts.stream().map(Lying::of).toList(), form);
     }
@@ -32,8 +33,12 @@ public record StockCard(
     @TemplateData
     public record Lying(long id, String size, long fromClass) {
         static Lying of(Offcut o) {
-            return new Lying(o.id, o.width == null ? Formats.measured(o.length) : Formats.words(o.piece().sheet()), o.fromClass);
+            return !o.readable() ? new Lying(o.id, "of a size that can't be read: take it off the list", o.fromClass) : new Lying(o.id, o.piece().width() == null ? Formats.measured(o.piece().length()) : Formats.words(o.piece().sheet()), o.fromClass);
         }
+    }
+
+    public String address() {
+        return "/materials/" + id;
     }
 
     public String onHand() {

@@ -1,6 +1,8 @@
 package benchful.stock;
 
 import benchful.catalogue.Material;
+import benchful.web.Paged;
+import benchful.web.Sought;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -13,7 +15,6 @@ import jakarta.persistence.ManyToOne;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import org.hibernate.annotations.Immutable;
 
 /** One line of the stock ledger: what moved, when and why. It is written once and never changed; a mistake is met by a count. */
@@ -56,8 +57,15 @@ public class StockMovement extends PanacheEntityBase {
         this.orderId = cause.orderId();
     }
 
-    /** Of one material, the newest first. */
-    static List<StockMovement> latest(Material material, int most) {
-        return StockMovement.<StockMovement>find("material = ?1 order by id desc", material).page(0, most).list();
+    /** A page of those of one material, the newest first. */
+    static Paged<StockMovement> latest(Material material, Sought sought) {
+        return new Paged<>(StockMovement.<StockMovement>find("material = ?1 order by id desc", material).page(sought.page() - 1, Sought.LINES).list(),
+                count("material = ?1", material), sought);
+    }
+
+    /** By how much the shelf has changed since this one was written [held unit]. */
+    BigDecimal changedSince() {
+        return getEntityManager().createQuery("select coalesce(sum(amount), 0) from StockMovement where material = :material and kind <> RESERVED and id > :id", BigDecimal.class)
+                .setParameter("material", material).setParameter("id", id).getSingleResult();
     }
 }

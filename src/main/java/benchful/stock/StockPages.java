@@ -5,10 +5,12 @@ import benchful.bin.Thing;
 import benchful.catalogue.Material;
 import benchful.core.Fault;
 import benchful.web.FormTree;
+import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetReader;
+import benchful.web.Sought;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -22,6 +24,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,8 +34,6 @@ import java.util.List;
 @Path("/materials")
 @Produces(MediaType.TEXT_HTML)
 class StockPages {
-    private static final int SHOWN = 100;
-
     private final StockLedger ledger;
     private final Offcuts offcuts;
     private final Removals removals;
@@ -54,8 +56,8 @@ class StockPages {
     @GET
     @Path("{id}")
     @Transactional
-    public TemplateInstance show(@PathParam("id") long id) {
-        return page(existing(id), SheetForm.of(SheetFormat.json().createObjectNode(), 0));
+    public TemplateInstance show(@PathParam("id") long id, UriInfo uri) {
+        return page(existing(id), SheetForm.of(SheetFormat.json().createObjectNode(), 0), Sought.of(uri.getQueryParameters()));
     }
 
     @POST
@@ -71,7 +73,7 @@ class StockPages {
             return Pages.seeOther("/materials/" + id + "#stock");
         }
         List<Fault> faults = ((SheetReader.Faulty<MovementSheet>) reading).faults();
-        return Pages.faulty(page(material, SheetForm.faulty(reading.tree(), faults, 0)));
+        return Pages.faulty(page(material, SheetForm.faulty(reading.tree(), faults, 0), new Sought("", 1)));
     }
 
     @POST
@@ -91,10 +93,11 @@ class StockPages {
         }
     }
 
-    private TemplateInstance page(Material material, SheetForm form) {
+    private TemplateInstance page(Material material, SheetForm form, Sought sought) {
         Balance balance = ledger.balance(material.id());
-        List<MovementRow> rows = MovementRow.of(
-                StockMovement.latest(material, SHOWN), balance.onHand().in(material.held()).amount(), clock.getZone());
+        Paged<StockMovement> page = StockMovement.latest(material, sought);
+        BigDecimal since = page.rows().stream().findFirst().map(StockMovement::changedSince).orElse(BigDecimal.ZERO);
+        Paged<MovementRow> rows = page.with(MovementRow.of(page.rows(), balance.onHand().in(material.held()).amount().subtract(since), clock.getZone()));
         return Templates.show(StockCard.of(
                 material, balance, removals.uses(Material.class, material.id(), material.name()), rows, offcuts.lying(material), form, LocalDate.now(clock)));
     }

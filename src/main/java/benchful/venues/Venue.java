@@ -1,6 +1,7 @@
 package benchful.venues;
 
 import benchful.bin.EarlierVersion;
+import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
@@ -34,7 +35,7 @@ public class Venue extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    VenueSheet sheet;
+    Stored<VenueSheet> sheet;
 
     /** For the database only; see {@link #stored}. */
     protected Venue() {}
@@ -51,10 +52,16 @@ public class Venue extends PanacheEntityBase {
     void replace(VenueSheet newSheet) {
         EarlierVersion.keep("venue", id, sheet, newSheet);
         name = newSheet.name().strip();
-        sheet = newSheet;
+        sheet = Stored.of(newSheet);
     }
 
+    /** @throws benchful.web.Unusable where what is stored can't be read */
     public VenueSheet toSheet() {
+        return sheet.read("the venue “%s”".formatted(name), "/venues/" + id + "/edit");
+    }
+
+    /** As it is stored, read or not, to be mended in its form. */
+    Stored<VenueSheet> stored() {
         return sheet;
     }
 

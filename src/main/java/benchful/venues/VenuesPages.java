@@ -7,6 +7,8 @@ import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
+import benchful.web.Tried;
+import benchful.web.Trouble;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -38,7 +40,7 @@ class VenuesPages {
 
     @CheckedTemplate(basePath = "venues")
     static class Templates {
-        static native TemplateInstance index(List<VenueCard> cards);
+        static native TemplateInstance index(List<VenueCard> cards, List<Trouble> troubles);
 
         static native TemplateInstance show(VenueCard card);
 
@@ -50,7 +52,12 @@ class VenuesPages {
     @GET
     @Transactional
     public TemplateInstance index() {
-        return Templates.index(Venue.all().stream().map(v -> VenueCard.of(v, List.of())).toList());
+        List<Tried<VenueCard>> all = Venue.all().stream().map(VenuesPages::tried).toList();
+        return Templates.index(Tried.worked(all), Tried.troubles(all));
+    }
+
+    private static Tried<VenueCard> tried(Venue venue) {
+        return Tried.of(() -> VenueCard.of(venue, List.of()), failure -> Trouble.of("The venue “%s”".formatted(venue.name()), List.of(), failure));
     }
 
     @GET
@@ -79,7 +86,7 @@ class VenuesPages {
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
         Venue venue = existing(id);
-        return page(SheetForm.of(READER.written(venue.toSheet()), venue.version()), id);
+        return page(READER.form(venue.stored(), venue.version()), id);
     }
 
     @POST

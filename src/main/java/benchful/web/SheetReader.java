@@ -22,6 +22,8 @@ import java.util.function.Function;
  * @param <T> the record of the sheet
  */
 public final class SheetReader<T> {
+    private static final String BEYOND_READING = "What is stored here can't be read. Fill the form in anew and save it, and all is well again.";
+
     private final Class<T> type;
     private final SheetSchema schema;
     private final Function<T, List<Fault>> rules;
@@ -128,6 +130,17 @@ public final class SheetReader<T> {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The form of what is stored; where that can't be read, what is written there, with its faults. */
+    public SheetForm form(Stored<T> stored, long version) {
+        return stored.readable().map(sheet -> SheetForm.of(written(sheet), version)).orElseGet(() -> mending(stored.tree(), version));
+    }
+
+    /** The form in which something that can't be read is mended. */
+    public SheetForm mending(ObjectNode stored, long version) {
+        List<Fault> faults = tree(stored) instanceof Faulty<T> faulty ? faulty.faults() : List.of(new Fault("", BEYOND_READING));
+        return SheetForm.faulty(stored, faults, version);
     }
 
     /** The sheet as a YAML file that starts with its kind. */

@@ -36,6 +36,14 @@ final class InventedTerm {
         this.materials = IntStream.range(0, materialCount).mapToObj(this::material).toList();
     }
 
+    List<SupplierSheet> suppliers() {
+        return suppliers;
+    }
+
+    List<MaterialSheet> materials() {
+        return materials;
+    }
+
     TermRequest classes(int number) {
         CatalogueSheet catalogue = new CatalogueSheet(materials, suppliers);
         List<ProjectSheet> projects = IntStream.range(0, Math.max(1, number / 3)).mapToObj(this::project).toList();

@@ -30,7 +30,7 @@ class MaterialsPagesTest {
         assertThat(tutor.page().selectFirst("h1").text()).isEqualTo("Quay silk");
         assertThat(tutor.page().select(".panel.warn").text()).contains("0 m free; you want at least 6 m");
         assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Quay Beads | 2 m | £2.40 £1.20 per m | £2.10 from 10 packs | 3 days"));
-        assertThat(tutor.open("/materials?name=quay&low=true").rows("main"))
+        assertThat(tutor.open("/materials?find=quay&low=true").rows("main"))
                 .contains("Quay silk low | 0 m | 0 m | 6 m | 2 m at £2.40 from Quay Beads");
     }
 
@@ -97,7 +97,7 @@ class MaterialsPagesTest {
         assertThat(tutor.page().select("fieldset legend").eachText()).containsExactly("Offer 1", "Offer 2");
         tutor.press(tutor.page().selectFirst("button[name=remove]"));
         assertThat(tutor.page().select("option[selected]").eachText()).doesNotContain("Row Beads");
-        assertThat(tutor.open("/materials?name=row+silk").page().text()).contains("from Row Beads");
+        assertThat(tutor.open("/materials?find=row+silk").page().text()).contains("from Row Beads");
     }
 
     @Test

@@ -81,7 +81,7 @@ class ClassesPagesTest {
         assertThat(tutor.page().select(".kits details").eachText()).anyMatch(k -> k.contains("Tobiah Fennimore") && k.contains("cotton cord 3 mm, moss green")
                 && k.contains("jump ring 6 mm, instead of wooden ring 55 mm"));
 
-        String material = tutor.open("/materials?name=moss+green").page().select("tbody a").first().attr("href");
+        String material = tutor.open("/materials?find=moss+green").page().select("tbody a").first().attr("href");
         tutor.open(material + "/edit").type("/name", "cotton cord 3 mm, forest").press("Save");
         assertThat(tutor.page().select("main li").eachText()).anyMatch(u -> u.contains("the class Plant hangers, Sunday"));
         assertThat(tutor.open(page + "/setup").field("/students/3/choices/cotton cord 3 mm")).isEqualTo("cotton cord 3 mm, forest");

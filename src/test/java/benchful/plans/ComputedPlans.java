@@ -1,12 +1,19 @@
 package benchful.plans;
 
+import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.order.ListPlanner;
+import benchful.web.Memory;
+import benchful.web.Workroom;
 
 /** Plans computed as the program does, without the program around them. */
 public final class ComputedPlans {
     private ComputedPlans() {}
 
     public static ClassPlan of(ClassFile file) {
-        return new ClassPlanner(new ListPlanner()).plan(file);
+        return planner(new ListPlanner()).plan(file);
+    }
+
+    static ClassPlanner planner(LessonPlanner lessons) {
+        return new ClassPlanner(lessons, new Remembered(lessons, new Memory(new Workroom(2, 10), 10_000)));
     }
 }

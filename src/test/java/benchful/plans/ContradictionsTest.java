@@ -46,7 +46,7 @@ class ContradictionsTest {
     private static ClassPlan plan(String... change) {
         SheetReader.Reading<ClassFile> reading = read(change);
         assertThat(reading).isInstanceOf(SheetReader.Read.class);
-        return new ClassPlanner(new SolverPlanner()).plan(((SheetReader.Read<ClassFile>) reading).sheet());
+        return ComputedPlans.planner(new SolverPlanner()).plan(((SheetReader.Read<ClassFile>) reading).sheet());
     }
 
     private static List<Conflict> conflicts(String... change) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.catalogue.MaterialSheet;
 import benchful.classes.SetupRules;
 import benchful.core.buying.SupplierOrder;
-import benchful.core.lesson.order.ListPlanner;
 import benchful.projects.ProjectSheet;
 import benchful.samples.SampleFiles;
 import benchful.samples.SampleFiles.SampleClass;
@@ -43,7 +42,7 @@ class SampleClassesTest {
     @ParameterizedTest
     @MethodSource("coming")
     void plansEachClassWithinItsHours(ClassFile sample) {
-        ClassPlan plan = new ClassPlanner(new ListPlanner()).plan(sample);
+        ClassPlan plan = ComputedPlans.of(sample);
 
         assertThat(SetupRules.check(sample.setup(), sample.project())).isEmpty();
         assertThat(plan.conflicts()).isEmpty();

@@ -1,7 +1,10 @@
 package benchful.web.door;
 
+import benchful.web.Mending;
+import benchful.web.UnusablePages;
 import benchful.web.sending.ResendPage;
 import benchful.web.sending.Sending;
+import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.OptimisticLockException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -13,6 +16,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CancellationException;
 import java.util.function.Predicate;
 import org.hibernate.exception.ConstraintViolationException;
 import org.jboss.logging.Logger;
@@ -32,8 +36,10 @@ public final class ErrorPages {
     private final BodyLimit limit;
     private final Sending sending;
     private final ResendPage resend;
+    private final Instance<Mending> features;
 
-    ErrorPages(BodyLimit limit, Sending sending, ResendPage resend) {
+    ErrorPages(BodyLimit limit, Sending sending, ResendPage resend, Instance<Mending> features) {
+        this.features = features;
         this.limit = limit;
         this.sending = sending;
         this.resend = resend;
@@ -81,10 +87,20 @@ public final class ErrorPages {
         if (caused(e, cause -> isState(cause, "22021"))) {
             return new Refusal(UNCLEAR, "Not possible", UNSTORABLE).answer(uri.getPath());
         }
+        Optional<Response> mended = UnusablePages.answer(features, uri.getPath(), e);
+        if (mended.isPresent()) {
+            return mended.get();
+        }
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.errorf(e, "Fault %s at %s", reference, uri.getPath());
         return new Refusal(500, "Something went wrong here",
                 "This is a fault of the program, not yours. What was saved before is safe. Reference: " + reference).answer(uri.getPath());
+    }
+
+    /** Nobody reads the answer. */
+    @ServerExceptionMapper
+    Response givenUp(CancellationException nobodyWaits) {
+        return Response.status(Response.Status.SERVICE_UNAVAILABLE).build();
     }
 
     /** A form is shown again with all that was typed, to be sent when what was amiss has passed. */

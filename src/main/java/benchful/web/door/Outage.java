@@ -1,5 +1,6 @@
 package benchful.web.door;
 
+import benchful.web.Busy;
 import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.Collections;
@@ -49,7 +50,7 @@ enum Outage {
         if (message.contains("No space left on device")) {
             return Optional.of(DISK_FULL);
         }
-        if (cause instanceof SQLException && message.contains("acquisition timeout")) {
+        if (cause instanceof Busy || cause instanceof SQLException && message.contains("acquisition timeout")) {
             return Optional.of(BUSY);
         }
         return cause instanceof SQLException e && e.getSQLState() != null ? ofState(e.getSQLState()) : Optional.empty();

@@ -14,18 +14,30 @@ import benchful.core.lesson.LessonRequest;
 public final class ClassSimulation {
 
     private static final long MOST_STUDENT_STEPS = 30_000_000;
+    private static final int EACH_SO_OFTEN = 64;
 
     private ClassSimulation() {
     }
 
-    /** Plays as many classes as the request asks for, fewer if students x steps x classes would pass 30 million. */
     public static Risk of(LessonRequest request, LessonPlan plan) {
+        return of(request, plan, () -> { });
+    }
+
+    /**
+     * Plays as many classes as the request asks for, fewer if students x steps x classes would pass 30 million.
+     *
+     * @param stillWanted run now and then; it throws where the work is to be given up
+     */
+    public static Risk of(LessonRequest request, LessonPlan plan, Runnable stillWanted) {
         Script script = new ScriptWriter(request, plan).script();
         long each = Math.max(1, (long) request.headcount() * plan.blocks().size());
         int classes = (int) Math.max(1, Math.min(request.replications(), MOST_STUDENT_STEPS / each));
         Replication replication = new Replication(script);
         Tally tally = new Tally(script, classes);
         for (int number = 0; number < classes; number++) {
+            if (number % EACH_SO_OFTEN == 0) {
+                stillWanted.run();
+            }
             replication.play(request.seed(), number);
             tally.add(number, replication);
         }

@@ -1,0 +1,109 @@
+package benchful.plans;
+
+import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.MaterialSheet;
+import benchful.classes.ClassSetup;
+import benchful.classes.Picks;
+import benchful.core.lesson.Contradiction;
+import benchful.core.lesson.LessonOutcome;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonPlanner;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Planned;
+import benchful.core.lesson.risk.ClassSimulation;
+import benchful.core.lesson.risk.Risk;
+import benchful.projects.ProjectSheet;
+import benchful.web.Asker;
+import benchful.web.Memory;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The parts of plans that take time to work out, each remembered by just what it depends on: a movement of stock changes what is
+ * bought and no lesson, another price no needs. All pages, print-outs and the first page ask here.
+ */
+@ApplicationScoped
+public class Remembered {
+    private final LessonPlanner lessons;
+    private final Memory memory;
+
+    Remembered(LessonPlanner lessons, Memory memory) {
+        this.lessons = lessons;
+        this.memory = memory;
+    }
+
+    private record LessonQuestion(LessonRequest request) {}
+
+    private record RiskQuestion(LessonRequest request, LessonPlan plan) {}
+
+    private record MaterialsQuestion(ClassFile file, LocalDate today) {}
+
+    private record NeedsQuestion(ProjectSheet project, ClassSetup setup, List<MaterialSheet> materials, Set<String> cut) {}
+
+    private record TermQuestion(List<Bought> parts, CatalogueSheet catalogue, LocalDate today) {
+        private record Bought(String title, ProjectSheet project, ClassSetup setup) {}
+    }
+
+    LessonOutcome lesson(LessonRequest request) {
+        return memory.of(new LessonQuestion(request), Remembered::parts, () -> {
+            Asker.check();
+            return lessons.plan(request);
+        });
+    }
+
+    Risk risk(LessonRequest request, LessonPlan plan) {
+        return memory.of(new RiskQuestion(request, plan), risk -> 2 * plan.blocks().size(), () -> ClassSimulation.of(request, plan, Asker::check));
+    }
+
+    /** @param today to tell what can't arrive in time any more; null to leave that open */
+    public MaterialsPlan materials(ClassFile file, LocalDate today) {
+        return memory.of(new MaterialsQuestion(file.withoutContacts(), today), Remembered::parts, () -> MaterialsPlanner.plan(file, today, this::needs));
+    }
+
+    /** What a class takes, before stock and suppliers are asked. */
+    public Requirements needs(ClassFile file) {
+        return needs(file, ClassNeeds.cut(file));
+    }
+
+    /** @param cut the materials that are cut to length, here or for another class that is bought for together */
+    Requirements needs(ClassFile file, Set<String> cut) {
+        Set<String> names = new HashSet<>(Picks.names(file.project(), file.setup()));
+        List<MaterialSheet> materials = file.materials().stream().filter(m -> names.contains(m.name())).map(MaterialSheet::unstocked).toList();
+        Set<String> own = new HashSet<>(names);
+        own.retainAll(cut);
+        ClassFile asked = new ClassFile(file.project(), file.setup(), null, materials, List.of());
+        return memory.of(new NeedsQuestion(file.project(), file.setup().withoutContacts(), materials, own), Remembered::parts, () -> Requirements.of(asked, own));
+    }
+
+    TermPlan term(TermRequest request, LocalDate today) {
+        return memory.of(question(request, today), Remembered::parts, () -> TermPlanner.plan(request, today, this::needs));
+    }
+
+    /** Whether the answer is there already. */
+    boolean knows(TermRequest request, LocalDate today) {
+        return memory.known(question(request, today)).isPresent();
+    }
+
+    private static TermQuestion question(TermRequest request, LocalDate today) {
+        return new TermQuestion(request.parts().stream().map(p -> new TermQuestion.Bought(p.title(), p.file().project(), p.file().setup())).toList(), request.catalogue(), today);
+    }
+
+    private static int parts(LessonOutcome lesson) {
+        return lesson instanceof Planned planned ? 2 * planned.plan().blocks().size() : ((Contradiction) lesson).conflicts().size();
+    }
+
+    private static int parts(Requirements needs) {
+        return needs.kits().stream().mapToInt(k -> 1 + k.contents().size()).sum() + needs.needs().values().stream().mapToInt(n -> 1 + n.cuts().size()).sum();
+    }
+
+    private static int parts(MaterialsPlan plan) {
+        return plan.kits().stream().mapToInt(k -> 1 + k.contents().size()).sum() + plan.materials().stream().mapToInt(m -> 4 + m.need().cuts().size()).sum();
+    }
+
+    private static int parts(TermPlan plan) {
+        return plan.materials().stream().mapToInt(m -> 4 + m.shares().size() + m.need().cuts().size()).sum();
+    }
+}
