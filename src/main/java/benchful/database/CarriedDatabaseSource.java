@@ -6,6 +6,7 @@ import org.eclipse.microprofile.config.spi.ConfigSource;
 
 /** Answers where the carried database is. It lists no names: a list would show the password where settings are listed. */
 final class CarriedDatabaseSource implements ConfigSource {
+    static final String NAME = "the database carried by the program";
     static final String URL = "quarkus.datasource.jdbc.url";
     static final String PASSWORD = "quarkus.datasource.password";
 
@@ -19,7 +20,7 @@ final class CarriedDatabaseSource implements ConfigSource {
 
     @Override
     public String getName() {
-        return "the database carried by the program";
+        return NAME;
     }
 
     @Override

@@ -13,13 +13,15 @@ import java.util.function.Function;
  * @param recreated true: begin with an empty database at every start, in tests
  */
 record DatabaseSettings(Path folder, boolean durable, boolean recreated) {
+    static final String FOLDER = "benchful.data";
+
     DatabaseSettings {
         folder = Objects.requireNonNull(folder, "folder").toAbsolutePath().normalize();
     }
 
     /** Reads {@code benchful.data}, {@code benchful.database.durable} and {@code benchful.database.recreated}. */
     static DatabaseSettings from(Function<String, Optional<String>> settings) {
-        Path folder = settings.apply("benchful.data").map(Path::of).orElseGet(DatabaseSettings::standardFolder);
+        Path folder = settings.apply(FOLDER).map(Path::of).orElseGet(DatabaseSettings::standardFolder);
         return new DatabaseSettings(
                 folder,
                 settings.apply("benchful.database.durable").map(Boolean::valueOf).orElse(true),

@@ -1,5 +1,6 @@
 package benchful.home;
 
+import benchful.backups.Backups;
 import benchful.samples.Samples;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -14,23 +15,25 @@ import jakarta.ws.rs.core.MediaType;
 public class HomePages {
     private final Agenda agenda;
     private final Samples samples;
+    private final Backups backups;
 
-    HomePages(Agenda agenda, Samples samples) {
+    HomePages(Agenda agenda, Samples samples, Backups backups) {
         this.agenda = agenda;
         this.samples = samples;
+        this.backups = backups;
     }
 
     @CheckedTemplate(basePath = "home")
     static class Templates {
         static native TemplateInstance welcome();
 
-        static native TemplateInstance show(Agenda.Today today, boolean samplesPresent);
+        static native TemplateInstance show(Agenda.Today today, Backups.Notice notice, boolean samplesPresent);
 
         private Templates() {}
     }
 
     @GET
     public TemplateInstance show() {
-        return agenda.nothingStored() ? Templates.welcome() : Templates.show(agenda.today(), samples.present());
+        return agenda.nothingStored() ? Templates.welcome() : Templates.show(agenda.today(), backups.notice(), samples.present());
     }
 }

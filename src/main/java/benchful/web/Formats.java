@@ -128,6 +128,12 @@ public final class Formats {
         return written.equals("-0") ? "0" : written.replace('-', '−');
     }
 
+    /** "320 kB", "1.4 MB": of a file, in thousands as file managers count. */
+    public static String size(long bytes) {
+        boolean small = bytes < 1_000_000;
+        return number(BigDecimal.valueOf(bytes, small ? 3 : 6), small ? 0 : 1) + (small ? " kB" : " MB");
+    }
+
     /** "125 %". */
     public static String percent(double ratio) {
         return Math.round(100 * ratio) + " %";

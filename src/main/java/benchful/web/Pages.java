@@ -47,7 +47,8 @@ public final class Pages {
         return "/" + asked.replaceFirst("^(https?://[^/]*)?/*", "");
     }
 
-    private static Response shown(int status, TemplateInstance page) {
+    /** @param status where none of the other endings fits */
+    public static Response shown(int status, TemplateInstance page) {
         return Response.status(status).type(MediaType.TEXT_HTML + ";charset=UTF-8").entity(page).build();
     }
 }

@@ -58,6 +58,7 @@ class EveryPageTest {
     void canBeReadAndUsedByEverybody() throws MalformedURLException {
         data.onlySamples();
         storeAnOrderAndABatch();
+        new Visitor(address.toURL()).open("/backups").press("Back up into the folder now");
         String comparison = "/classes/%d/comparison?with=%%2Fhelpers%%3D2%%26%%2Fgroups%%3D2".formatted(data.classTitled("Knotted strand, Saturday"));
         Map<String, String> kinds = new LinkedHashMap<>();
         List<String> faults = new ArrayList<>();
@@ -79,7 +80,7 @@ class EveryPageTest {
         }
         assertThat(faults).isEmpty();
         assertThat(kinds.keySet()).contains("/", "/classes", "/classes/N", "/classes/N/setup", "/classes/N/review", "/projects", "/projects/N",
-                "/materials", "/venues", "/hazards", "/classes/N/documents", "/classes/N/comparison", "/classes/N/suggestions", "/orders/N", "/batches/N");
+                "/materials", "/venues", "/hazards", "/classes/N/documents", "/classes/N/comparison", "/classes/N/suggestions", "/orders/N", "/batches/N", "/backups", "/backups/files/N");
     }
 
     private void storeAnOrderAndABatch() throws MalformedURLException {
@@ -134,6 +135,6 @@ class EveryPageTest {
 
     /** Pages that differ only by a number are of one kind. */
     private static String kind(String path) {
-        return path.replaceAll("\\?.*", "").replaceAll("/\\d+", "/N").replaceAll("^/hazards/(?!new)[^/]+", "/hazards/N");
+        return path.replaceAll("\\?.*", "").replaceAll("/\\d+", "/N").replaceAll("^/hazards/(?!new)[^/]+", "/hazards/N").replaceAll("^/backups/files/[^/]+", "/backups/files/N");
     }
 }

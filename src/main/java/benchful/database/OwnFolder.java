@@ -1,0 +1,19 @@
+package benchful.database;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.microprofile.config.Config;
+
+/** The data folder, for what the program keeps on this machine beside the database. */
+public final class OwnFolder {
+    private OwnFolder() {}
+
+    /** None where the database is on a server and no folder was named. */
+    public static Optional<Path> of(Config settings) {
+        Optional<String> named = settings.getOptionalValue(DatabaseSettings.FOLDER, String.class);
+        boolean carried = CarriedDatabaseSource.NAME.equals(settings.getConfigValue(CarriedDatabaseSource.URL).getSourceName());
+        return carried || named.isPresent()
+                ? Optional.of(DatabaseSettings.from(name -> settings.getOptionalValue(name, String.class)).folder())
+                : Optional.empty();
+    }
+}
