@@ -57,6 +57,12 @@ public class Bin {
         return Optional.of(entry);
     }
 
+    /** Removes for good what can't come back any more, by its kind and the address of its page. */
+    @Transactional
+    public void forget(String kind, String address) {
+        BinEntry.delete("kind = ?1 and address = ?2", kind, address);
+    }
+
     /** Removes for good what was in the bin for thirty days. */
     @Transactional
     public void sweep() {

@@ -1,5 +1,8 @@
 package benchful.orders;
 
+import benchful.bin.Bin;
+import benchful.bin.Thing;
+import benchful.bin.Undo;
 import benchful.core.Fault;
 import benchful.web.Faults;
 import benchful.web.SheetPost;
@@ -13,7 +16,9 @@ import org.joda.money.CurrencyUnit;
  *
  * @param then what the button does beside: nothing, one more line, sending; never without what was typed
  */
-record DraftTarget(PurchaseOrder order, Clock clock, Consumer<PurchaseOrder> then) implements SheetPost.Target<OrderSheet> {
+record DraftTarget(PurchaseOrder order, Bin bin, Clock clock, Consumer<PurchaseOrder> then) implements SheetPost.Target<OrderSheet> {
+    /** What the bin calls lines that were taken out of a draft. */
+    static final String LINE = "line of an order";
 
     @Override
     public long version() {
@@ -43,10 +48,20 @@ record DraftTarget(PurchaseOrder order, Clock clock, Consumer<PurchaseOrder> the
 
     @Override
     public String save(OrderSheet sheet) {
+        List<String> out = order.lines.stream().filter(l -> packs(sheet, l) == 0).map(l -> l.material).toList();
+        String page = "/orders/" + order.id();
+        if (out.isEmpty()) {
+            change(sheet);
+            return page;
+        }
+        Thing lines = new Thing(LINE, "%s of order %d".formatted(String.join(", ", out), order.id()), page);
+        return Undo.offeredAt(page, bin.keep(lines, () -> change(sheet)));
+    }
+
+    private void change(OrderSheet sheet) {
         sheet.into(order);
         then.accept(order);
         order.changed(clock.instant());
         PurchaseOrder.flush();
-        return "/orders/" + order.id();
     }
 }

@@ -1,5 +1,6 @@
 package benchful.orders;
 
+import benchful.bin.Bin;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.catalogue.SupplierOffer;
@@ -41,11 +42,13 @@ class OrderPages {
 
     private final OrderWriter writer;
     private final Removals removals;
+    private final Bin bin;
     private final Clock clock;
 
-    OrderPages(OrderWriter writer, Removals removals, Clock clock) {
+    OrderPages(OrderWriter writer, Removals removals, Bin bin, Clock clock) {
         this.writer = writer;
         this.removals = removals;
+        this.bin = bin;
         this.clock = clock;
     }
 
@@ -86,12 +89,17 @@ class OrderPages {
         return changed(order, form, draft -> writer.add(draft, offer.get(), packs.get().intValue()));
     }
 
-    /** The order goes to the supplier as it stands in the form. */
+    /** The order goes to the supplier as it stands in the form; lines that were taken out can’t come back into it. */
     @POST
     @Path("dispatch")
     @Transactional
     public Response send(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return changed(existing(id), form, order -> order.send(LocalDate.now(clock)));
+        PurchaseOrder order = existing(id);
+        Response answer = changed(order, form, draft -> draft.send(LocalDate.now(clock)));
+        if (order.status() != OrderStatus.DRAFT) {
+            bin.forget(DraftTarget.LINE, "/orders/" + id);
+        }
+        return answer;
     }
 
     /** A parcel came: what is in it goes on the shelf, once. */
@@ -150,7 +158,7 @@ class OrderPages {
     }
 
     private Response changed(PurchaseOrder order, MultivaluedMap<String, String> form, Consumer<PurchaseOrder> then) {
-        return new SheetPost<>(DRAFT, f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, clock, then));
+        return new SheetPost<>(DRAFT, f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, bin, clock, then));
     }
 
     private static boolean overtaken(PurchaseOrder order, MultivaluedMap<String, String> form) {

@@ -13,6 +13,7 @@ import jakarta.persistence.EntityManager;
 import java.net.URL;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -42,6 +43,11 @@ class BinPagesTest {
         data.onlySamples();
         strand = "/classes/" + data.classTitled("Knotted strand, Saturday");
         tutor = new Visitor(address);
+    }
+
+    @AfterEach
+    void forgetOwnHazards() {
+        execute("delete from hazard");
     }
 
     @Test
@@ -100,11 +106,26 @@ class BinPagesTest {
         tutor.open("/orders/new").press("Write these orders");
         String order = tutor.open("/orders").page().selectFirst("main a[href~=/orders/\\d+]").attr("href");
         comesBack(order, "Remove this draft");
+        takesALineOutAndBack(order);
         tutor.open(order).press("Mark as sent");
         tutor.open(order).press("Cancel what has not come");
         assertThat(one("select distinct status from purchase_order where id = " + order.replaceAll("\\D", ""))).isEqualTo("CANCELLED");
         tutor.press("Undo");
         assertThat(tutor.page().select("button").eachText()).contains("Cancel what has not come");
+    }
+
+    private void takesALineOutAndBack(String order) {
+        List<String> lines = everything.rows().get("order_line");
+        String field = tutor.open(order).page().selectFirst("input[name$=/packs]").attr("name");
+        tutor.type(field, "0").press("Save changes");
+        assertThat(everything.rows().get("order_line")).hasSize(lines.size() - 1);
+        tutor.press("Undo");
+        assertThat(tutor.path()).isEqualTo(order);
+        assertThat(everything.rows().get("order_line")).isEqualTo(lines);
+        tutor.open(order).type(field, "0").press("Save changes");
+        tutor.press("Mark as sent");
+        assertThat(tutor.open("/bin").page().text()).as("nothing comes back into an order that was sent").contains("The bin is empty.");
+        execute("update purchase_order set status = 'DRAFT', sent_on = null");
     }
 
     @Test
@@ -119,7 +140,6 @@ class BinPagesTest {
         tutor.open("/bin").press("Put back");
         assertThat(tutor.status()).isEqualTo(409);
         assertThat(tutor.page().text()).contains("Something of the same short name was written since");
-        execute("delete from hazard");
     }
 
     @Test

@@ -10,6 +10,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -76,7 +77,7 @@ class EarlierVersionsTest {
     }
 
     @Test
-    void putsBackPicturesThatWereReplaced() {
+    void putsBackPicturesThatWereReplacedOrRemoved() {
         String project = one("select cast(project_id as text) from project_picture where name = 'cover' limit 1");
         String bytes = "select md5(content) from project_picture where name = 'cover' and project_id = " + project;
         String page = "/projects/" + project;
@@ -88,6 +89,15 @@ class EarlierVersionsTest {
         assertThat(one(bytes)).isNotEqualTo(before);
         tutor.open(page).press("Put this back");
         assertThat(tutor.path()).as("%s", tutor.faults()).isEqualTo(page);
+        assertThat(one(bytes)).isEqualTo(before);
+
+        tutor.open(page + "/edit");
+        tutor.press(tutor.page().selectFirst("button[name=remove][value=%s]".formatted(row)));
+        tutor.page().select("[name~=/steps/\\d+/picture]").eachAttr("name").stream().filter(f -> tutor.field(f).equals("cover")).forEach(f -> tutor.type(f, ""));
+        tutor.press("Save the project");
+        assertThat(tutor.status()).as("%s", tutor.faults()).isEqualTo(200);
+        assertThat(one("select cast(count(*) as text) from project_picture where name = 'cover' and project_id = " + project)).isEqualTo("0");
+        tutor.open(page).press("Put this back");
         assertThat(one(bytes)).isEqualTo(before);
     }
 
@@ -111,6 +121,22 @@ class EarlierVersionsTest {
         tutor.open("/venues/1").press("Put this back");
         assertThat(tutor.status()).isEqualTo(422);
         assertThat(tutor.faults().toString()).contains("There is a venue called");
+    }
+
+    @Test
+    void keepsWhatAPriceListReplaced() {
+        String material = one("select name from material where id = 1");
+        tutor.open("/materials/lists/prices.csv");
+        String csv = tutor.answer().body();
+        String header = csv.lines().findFirst().orElseThrow();
+        String line = csv.lines().filter(l -> l.contains(material)).findFirst().orElseThrow();
+        String dearer = line.replaceFirst("[0-9.]+$", "99.5");
+        tutor.open("/materials/lists").pick("file", "prices.csv", "text/csv", (header + "\n" + dearer + "\n").getBytes(StandardCharsets.UTF_8));
+        tutor.press("Show what it would change").press("Import all of it");
+        assertThat(tutor.path()).isEqualTo("/materials");
+        assertThat(one("select cast(min(price) as text) from offer where material_id = 1 and price = 99.5")).startsWith("99.5");
+        tutor.open("/materials/1").press("Put this back");
+        assertThat(one("select cast(count(*) as text) from offer where material_id = 1 and price = 99.5")).isEqualTo("0");
     }
 
     @Test

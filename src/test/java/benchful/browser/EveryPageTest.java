@@ -80,7 +80,8 @@ class EveryPageTest {
         }
         assertThat(faults).isEmpty();
         assertThat(kinds.keySet()).contains("/", "/classes", "/classes/N", "/classes/N/setup", "/classes/N/review", "/projects", "/projects/N",
-                "/materials", "/venues", "/hazards", "/classes/N/documents", "/classes/N/comparison", "/classes/N/suggestions", "/orders/N", "/batches/N", "/backups", "/backups/files/N");
+                "/materials", "/venues", "/hazards", "/classes/N/documents", "/classes/N/comparison", "/classes/N/suggestions", "/orders/N", "/batches/N", "/bin", "/privacy",
+                "/backups", "/backups/files/N");
     }
 
     private void storeAnOrderAndABatch() throws MalformedURLException {
@@ -89,6 +90,10 @@ class EveryPageTest {
         String project = tutor.open("/batches/new").page().selectFirst("main a[href^=/batches/new?]").attr("href");
         tutor.open(project).type("/kits", "6").press("Save");
         assertThat(tutor.path()).matches("/batches/\\d+");
+        tutor.open("/venues/1/edit").type("/notes", "The key hangs by the door.").press("Save");
+        tutor.open("/hazards/new").type("/id", "own-melt").type("/name", "Hot melt").type("/harm", "Burns.").type("lines/cautions", "Take care.")
+                .type("lines/first_response", "Cool with water.").type("lines/ghs", "H315 Causes skin irritation").press("Save");
+        tutor.open("/hazards/own-melt").press("Remove this hazard");
     }
 
     private void look(Page page, String path, List<String> faults) {
