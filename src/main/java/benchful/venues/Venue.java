@@ -50,7 +50,7 @@ public class Venue extends PanacheEntityBase {
     }
 
     void replace(VenueSheet newSheet) {
-        EarlierVersion.keep("venue", id, sheet, newSheet);
+        EarlierVersion.keep("venue", id, Stored.kept(sheet), newSheet);
         name = newSheet.name().strip();
         sheet = Stored.of(newSheet);
     }
