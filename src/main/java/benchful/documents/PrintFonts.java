@@ -37,12 +37,13 @@ final class PrintFonts {
     private static Path unpacked() {
         try {
             Path folder = Files.createTempDirectory("benchful-fonts");
+            // The last to be named is the first to be deleted, and only an empty folder can be.
+            folder.toFile().deleteOnExit();
             for (String name : List.of("DejaVuSansCondensed.ttf", "DejaVuSansCondensed-Bold.ttf", "DejaVuSansCondensed-Oblique.ttf",
                     "DejaVuSans.ttf", "DejaVuSans-Bold.ttf")) {
                 unpack(DEJAVU + name, folder);
             }
             unpack(FALLBACK, folder);
-            folder.toFile().deleteOnExit();
             return folder;
         } catch (IOException e) {
             throw new UncheckedIOException("The fonts for printing can't be unpacked to the temporary folder.", e);
