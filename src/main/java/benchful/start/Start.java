@@ -19,6 +19,7 @@ public final class Start {
     private Start() {}
 
     public static void main(String... arguments) {
+        PassingFolder.take();
         Quarkus.run(null, Start::end, arguments);
     }
 
