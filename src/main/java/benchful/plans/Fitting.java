@@ -6,6 +6,7 @@ import benchful.core.quantity.Dimension;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,19 +14,20 @@ import java.util.stream.IntStream;
 
 /**
  * Whether what is taken in place of a line's own material is counted as the line says. What measures something else is a
- * fault, and the line's own is taken.
+ * fault, and the line's own is taken. What is not in the catalogue is counted as on the first line that takes it.
  */
 final class Fitting {
     private final ProjectSheet project;
     private final Collection<SizedPiece> pieces;
-    private final Map<String, MaterialSheet> catalogue;
     private final List<Fault> faults;
+    private final Map<String, Dimension> counted = new HashMap<>();
 
     Fitting(ProjectSheet project, Collection<SizedPiece> pieces, Map<String, MaterialSheet> catalogue, List<Fault> faults) {
         this.project = project;
         this.pieces = pieces;
-        this.catalogue = catalogue;
         this.faults = faults;
+        catalogue.forEach((name, sheet) -> counted.put(name, sheet.unit().dimension()));
+        pieces.stream().flatMap(p -> p.lines().stream()).forEach(line -> counted.putIfAbsent(line.material(), line.each().dimension()));
     }
 
     /** @param picks by line */
@@ -34,8 +36,8 @@ final class Fitting {
     }
 
     private boolean fits(int i, String material) {
-        MaterialSheet sheet = catalogue.get(material);
-        return sheet == null || material.equals(project.materials().get(i).material()) || dimension(i).map(sheet.unit().dimension()::equals).orElse(true);
+        return material.equals(project.materials().get(i).material())
+                || dimension(i).map(wanted -> counted.computeIfAbsent(material, m -> wanted).equals(wanted)).orElse(true);
     }
 
     private Optional<Dimension> dimension(int i) {
@@ -46,7 +48,7 @@ final class Fitting {
         MaterialLine line = project.materials().get(i);
         String at = line.alternatives().contains(pick.material()) ? "/project/materials/" + i + "/alternatives" : "/class/instead";
         Fault fault = new Fault(at, "“%s” is counted by %s, but %s is asked of it here. It can't be taken for “%s”.".formatted(pick.material(),
-                catalogue.get(pick.material()).unit().dimension().words().replaceFirst("^an? ", ""), dimension(i).orElseThrow().words(), line.material()));
+                counted.get(pick.material()).words().replaceFirst("^an? ", ""), dimension(i).orElseThrow().words(), line.material()));
         if (!faults.contains(fault)) {
             faults.add(fault);
         }

@@ -145,9 +145,18 @@ public final class PieceSizer {
     private List<SizedPiece.Line> lines() {
         List<SizedPiece.Line> lines = new ArrayList<>();
         for (int i = 0; i < project.materials().size(); i++) {
-            line(i, project.materials().get(i)).ifPresent(lines::add);
+            line(i, project.materials().get(i)).filter(line -> alike(line, lines)).ifPresent(lines::add);
         }
         return lines;
+    }
+
+    /** Amounts of one material are added up, so its lines must be of one kind; the first says which. */
+    private boolean alike(SizedPiece.Line line, List<SizedPiece.Line> before) {
+        Optional<SizedPiece.Line> other = before.stream().filter(l -> l.material().equals(line.material()))
+                .filter(l -> !l.each().dimension().equals(line.each().dimension())).findFirst();
+        other.ifPresent(l -> faults.add(new Fault("/materials/" + line.line() + "/amount", "This is %s, but line %d takes “%s” as %s. Give both alike."
+                .formatted(line.each().dimension().words(), l.line() + 1, line.material(), l.each().dimension().words()))));
+        return other.isEmpty();
     }
 
     private Optional<SizedPiece.Line> line(int i, MaterialLine line) {

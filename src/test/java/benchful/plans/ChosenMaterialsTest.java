@@ -88,6 +88,15 @@ class ChosenMaterialsTest {
         assertThat(plan.kits()).allSatisfy(kit -> assertThat(kit.contents()).extracting(Kit.Content::material).containsExactly("White", "Ring"));
     }
 
+    @Test
+    void takesWhatNobodySellsForOneKindOfAmountOnly() {
+        MaterialsPlan plan = plan(setup(List.of(), "White", List.of(new ClassSetup.Instead("White", "leftovers"), new ClassSetup.Instead("Ring", "leftovers"))));
+
+        assertThat(plan.faults()).containsExactly(
+                new Fault("/class/instead", "“leftovers” is counted by length, but a count is asked of it here. It can't be taken for “Ring”."));
+        assertThat(plan.kits()).allSatisfy(kit -> assertThat(kit.contents()).extracting(Kit.Content::material).containsExactly("leftovers", "Ring"));
+    }
+
     /** However the colours fall, the same length is cut in all, and each kit's colour is among what is brought. */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})

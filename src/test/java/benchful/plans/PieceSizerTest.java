@@ -57,6 +57,15 @@ class PieceSizerTest {
     }
 
     @Test
+    void addsUpOnlyAmountsOfOneKind() {
+        SizedPiece piece = PieceSizer.size(project(List.of(), List.of(line("Glue", "1 ml", null), line("Glue", "0.1 floz", null), line("Glue", "3", null)), "1"), SMALL);
+
+        assertThat(piece.lines()).extracting(SizedPiece.Line::line).containsExactly(0, 1);
+        assertThat(piece.faults()).containsExactly(
+                new Fault("/materials/2/amount", "This is a count, but line 1 takes “Glue” as a volume. Give both alike."));
+    }
+
+    @Test
     void namesWhatAWorkingLacks() {
         Sizing knotted = new Sizing("strand", SizingKind.STRAND, Map.of("target", "length", "knots", "1"), STRAND.beads());
         Sizing coil = new Sizing("ring", SizingKind.COIL, Map.of("wire", "1 mm"), null);

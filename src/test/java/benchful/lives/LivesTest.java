@@ -1,0 +1,89 @@
+package benchful.lives;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.SampleData;
+import benchful.web.SheetSchema;
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.net.URL;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Classes that nobody thought of, from their file to their end. */
+@QuarkusTest
+class LivesTest {
+    private static final long FIRST = Long.getLong("benchful.lives.first", 1);
+    private static final int LIVES = Effort.of(12, 3000);
+
+    @TestHTTPResource
+    URL address;
+
+    @Inject
+    SampleData data;
+
+    @BeforeEach
+    void emptyShelves() {
+        data.nothing();
+    }
+
+    @Test
+    void areLivedToTheirEndAndComeBackAsTheyWere() throws IOException {
+        int lived = 0;
+        Duration slowest = Duration.ZERO;
+        List<String> failed = new ArrayList<>();
+        for (long seed = FIRST; seed < FIRST + LIVES; seed++) {
+            ClassLife life = new ClassLife(address, seed);
+            try {
+                lived += life.lived().isEmpty() ? 1 : 0;
+            } catch (AssertionError | RuntimeException e) {
+                failed.add("life %d: %s".formatted(seed, e.getMessage().lines().limit(6).reduce("", (a, b) -> a + "\n  " + b)));
+                data.nothing();
+            }
+            slowest = life.watch().slowest().compareTo(slowest) > 0 ? life.watch().slowest() : slowest;
+        }
+        System.out.printf("%d lives, %d lived to their end, %d failed, slowest answer %d ms%n", LIVES, lived, failed.size(), slowest.toMillis());
+        assertThat(failed).isEmpty();
+        assertThat(lived).as("most files are taken").isGreaterThan(LIVES / 2);
+    }
+
+    /** A generator that leaves out a field proves nothing of it: whatever the schemas know is made sooner or later. */
+    @Test
+    void useEveryFieldThatTheSchemasKnow() {
+        Set<String> made = new TreeSet<>();
+        LongStream.range(1, 200).forEach(seed -> fields(new ClassFileMaker(seed).made(), "", made));
+        Set<String> known = new TreeSet<>();
+        known(SheetSchema.named("class-1"), "", known);
+        assertThat(made).containsAll(known);
+    }
+
+    private static void fields(JsonNode node, String at, Set<String> fields) {
+        node.fields().forEachRemaining(f -> {
+            fields.add(at + "/" + f.getKey());
+            fields(f.getValue(), at + "/" + f.getKey(), fields);
+        });
+        if (node.isArray()) {
+            node.forEach(n -> fields(n, at + "/0", fields));
+        }
+    }
+
+    private static void known(SheetSchema schema, String at, Set<String> fields) {
+        JsonNode here = schema.at(at);
+        here.path("properties").fieldNames().forEachRemaining(name -> {
+            fields.add(at + "/" + name);
+            known(schema, at + "/" + name, fields);
+        });
+        if (here.has("items")) {
+            known(schema, at + "/0", fields);
+        }
+    }
+}
