@@ -12,7 +12,7 @@ import java.util.List;
 public class SampleData {
     private static final String OWN_TABLES = """
             select quote_ident(tablename) from pg_tables
-            where schemaname = 'public' and tablename not in ('flyway_schema_history', 'hazard', 'form_secret')""";
+            where schemaname = 'public' and tablename not in ('flyway_schema_history', 'form_secret')""";
 
     private final EntityManager database;
     private final Samples samples;

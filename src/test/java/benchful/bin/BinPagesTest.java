@@ -91,8 +91,9 @@ class BinPagesTest {
     @Test
     void bringsBackAllSamplesByOneButton() {
         fill(strand);
+        tutor.open("/");
         Map<String, List<String>> before = stored();
-        tutor.open("/").press("Remove the sample classes");
+        tutor.press("Remove the sample classes");
         assertThat(tutor.page().select(".undo").text()).isEqualTo("Removed: The sample classes. Undo");
         tutor.press("Undo");
         assertThat(tutor.path()).isEqualTo("/");
