@@ -3,6 +3,7 @@ package benchful;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.web.SheetFormat;
+import benchful.web.Stored;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -13,6 +14,8 @@ import jakarta.persistence.Entity;
 import java.io.IOException;
 import java.io.InputStream;
 import java.lang.reflect.Field;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -29,24 +32,25 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class StoredShapesTest {
 
-    /** All columns of all entities that hold JSON. */
+    /** All columns of all entities that hold JSON of one shape; an earlier version holds what another column held. */
     static Stream<Field> columns() {
         return new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("benchful").stream()
                 .filter(type -> type.isAnnotatedWith(Entity.class)).flatMap(type -> type.getFields().stream()).map(JavaField::reflect)
-                .filter(field -> field.isAnnotationPresent(JdbcTypeCode.class) && field.getAnnotation(JdbcTypeCode.class).value() == SqlTypes.JSON);
+                .filter(field -> field.isAnnotationPresent(JdbcTypeCode.class) && field.getAnnotation(JdbcTypeCode.class).value() == SqlTypes.JSON)
+                .filter(field -> field.getType() != JsonNode.class);
     }
 
     @ParameterizedTest
     @MethodSource("columns")
     void comesBackAsItWasKept(Field column) throws IOException {
-        assertThat(kept(column, Specimens.full(column.getGenericType()))).as("full").isEqualTo(Specimens.full(column.getGenericType()));
-        assertThat(kept(column, Specimens.empty(column.getGenericType()))).as("empty lists").isEqualTo(Specimens.empty(column.getGenericType()));
+        assertThat(kept(column, Specimens.full(sheet(column)))).as("full").isEqualTo(Specimens.full(sheet(column)));
+        assertThat(kept(column, Specimens.empty(sheet(column)))).as("empty lists").isEqualTo(Specimens.empty(sheet(column)));
     }
 
     @ParameterizedTest
     @MethodSource("columns")
     void isReadThoughAnyKeyIsMissing(Field column) throws IOException {
-        JsonNode full = SheetFormat.json().valueToTree(Specimens.full(column.getGenericType()));
+        JsonNode full = SheetFormat.json().valueToTree(Specimens.full(sheet(column)));
         for (String place : places("", full)) {
             JsonNode shorter = full.deepCopy();
             ((ObjectNode) shorter.at(place.substring(0, place.lastIndexOf('/')))).remove(place.substring(place.lastIndexOf('/') + 1));
@@ -68,8 +72,14 @@ class StoredShapesTest {
         return SheetFormat.json().readerFor(type(column)).readValue(SheetFormat.json().writeValueAsString(value));
     }
 
+    /** The record that a column holds, whether it is read at once or when it is asked for. */
+    private static Type sheet(Field column) {
+        Type held = column.getGenericType();
+        return column.getType() == Stored.class ? ((ParameterizedType) held).getActualTypeArguments()[0] : held;
+    }
+
     private static JavaType type(Field column) {
-        return SheetFormat.json().constructType(column.getGenericType());
+        return SheetFormat.json().constructType(sheet(column));
     }
 
     /** The places below a node, a rectangle's two edges left out: there is none without them. */
