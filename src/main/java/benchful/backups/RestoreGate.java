@@ -37,10 +37,19 @@ class RestoreGate {
 
     /** Before any filter that remembers what was sent: it will be sent again. */
     @ServerRequestFilter(priority = Priorities.AUTHENTICATION)
-    Optional<Response> filter(ContainerRequestContext request) throws SQLException {
+    Optional<Response> filter(ContainerRequestContext request) {
         String path = request.getUriInfo().getPath();
         boolean free = SAFE.contains(request.getMethod()) || path.startsWith("/api/") || path.startsWith("/backups");
-        return free || !AdvisoryLock.held(database, Purpose.RESTORE) ? Optional.empty() : Optional.of(busy());
+        return free || !isRestoring() ? Optional.empty() : Optional.of(busy());
+    }
+
+    /** Where the database can't be asked the change goes on, to fail or to wait for the tables with words of its own, and keep what was typed. */
+    private boolean isRestoring() {
+        try {
+            return AdvisoryLock.held(database, Purpose.RESTORE);
+        } catch (SQLException e) {
+            return false;
+        }
     }
 
     private static Response busy() {

@@ -224,6 +224,11 @@ public class Material extends PanacheEntityBase {
         return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
     }
 
+    /** True where a material is called just so, letter for letter. */
+    public static boolean isListed(String name) {
+        return byName(name).filter(m -> m.name().equals(name)).isPresent();
+    }
+
     public static Optional<Material> byId(long id) {
         return findByIdOptional(id);
     }

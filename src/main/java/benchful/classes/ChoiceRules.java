@@ -5,11 +5,14 @@ import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import benchful.web.Faults;
 import benchful.web.Pointers;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Whether what students and the class choose is offered by the project, and whether what stands in has something to stand in for. */
 public final class ChoiceRules {
@@ -28,6 +31,26 @@ public final class ChoiceRules {
             rules.check("/students/" + i, setup.students().get(i).choices(), setup.students().get(i).instead());
         }
         return rules.faults.list();
+    }
+
+    /**
+     * What is to stand in but is not among the materials.
+     *
+     * @param listed whether a material of just this name is
+     */
+    public static List<Fault> unlisted(ClassSetup setup, Predicate<String> listed) {
+        List<Fault> faults = new ArrayList<>(unlisted("", setup.instead(), listed));
+        for (int i = 0; i < setup.students().size(); i++) {
+            faults.addAll(unlisted("/students/" + i, setup.students().get(i).instead(), listed));
+        }
+        return faults;
+    }
+
+    private static List<Fault> unlisted(String at, List<ClassSetup.Instead> instead, Predicate<String> listed) {
+        return IntStream.range(0, instead.size()).filter(i -> !listed.test(instead.get(i).use()))
+                .mapToObj(i -> new Fault(at + "/instead/" + i + "/use",
+                        "“%s” is not among your materials. Choose one of them, or write it down there first.".formatted(instead.get(i).use())))
+                .toList();
     }
 
     private void check(String at, Map<String, String> choices, List<ClassSetup.Instead> instead) {

@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.catalogue.Material;
 import benchful.catalogue.MaterialSheet;
 import benchful.catalogue.Supplier;
+import benchful.classes.ChoiceRules;
 import benchful.classes.CraftClass;
 import benchful.classes.SetupRules;
 import benchful.core.Fault;
@@ -43,6 +44,8 @@ class ClassImport {
         for (int i = 0; i < file.materials().size(); i++) {
             faults.addAll(unsold(file, i));
         }
+        ChoiceRules.unlisted(file.setup(), name -> file.materials().stream().anyMatch(m -> m.name().equals(name)) || Material.isListed(name))
+                .forEach(fault -> faults.add(new Fault("/class" + fault.pointer(), fault.detail())));
         return faults;
     }
 

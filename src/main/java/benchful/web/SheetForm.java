@@ -34,9 +34,10 @@ public record SheetForm(JsonNode tree, List<Fault> faults, long version, JsonNod
         return new SheetForm(mine, List.of(), theirVersion, theirs);
     }
 
+    /** What stands in a field. The character of code 0, which no page can show, is shown as a sign for what is missing. */
     public String value(String pointer) {
         JsonNode node = tree.at(pointer);
-        return node.isContainerNode() ? "" : node.asText("");
+        return node.isContainerNode() ? "" : node.asText("").replace('\0', '\uFFFD');
     }
 
     public boolean is(String pointer, String value) {

@@ -47,7 +47,7 @@ class AgendaTest {
     @Test
     void saysHowFarPackingHasCome() {
         String page = "/classes/" + data.classTitled("Knotted strand, Saturday") + "/packing";
-        tutor.open(page).press(tutor.page().selectFirst("button[name=whole]")).open("/");
+        tutor.open(page).press(tutor.page().selectFirst("section button[name=whole]")).open("/");
         assertThat(tutor.page().select("a[href=%s]".formatted(page)).text()).matches("Pack for “Knotted strand, Saturday afternoon”: \\d+ of \\d+ things are packed");
     }
 

@@ -88,7 +88,7 @@ final class ClassFileMaker {
                 String chosen = line.has("alternatives") ? line.at("/alternatives/0").asText() : chance.words(120);
                 place.withObject("/choices").put(material, chosen);
             } else if (chance.once(12)) {
-                place.withArray("/instead").addObject().put("of", material).put("use", "another thing");
+                place.withArray("/instead").addObject().put("of", material).put("use", chance.once(6) ? "another thing" : chance.of(listed()));
             }
         }
     }
@@ -216,6 +216,11 @@ final class ClassFileMaker {
             return chance.of("3500 cm2", "7000 cm2", "0.35 m2");
         }
         return dimension.equals(Dimension.LENGTH) ? chance.of("700 mm", "5 m", "1234.567 in", "10 yd") : chance.amount(dimension);
+    }
+
+    /** Of these some are counted otherwise than what they stand in for. */
+    private List<String> listed() {
+        return List.copyOf(maker.materialsUsed().keySet());
     }
 
     private List<String> sizes() {

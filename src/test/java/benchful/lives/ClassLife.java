@@ -134,6 +134,7 @@ final class ClassLife {
     }
 
     private void removeAll() {
+        removeDrafts();
         remove(home, home + "/removal");
         remove(project, project + "/removal");
         file.at("/materials").forEach(m -> removeListed("/materials", m.get("name").asText()));
@@ -147,6 +148,14 @@ final class ClassLife {
         if (link != null) {
             String thing = link.attr("href").replaceAll("/edit$", "");
             remove(link.attr("href"), thing + "/removal");
+        }
+    }
+
+    /** Drafts that this life wrote would keep its materials. */
+    private void removeDrafts() {
+        List<String> things = watch.open("/orders").tutor().page().select("main a[href~=^/orders/\\d+$]").eachAttr("href");
+        for (String thing : things) {
+            watch.open(thing).buttons("/orders/\\d+/removal").stream().findFirst().ifPresent(watch::press);
         }
     }
 

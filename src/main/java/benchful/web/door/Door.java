@@ -20,6 +20,8 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 class Door {
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
     private static final Pattern CONTENT_TYPE = Pattern.compile("[\\w.+-]+/[\\w.+-]+\\s*(;.*)?");
+    /** What is said to come in parts, without the mark between them; reading it would fail on any method. */
+    private static final Pattern PARTLESS = Pattern.compile("(?i)multipart/(?!.*boundary\\s*=\\s*\"?[^\\s\";]).*");
     private static final Pattern FORM = Pattern.compile("(?i)(application/x-www-form-urlencoded|multipart/form-data)\\s*(;.*)?");
 
     static final Refusal NO_HOST = new Refusal(400, "Not possible", "The request does not say in a Host header whom it asks.");
@@ -55,11 +57,14 @@ class Door {
         if (Stranger.asks(request, publicAddress)) {
             return Optional.of(FOREIGN);
         }
-        return READING.contains(request.method().name()) ? Optional.empty() : body(request);
+        String type = Optional.ofNullable(request.getHeader("Content-Type")).orElse("").strip();
+        if (PARTLESS.matcher(type).matches()) {
+            return Optional.of(NO_FORM);
+        }
+        return READING.contains(request.method().name()) ? Optional.empty() : body(request, type);
     }
 
-    private static Optional<Refusal> body(HttpServerRequest request) {
-        String type = Optional.ofNullable(request.getHeader("Content-Type")).orElse("").strip();
+    private static Optional<Refusal> body(HttpServerRequest request, String type) {
         if (Refusal.isForPrograms(request.path())) {
             return CONTENT_TYPE.matcher(type).matches() ? Optional.empty() : Optional.of(NO_TYPE);
         }

@@ -4,6 +4,7 @@ import benchful.web.Mending;
 import benchful.web.UnusablePages;
 import benchful.web.sending.ResendPage;
 import benchful.web.sending.Sending;
+import io.vertx.core.http.HttpClosedException;
 import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.OptimisticLockException;
 import jakarta.ws.rs.WebApplicationException;
@@ -76,6 +77,9 @@ public final class ErrorPages {
 
     @ServerExceptionMapper
     Response bug(Throwable e, UriInfo uri) {
+        if (caused(e, HttpClosedException.class::isInstance)) {
+            return givenUp(null);
+        }
         Optional<Outage> outage = Outage.of(e);
         if (outage.isPresent()) {
             LOG.warnf("%s could not be answered: %s (%s)", uri.getPath(), outage.get().words(), e.getMessage());
@@ -100,7 +104,7 @@ public final class ErrorPages {
     /** Nobody reads the answer. */
     @ServerExceptionMapper
     Response givenUp(CancellationException nobodyWaits) {
-        return Response.status(Response.Status.SERVICE_UNAVAILABLE).build();
+        return Response.status(Response.Status.SERVICE_UNAVAILABLE).entity("").build();
     }
 
     /** A form is shown again with all that was typed, to be sent when what was amiss has passed. */

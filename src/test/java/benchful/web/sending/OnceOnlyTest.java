@@ -66,9 +66,8 @@ class OnceOnlyTest {
     void makesOneClassOneCopyAndOneBatchOfADoublePress() throws Exception {
         data.onlySamples();
         long knotted = data.classTitled("Knotted strand, Saturday");
-        String copies = "form[action$=/copies]";
-        assertThat(grownBy("craft_class", SentForm.on("/classes/" + knotted, copies))).isEqualTo(1);
-        assertThat(grownBy("project", SentForm.on("/projects/" + number("select min(id) from project"), copies))).isEqualTo(1);
+        assertThat(grownBy("craft_class", SentForm.on("/classes/new?like=" + knotted, "form.sheet"))).isEqualTo(1);
+        assertThat(grownBy("project", SentForm.on("/projects/" + number("select min(id) from project"), "form[action$=/copies]"))).isEqualTo(1);
         String batch = "/batches/new?project=" + number("select min(id) from project");
         assertThat(grownBy("kit_batch", SentForm.on(batch, "form.sheet").with("/kits", "6"))).isEqualTo(1);
     }
