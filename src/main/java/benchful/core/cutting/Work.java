@@ -6,7 +6,7 @@ package benchful.core.cutting;
  */
 public final class Work {
     /** At most about a second on an ordinary machine of 2020. */
-    private static final long MOST = 15_000_000;
+    private static final long MOST = 60_000_000;
 
     private long left;
 
