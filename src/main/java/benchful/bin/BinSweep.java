@@ -14,7 +14,7 @@ class BinSweep {
         this.earlier = earlier;
     }
 
-    @Scheduled(every = "24h")
+    @Scheduled(every = "24h", delayed = "1m")
     void sweep() {
         bin.sweep();
         earlier.sweep();

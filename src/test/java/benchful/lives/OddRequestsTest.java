@@ -83,7 +83,10 @@ class OddRequestsTest {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoTimeout(10_000);
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
-            socket.shutdownOutput();
+            // Who closes one half would be taken for gone; it is done only where the rest of a body that is not there is waited for.
+            if (request.matches("(?s).*(Transfer-Encoding: |Content-Length: (-1|x|9{5,})).*")) {
+                socket.shutdownOutput();
+            }
             return read(socket.getInputStream());
         }
     }
