@@ -1,30 +1,35 @@
 package benchful.start;
 
-import io.quarkus.bootstrap.logging.InitialConfigurator;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
-import java.util.logging.Handler;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /** Starts the program and, if that fails, says why in words. It ends with a code other than 0 then. */
 @QuarkusMain
 public final class Start {
-    /** Not the log: much that can be amiss is so before there is one. */
-    private static final PrintStream CONSOLE = new PrintStream(new FileOutputStream(FileDescriptor.err), true, Charset.defaultCharset());
+    /** What is told before the log is set up is written so where the start fails: the time, how grave it is, the words. */
+    private static final String FIRST_WORDS = "%1$tT %4$s  %5$s%n";
+    /** Held, as a level lasts only as long as somebody holds its logger; what this library tells of itself would bury the words. */
+    private static final Logger TALKATIVE = Logger.getLogger("org.hibernate");
 
     private Start() {}
 
     public static void main(String... arguments) {
-        InitialConfigurator.DELAYED_HANDLER.setHandlers(new Handler[] {new FirstWords(CONSOLE)});
+        System.setProperty("java.util.logging.SimpleFormatter.format", FIRST_WORDS);
+        TALKATIVE.setLevel(Level.WARNING);
         Quarkus.run(null, Start::end, arguments);
     }
 
+    /** Not by the log: much that can be amiss is so before there is one. */
     private static void end(int code, Throwable failure) {
         if (failure != null) {
-            StartFailure.words(failure).ifPresentOrElse(CONSOLE::println, () -> failure.printStackTrace(CONSOLE));
+            PrintStream console = new PrintStream(new FileOutputStream(FileDescriptor.err), true, Charset.defaultCharset());
+            StartFailure.words(failure).ifPresentOrElse(console::println, () -> failure.printStackTrace(console));
         }
         System.exit(failure != null && code == 0 ? 1 : code);
     }
