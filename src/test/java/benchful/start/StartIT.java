@@ -125,6 +125,26 @@ class StartIT {
         assertThat(names(passing)).noneMatch(name -> name.startsWith("benchful-fonts"));
     }
 
+    @Test
+    void clearsAwayTheSolverOfAKilledProgram() throws Exception {
+        Path passing = Files.createDirectory(home.resolve("killed"));
+        Map<String, String> settings = Map.of("BENCHFUL_DATA", home.resolve("killed data").toString(), "QUARKUS_HTTP_PORT", "" + freePort());
+        Program killed = Program.start(passing, settings);
+        planAndPrint(killed.whenReady());
+        killed.kill();
+        List<String> left = solvers(passing);
+        assertThat(left).hasSize(1);
+
+        try (Program next = Program.start(passing, settings)) {
+            assertThat(next.whenReady().get("/").statusCode()).isEqualTo(200);
+            assertThat(solvers(passing)).doesNotContainAnyElementsOf(left);
+        }
+    }
+
+    private static List<String> solvers(Path passing) throws IOException {
+        return names(passing).stream().filter(name -> name.startsWith("ortools-java")).toList();
+    }
+
     /** Asks for what the solver and the fonts are needed for. */
     private static void planAndPrint(Program program) throws IOException, InterruptedException {
         Visitor tutor = new Visitor(program.address().toURL());
