@@ -44,13 +44,21 @@ final class Program implements AutoCloseable {
 
     Program whenReady() throws IOException, InterruptedException {
         long end = System.nanoTime() + PATIENCE.toNanos();
-        while (!said().contains("Benchful is ready")) {
+        while (!answers()) {
             if (!process.isAlive() || System.nanoTime() > end) {
                 throw new AssertionError("The program did not start: " + said());
             }
             Thread.sleep(200);
         }
         return this;
+    }
+
+    private boolean answers() throws InterruptedException {
+        try {
+            return get("q/health/ready").statusCode() == 200;
+        } catch (IOException notYet) {
+            return false;
+        }
     }
 
     /** Waits for its end. */
