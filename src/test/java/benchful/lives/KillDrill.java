@@ -135,6 +135,11 @@ public final class KillDrill {
         }
         Visitor tutor = new Visitor(url()).open("/classes/2/packing");
         List<Element> boxes = tutor.page().select("input[type=checkbox][name^=ticked-]");
+        if (boxes.isEmpty()) {
+            // The database is just being started again.
+            pause();
+            return;
+        }
         Element box = boxes.get(random.nextInt(boxes.size()));
         Element section = box.closest("section");
         List<String> what = List.of(section.selectFirst("input[name=kit]").val(), box.val());
