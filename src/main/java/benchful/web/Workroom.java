@@ -52,6 +52,10 @@ public class Workroom {
         }
     }
 
+    /** Those who wait for their turn now. */
+    int waiting() {
+        return waiting.get();
+    }
 
     private void enter() {
         if (places.tryAcquire()) {

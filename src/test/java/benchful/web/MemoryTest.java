@@ -21,9 +21,11 @@ import org.junit.jupiter.api.Timeout;
 
 @Timeout(60)
 class MemoryTest {
+    private static final int MOST_WAITING = 3;
     private final ExecutorService askers = Executors.newCachedThreadPool();
     private final AtomicInteger worked = new AtomicInteger();
-    private final Memory memory = new Memory(new Workroom(2, 3), 100);
+    private final Workroom room = new Workroom(2, MOST_WAITING);
+    private final Memory memory = new Memory(room, 100);
 
     @AfterEach
     void stop() {
@@ -104,26 +106,13 @@ class MemoryTest {
             return "done";
         }), askers)).toList();
         await(begun);
-        while (served.stream().noneMatch(CompletableFuture::isDone) && !isFull()) {
+        while (room.waiting() < MOST_WAITING) {
             sleep();
         }
         assertThatThrownBy(() -> ask("one more")).isInstanceOf(Busy.class);
         go.countDown();
         assertThat(served).extracting(CompletableFuture::join).containsOnly("done");
         assertThat(ask("one more")).isEqualTo("one more1");
-    }
-
-    /** Asks for a moment only. */
-    private boolean isFull() {
-        AtomicInteger looks = new AtomicInteger();
-        try {
-            Asker.during(() -> looks.incrementAndGet() > 0, () -> ask("probe"));
-            return false;
-        } catch (CancellationException waited) {
-            return false;
-        } catch (Busy full) {
-            return true;
-        }
     }
 
     private static void await(CountDownLatch latch) {
