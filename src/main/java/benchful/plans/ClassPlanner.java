@@ -1,6 +1,5 @@
 package benchful.plans;
 
-import benchful.classes.ClassSetup;
 import benchful.core.lesson.Contradiction;
 import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonPlanner;
@@ -8,16 +7,13 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.advice.Progress;
 import benchful.projects.ProjectSheet;
-import benchful.projects.Size;
 import benchful.projects.Step;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToIntFunction;
 
 /** Computes the whole plan of a class from its file. Nothing is stored; the same file gives the same plan. */
@@ -70,33 +66,13 @@ public class ClassPlanner {
 
     /** A step is repeated as often as in the size of the class that takes the most. */
     private static ToIntFunction<Step> repeats(ClassFile file) {
-        List<SizedPiece> pieces = sizes(file).stream().map(s -> PieceSizer.size(file.project(), s)).toList();
+        ProjectSheet project = file.project();
+        List<SizedPiece> pieces = new Seating(project, file.setup()).made().stream().map(project::size).flatMap(Optional::stream)
+                .map(s -> PieceSizer.size(project, s)).toList();
         return step -> pieces.stream()
                 .map(p -> p.repeats().getOrDefault(step.id(), BigDecimal.ONE))
                 .mapToInt(n -> n.min(MOST_REPEATS).setScale(0, RoundingMode.CEILING).intValueExact())
                 .max()
                 .orElse(1);
-    }
-
-    /** The sizes that students of the class make; those not spoken for take the first. */
-    private static Set<Size> sizes(ClassFile file) {
-        ProjectSheet project = file.project();
-        ClassSetup setup = file.setup();
-        Set<Size> used = new LinkedHashSet<>();
-        setup.students().stream().filter(s -> s.size() != null).forEach(s -> project.size(s.size()).ifPresent(used::add));
-        setup.sizes().forEach((name, n) -> {
-            if (n > 0) {
-                project.size(name).ifPresent(used::add);
-            }
-        });
-        if (used.isEmpty() || spokenFor(setup) < setup.headcount()) {
-            used.add(project.sizes().get(0));
-        }
-        return used;
-    }
-
-    private static long spokenFor(ClassSetup setup) {
-        return Math.max(setup.students().stream().filter(s -> s.size() != null).count(),
-                setup.sizes().values().stream().mapToInt(Integer::intValue).sum());
     }
 }

@@ -11,6 +11,7 @@ import benchful.projects.Size;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -52,6 +53,16 @@ final class Seating {
 
     List<Seat> seats() {
         return seats;
+    }
+
+    /** In the order of the setup's students, and after them of those not known by name. */
+    List<Seat> students() {
+        return seats.stream().filter(s -> s.taker() == Taker.STUDENT).toList();
+    }
+
+    /** The sizes that students make. */
+    Set<String> made() {
+        return students().stream().map(Seat::size).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     List<Fault> faults() {
@@ -97,7 +108,7 @@ final class Seating {
     }
 
     private void spares() {
-        Map<String, Long> taken = seats.stream().filter(s -> s.taker() == Taker.STUDENT).collect(Collectors.groupingBy(Seat::size, Collectors.counting()));
+        Map<String, Long> taken = students().stream().collect(Collectors.groupingBy(Seat::size, Collectors.counting()));
         String most = project.sizes().stream().map(Size::name)
                 .reduce((a, b) -> taken.getOrDefault(b, 0L) > taken.getOrDefault(a, 0L) ? b : a).orElseThrow();
         for (int i = 1; i <= setup.spares(); i++) {
@@ -117,7 +128,7 @@ final class Seating {
     }
 
     private void open(int i, MaterialLine line) {
-        long open = seats.stream().filter(s -> s.taker() == Taker.STUDENT && s.picks().get(i).chosen() == null).count();
+        long open = students().stream().filter(s -> s.picks().get(i).chosen() == null).count();
         if (open > 0) {
             warnings.add(Sentence.of("%s of %s have not chosen their %s of “%s”; it is counted as “%s”.",
                     open, setup.headcount(), line.choice(), line.material(), common.get(i).material()));

@@ -16,11 +16,13 @@ final class SmallerSizes {
 
     private final ProjectSheet project;
     private final ClassSetup setup;
+    private final Seating seating;
     private final Map<String, BigDecimal> work = new LinkedHashMap<>();
 
     private SmallerSizes(ClassFile file) {
         this.project = file.project();
         this.setup = file.setup();
+        this.seating = new Seating(project, setup);
         project.sizes().forEach(size -> work.put(size.name(), seconds(size)));
     }
 
@@ -33,50 +35,31 @@ final class SmallerSizes {
     }
 
     private List<String> offered() {
-        BigDecimal largest = work.keySet().stream().filter(this::isMade).map(work::get).max(Comparator.naturalOrder()).orElse(BigDecimal.ZERO);
+        BigDecimal largest = seating.made().stream().map(work::get).max(Comparator.naturalOrder()).orElse(BigDecimal.ZERO);
         return work.keySet().stream().filter(size -> work.get(size).compareTo(largest) < 0)
                 .sorted(Comparator.comparing((String size) -> work.get(size)).reversed()).limit(MOST_OFFERED).toList();
     }
 
-    private boolean isMade(String size) {
-        return setup.sizes().getOrDefault(size, 0) > 0 || setup.students().stream().anyMatch(s -> size.equals(s.size()))
-                || size.equals(first()) && unspokenFor() > 0;
-    }
-
     private WhatIf largest(String size) {
         Map<String, String> fields = new LinkedHashMap<>();
-        int moved = setup.sizes().getOrDefault(size, 0) + (isBigger(first(), size) ? unspokenFor() : 0);
-        for (Map.Entry<String, Integer> mixed : setup.sizes().entrySet()) {
-            if (isBigger(mixed.getKey(), size)) {
-                moved += mixed.getValue();
-                fields.put(Pointers.below("/sizes", mixed.getKey()), "");
-            }
-        }
-        if (moved > 0) {
-            fields.put(Pointers.below("/sizes", size), String.valueOf(moved));
-        }
-        for (int i = 0; i < setup.students().size(); i++) {
-            String theirs = setup.students().get(i).size();
-            if (isBigger(theirs == null ? first() : theirs, size)) {
+        List<Seat> seats = seating.students();
+        int known = setup.students().size();
+        for (int i = 0; i < known; i++) {
+            if (isBigger(seats.get(i).size(), size)) {
                 fields.put("/students/" + i + "/size", size);
             }
+        }
+        List<String> others = seats.subList(known, seats.size()).stream().map(Seat::size).toList();
+        if (others.stream().anyMatch(theirs -> isBigger(theirs, size))) {
+            setup.sizes().keySet().stream().filter(mixed -> isBigger(mixed, size)).forEach(mixed -> fields.put(Pointers.below("/sizes", mixed), ""));
+            long moved = others.stream().filter(theirs -> theirs.equals(size) || isBigger(theirs, size)).count();
+            fields.put(Pointers.below("/sizes", size), String.valueOf(moved));
         }
         return new WhatIf(fields);
     }
 
     private boolean isBigger(String one, String other) {
         return work.getOrDefault(one, BigDecimal.ZERO).compareTo(work.get(other)) > 0;
-    }
-
-    private String first() {
-        return project.sizes().get(0).name();
-    }
-
-    /** Students for whom no size is given, who take the first. */
-    private int unspokenFor() {
-        long named = setup.students().stream().filter(s -> s.size() != null).count();
-        int mixed = setup.sizes().values().stream().mapToInt(Integer::intValue).sum();
-        return (int) Math.max(0, setup.headcount() - Math.max(named, mixed));
     }
 
     /** What one student usually needs for all make steps of a piece. */
