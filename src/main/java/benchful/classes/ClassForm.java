@@ -3,7 +3,6 @@ package benchful.classes;
 import benchful.core.SkillLevel;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Step;
-import benchful.projects.StepKind;
 import benchful.venues.Venue;
 import benchful.web.SheetForm;
 import io.quarkus.qute.TemplateData;
@@ -64,7 +63,7 @@ public record ClassForm(SheetForm form, CraftClass target, ProjectSheet project,
 
     /** Steps that the tutor could do before the class instead. */
     public List<Step> movable() {
-        return project.steps().stream().filter(s -> s.kind() == StepKind.MAKE || s.kind() == StepKind.WAIT).toList();
+        return project.steps().stream().filter(s -> s.kind().mayBePrepared()).toList();
     }
 
     public boolean preparedAhead(String step) {

@@ -7,7 +7,6 @@ import benchful.plans.StepNumbers;
 import benchful.projects.Picture;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Step;
-import benchful.projects.StepKind;
 import benchful.web.Formats;
 import benchful.web.Markdown;
 import java.time.Duration;
@@ -71,11 +70,11 @@ final class HandoutSteps {
 
     private static String time(Step step, List<Block> blocks) {
         Duration longest = blocks.stream().map(Block::length).max(Duration::compareTo).orElse(Duration.ZERO);
-        return longest.isZero() ? "" : step.kind() == StepKind.WAIT ? Formats.words(longest) : "about " + Formats.words(longest);
+        return longest.isZero() ? "" : step.kind().isUnattended() ? Formats.words(longest) : "about " + Formats.words(longest);
     }
 
     private static String leave(Step step) {
-        if (step.kind() != StepKind.WAIT) {
+        if (!step.kind().isUnattended()) {
             return "";
         }
         String least = step.lasts() == null ? "Leave it." : "Leave it for %s.".formatted(Formats.words(step.lasts()));
@@ -84,7 +83,7 @@ final class HandoutSteps {
 
     /** What the class does while it waits: the steps whose time overlaps. */
     private String meanwhile(Step step, List<Block> blocks) {
-        if (step.kind() != StepKind.WAIT || blocks.isEmpty() || blocks.get(0).lane() == Lane.HOME) {
+        if (!step.kind().isUnattended() || blocks.isEmpty() || blocks.get(0).lane() == Lane.HOME) {
             return "";
         }
         List<Integer> others = lesson.blocks().stream()

@@ -2,7 +2,6 @@ package benchful.documents;
 
 import benchful.plans.ClassFile;
 import benchful.projects.Step;
-import benchful.projects.StepKind;
 import benchful.projects.Tool;
 import java.util.List;
 
@@ -46,7 +45,7 @@ final class ToolNeeds {
 
     private int wanted(Tool tool) {
         int headcount = file.setup().headcount();
-        int most = file.project().steps().stream().mapToInt(step -> uses(step, tool) * (step.kind() == StepKind.MAKE ? headcount : 1)).max().orElse(0);
+        int most = file.project().steps().stream().mapToInt(step -> uses(step, tool) * (step.kind().isOwnWork() ? headcount : 1)).max().orElse(0);
         return tool.personal() ? Math.max(most, headcount) : most;
     }
 

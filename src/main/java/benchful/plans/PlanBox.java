@@ -10,17 +10,19 @@ final class PlanBox {
         svg.rect(x, y, width, height, "fill=\"%s\"".formatted(fill(kind)));
         band(svg, kind, x, y, width, 0.45 * text);
         String frame = "fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"".formatted(Svg.INK, Svg.n(critical ? 0.2 * text : 0.07 * text));
-        svg.rect(x, y, width, height, kind == StepKind.WAIT && !critical ? frame + " stroke-dasharray=\"4 2\"" : frame);
+        svg.rect(x, y, width, height, kind.isUnattended() && !critical ? frame + " stroke-dasharray=\"4 2\"" : frame);
     }
 
     private static void band(Svg svg, StepKind kind, double x, double y, double width, double height) {
         String stroke = "stroke=\"%s\" stroke-width=\"%s\"".formatted(Svg.INK, Svg.n(height / 7));
-        switch (kind) {
-            case SHOW -> svg.hatch(x, y, width, height, height * 0.7, stroke);
-            case TOGETHER, AHEAD -> svg.rect(x, y, width, height, "fill=\"" + Svg.INK + "\"");
-            case WAIT -> svg.dots(x, y, width, height, height, "fill=\"" + Svg.INK + "\"");
-            case MAKE -> svg.rect(x, y, width, height, "fill=\"#8fb0b9\"");
-        }
+        String ink = "fill=\"" + Svg.INK + "\"";
+        Runnable pattern = switch (kind) {
+            case SHOW -> () -> svg.hatch(x, y, width, height, height * 0.7, stroke);
+            case TOGETHER, AHEAD -> () -> svg.rect(x, y, width, height, ink);
+            case WAIT -> () -> svg.dots(x, y, width, height, height, ink);
+            case MAKE -> () -> svg.rect(x, y, width, height, "fill=\"#8fb0b9\"");
+        };
+        pattern.run();
     }
 
     private static String fill(StepKind kind) {

@@ -7,9 +7,11 @@ import benchful.core.lesson.MeetingPlan;
 import benchful.core.lesson.StepKind;
 import benchful.core.lesson.risk.Risk;
 import benchful.web.Formats;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The timed plan drawn to scale: for each meeting a lane for the class or for each group, one for the likely and late ends, one
@@ -88,12 +90,18 @@ public record PlanPicture(LessonPlan plan, List<Break> breaks, List<Risk.BlockRi
     private record Legend(StepKind kind, boolean critical, String words) {}
 
     private List<Legend> legendEntries() {
-        return List.of(
-                new Legend(StepKind.TOGETHER, false, "all together"),
-                new Legend(StepKind.SHOW, false, "watch"),
-                new Legend(StepKind.MAKE, false, "make"),
-                new Legend(StepKind.WAIT, false, "wait"),
-                new Legend(StepKind.MAKE, true, "thick frame: any delay here delays the end"));
+        Stream<Legend> kinds = Arrays.stream(StepKind.values()).filter(kind -> !kind.isBeforeClass()).map(kind -> new Legend(kind, false, words(kind)));
+        return Stream.concat(kinds, Stream.of(new Legend(StepKind.MAKE, true, "thick frame: any delay here delays the end"))).toList();
+    }
+
+    private static String words(StepKind kind) {
+        return switch (kind) {
+            case SHOW -> "watch";
+            case MAKE -> "make";
+            case WAIT -> "wait";
+            case TOGETHER -> "all together";
+            case AHEAD -> "before the class";
+        };
     }
 
     private String title() {

@@ -2,7 +2,6 @@ package benchful.plans;
 
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
-import benchful.core.lesson.StepKind;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -14,7 +13,7 @@ import java.util.Map;
  */
 public final class StepNumbers {
     private static final Comparator<Block> AS_THE_CLASS_COMES =
-            Comparator.comparing(Block::start).thenComparing(block -> block.kind() != StepKind.WAIT);
+            Comparator.comparing(Block::start).thenComparing(block -> !block.kind().isUnattended());
 
     private StepNumbers() {}
 

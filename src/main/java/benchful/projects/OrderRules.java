@@ -42,8 +42,8 @@ final class OrderRules {
             String id = after.get(j).step();
             faults.require(named.add(id), at + "/step", "“%s” is there twice in this step. Name it once.", id);
             if (faults.require(places.containsKey(id), at + "/step", "There is no step with the short name “%s”.", id)) {
-                boolean inClass = project.steps().get(places.get(id)).kind() != StepKind.AHEAD;
-                faults.require(step.kind() != StepKind.AHEAD || !inClass, at + "/step",
+                boolean beforeClass = project.steps().get(places.get(id)).kind().isBeforeClass();
+                faults.require(!step.kind().isBeforeClass() || beforeClass, at + "/step",
                         "A step done ahead of the class can't follow “%s”, which is done in it.", id);
             }
             gap(at, step, after.get(j));

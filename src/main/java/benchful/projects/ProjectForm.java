@@ -1,6 +1,7 @@
 package benchful.projects;
 
 import benchful.core.SkillLevel;
+import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Unit;
 import benchful.web.Formats;
 import benchful.web.SheetForm;
@@ -14,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -49,6 +51,21 @@ public record ProjectForm(SheetForm form, Long id, Map<String, String> stored, C
 
     public List<String> kinds() {
         return Arrays.stream(StepKind.values()).map(Formats::word).toList();
+    }
+
+    /** What each kind means, for whoever has to choose one. */
+    public String kindsHint() {
+        return Arrays.stream(StepKind.values()).map(kind -> Formats.word(kind) + ": " + meaning(kind)).collect(Collectors.joining("; "));
+    }
+
+    private static String meaning(StepKind kind) {
+        return switch (kind) {
+            case SHOW -> "all watch";
+            case MAKE -> "each at their own pace";
+            case WAIT -> "it dries";
+            case TOGETHER -> "welcome, tidying";
+            case AHEAD -> "before the class";
+        };
     }
 
     public List<String> units() {

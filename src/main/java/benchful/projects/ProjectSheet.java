@@ -58,11 +58,11 @@ public record ProjectSheet(
      */
     public List<Step.After> predecessors(int index) {
         Step step = steps.get(index);
-        if (step.after() != null || step.kind() == StepKind.AHEAD) {
+        if (step.after() != null || step.kind().isBeforeClass()) {
             return ProjectSheet.copy(step.after());
         }
         for (int i = index - 1; i >= 0; i--) {
-            if (steps.get(i).kind() != StepKind.AHEAD) {
+            if (!steps.get(i).kind().isBeforeClass()) {
                 return List.of(new Step.After(steps.get(i).id(), null, null));
             }
         }

@@ -75,7 +75,7 @@ public record ProjectView(Project project, ProjectSheet sheet, Map<String, Piece
     /** How long one improver works at the bench on a piece of this size, at their usual pace. */
     public Duration bench(Size size) {
         Map<String, BigDecimal> repeats = pieces.get(size.name()).repeats();
-        return sheet.steps().stream().filter(s -> s.kind() == StepKind.MAKE)
+        return sheet.steps().stream().filter(s -> s.kind().isOwnWork())
                 .map(s -> times(s.student().usual(), repeats.getOrDefault(s.id(), BigDecimal.ONE)))
                 .reduce(Duration.ZERO, Duration::plus);
     }
@@ -90,12 +90,12 @@ public record ProjectView(Project project, ProjectSheet sheet, Map<String, Piece
 
     /** Time in which the whole class watches or does something together. */
     public Duration together() {
-        return sum(s -> s.kind() == StepKind.SHOW || s.kind() == StepKind.TOGETHER);
+        return sum(s -> s.kind().isGathering());
     }
 
     /** Time in which something dries, cures or hangs. */
     public Duration waiting() {
-        return sum(s -> s.kind() == StepKind.WAIT);
+        return sum(s -> s.kind().isUnattended());
     }
 
     private Duration sum(Predicate<Step> which) {

@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import benchful.core.lesson.StepKind;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;

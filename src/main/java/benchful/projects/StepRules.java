@@ -30,7 +30,7 @@ final class StepRules {
     }
 
     private void step(String at, Step step) {
-        if (step.kind() == StepKind.MAKE) {
+        if (step.kind().isOwnWork()) {
             made(at, step);
         } else {
             timed(at, step);
@@ -71,7 +71,7 @@ final class StepRules {
 
     /** A wait may only mark a moment, such as that the kiln is hot. */
     private void lasts(String at, Step step) {
-        if (step.kind() == StepKind.WAIT) {
+        if (step.kind().isUnattended()) {
             limited(at, step.lasts());
         } else {
             sane(at, step.lasts());
@@ -83,7 +83,7 @@ final class StepRules {
     }
 
     private void waits(String at, Step step) {
-        boolean wait = step.kind() == StepKind.WAIT;
+        boolean wait = step.kind().isUnattended();
         faults.require(wait || !step.atHome(), at + "/at_home", "Only a wait can end at home.");
         if (step.atMost() != null
                 && faults.require(wait, at + "/at_most", "Only a wait has a longest time. Empty this field.")

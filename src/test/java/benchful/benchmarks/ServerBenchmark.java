@@ -4,7 +4,7 @@ import benchful.classes.ClassSetup;
 import benchful.plans.ClassFile;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Step;
-import benchful.projects.StepKind;
+import benchful.core.lesson.StepKind;
 import benchful.samples.SampleFiles;
 import benchful.web.SheetFormat;
 import java.io.IOException;

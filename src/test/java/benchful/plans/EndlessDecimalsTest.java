@@ -14,7 +14,7 @@ import benchful.projects.Measure;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
 import benchful.projects.Step;
-import benchful.projects.StepKind;
+import benchful.core.lesson.StepKind;
 import benchful.web.SheetFormat;
 import benchful.web.SheetReader;
 import java.math.BigDecimal;

@@ -14,7 +14,7 @@ import benchful.projects.Sizing;
 import benchful.projects.Sizing.Bead;
 import benchful.projects.SizingKind;
 import benchful.projects.Step;
-import benchful.projects.StepKind;
+import benchful.core.lesson.StepKind;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,7 @@
 package benchful.projects;
 
 import benchful.core.SkillLevel;
+import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
@@ -98,8 +99,8 @@ public final class ProjectSheets {
 
     private Step step(int i, List<Step> earlier, List<Tool> tools, List<Picture> pictures) {
         StepKind kind = pick(List.of(StepKind.SHOW, StepKind.MAKE, StepKind.WAIT, StepKind.TOGETHER));
-        boolean make = kind == StepKind.MAKE;
-        boolean wait = kind == StepKind.WAIT;
+        boolean make = kind.isOwnWork();
+        boolean wait = kind.isUnattended();
         Duration time = time();
         List<Step.After> after = earlier.isEmpty() ? List.of()
                 : List.of(new Step.After(pick(earlier).id(), maybe(Duration.ofMinutes(5)), maybe(Duration.ofHours(30))));

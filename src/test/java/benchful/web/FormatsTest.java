@@ -3,7 +3,7 @@ package benchful.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.quantity.Quantity;
-import benchful.projects.StepKind;
+import benchful.core.lesson.StepKind;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDateTime;

@@ -21,10 +21,8 @@ public sealed interface Step {
     /** Tools or equipment the step keeps busy; for a {@link Make} counted per student, for the others in all. */
     List<ToolUse> uses();
 
-    /** Whether it takes the hands or eyes of the class. */
-    default boolean needsClass() {
-        return kind() == StepKind.SHOW || kind() == StepKind.MAKE || kind() == StepKind.TOGETHER;
-    }
+    /** How long it lasts; of a {@link Make} what one student usually needs, of a {@link Wait} the least. */
+    Duration length();
 
     /** The tutor demonstrates for {@code length} and the whole class watches; never interrupted by a break. */
     record Show(String id, String title, Duration length, List<ToolUse> uses) implements Step {
@@ -65,6 +63,11 @@ public sealed interface Step {
             uses = List.copyOf(uses);
         }
 
+        @Override
+        public Duration length() {
+            return time.usual().multipliedBy(time.repeats());
+        }
+
         public Make(String id, String title, StudentTime time) {
             this(id, title, time, List.of(), Help.NONE, 1, true);
         }
@@ -90,6 +93,11 @@ public sealed interface Step {
             Guard.notNegative(least, title);
             greatest.ifPresent(length -> Guard.notNegative(length, title));
             uses = List.copyOf(uses);
+        }
+
+        @Override
+        public Duration length() {
+            return least;
         }
 
         public Wait(String id, String title, Duration least) {

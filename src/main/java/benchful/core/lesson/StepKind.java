@@ -1,6 +1,6 @@
 package benchful.core.lesson;
 
-/** What a step asks of the people in the room. */
+/** What a step asks of the people in the room. What sets the kinds apart is decided here, for each of them. */
 public enum StepKind {
     /** The tutor demonstrates and all watch. */
     SHOW,
@@ -11,5 +11,53 @@ public enum StepKind {
     /** Class and tutor do it together: welcome, safety talk, tidying. */
     TOGETHER,
     /** The tutor does it before the class. */
-    AHEAD
+    AHEAD;
+
+    /** Whether it takes the hands or eyes of the class. */
+    public boolean needsClass() {
+        return switch (this) {
+            case SHOW, MAKE, TOGETHER -> true;
+            case WAIT, AHEAD -> false;
+        };
+    }
+
+    /** Whether each student does it, for their own piece and in their own time. */
+    public boolean isOwnWork() {
+        return switch (this) {
+            case MAKE -> true;
+            case SHOW, WAIT, TOGETHER, AHEAD -> false;
+        };
+    }
+
+    /** Whether all do it at once, led by the tutor. */
+    public boolean isGathering() {
+        return switch (this) {
+            case SHOW, TOGETHER -> true;
+            case MAKE, WAIT, AHEAD -> false;
+        };
+    }
+
+    /** Whether it goes on without anybody's hands. */
+    public boolean isUnattended() {
+        return switch (this) {
+            case WAIT -> true;
+            case SHOW, MAKE, TOGETHER, AHEAD -> false;
+        };
+    }
+
+    /** Whether it is over before the class begins. */
+    public boolean isBeforeClass() {
+        return switch (this) {
+            case AHEAD -> true;
+            case SHOW, MAKE, WAIT, TOGETHER -> false;
+        };
+    }
+
+    /** Whether the tutor may have it done before the class instead. */
+    public boolean mayBePrepared() {
+        return switch (this) {
+            case MAKE, WAIT -> true;
+            case SHOW, TOGETHER, AHEAD -> false;
+        };
+    }
 }

@@ -5,7 +5,6 @@ import benchful.core.lesson.Link;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
-import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -44,7 +43,7 @@ final class Changes {
 
     List<Change> all() {
         List<Change> changes = new ArrayList<>();
-        request.steps().stream().filter(step -> step.kind() == StepKind.MAKE && !isAhead(step.id()))
+        request.steps().stream().filter(step -> step.kind().isOwnWork() && !isAhead(step.id()))
                 .forEach(step -> prepare(step.id()).ifPresent(changes::add));
         changes.addAll(tools());
         if (request.steps().stream().anyMatch(step -> step instanceof Step.Make make && !make.help().isNone())) {
@@ -91,14 +90,14 @@ final class Changes {
     }
 
     private boolean isAhead(String step) {
-        return steps.get(step).kind() == StepKind.AHEAD || request.preparedAhead().contains(step);
+        return steps.get(step).kind().isBeforeClass() || request.preparedAhead().contains(step);
     }
 
     /** With the make steps and waits that it follows; demonstrations before it stay in the class. */
     private Optional<Change> prepare(String step) {
         Set<String> all = new LinkedHashSet<>();
         addWithPredecessors(step, all);
-        List<String> titles = request.steps().stream().filter(one -> all.contains(one.id()) && one.kind() == StepKind.MAKE)
+        List<String> titles = request.steps().stream().filter(one -> all.contains(one.id()) && one.kind().isOwnWork())
                 .map(one -> "\"" + one.title() + "\"").toList();
         return titles.size() > 2 ? Optional.empty()
                 : Optional.of(new Change.PrepareAhead(List.copyOf(all), String.join(" and ", titles)));
@@ -106,7 +105,7 @@ final class Changes {
 
     private void addWithPredecessors(String step, Set<String> all) {
         Step one = steps.get(step);
-        if (!isAhead(step) && (one.kind() == StepKind.MAKE || one.kind() == StepKind.WAIT) && all.add(step)) {
+        if (!isAhead(step) && one.kind().mayBePrepared() && all.add(step)) {
             request.links().stream().filter(link -> link.to().equals(step)).map(Link::from)
                     .forEach(before -> addWithPredecessors(before, all));
         }
@@ -116,7 +115,7 @@ final class Changes {
     private List<Change> tools() {
         Map<String, Integer> wanted = new TreeMap<>();
         for (Step step : request.steps()) {
-            int users = step.kind() == StepKind.MAKE ? request.headcount() : 2;
+            int users = step.kind().isOwnWork() ? request.headcount() : 2;
             step.uses().forEach((ToolUse use) -> wanted.merge(use.tool(), use.units() * users, Math::max));
         }
         Map<String, Integer> room = request.room().stream()

@@ -3,7 +3,6 @@ package benchful.core.lesson.order;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Step;
-import benchful.core.lesson.StepKind;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -23,11 +22,11 @@ final class InClass {
 
     InClass(LessonRequest request) {
         steps = request.steps().stream()
-                .filter(step -> step.kind() != StepKind.AHEAD && !request.preparedAhead().contains(step.id())).toList();
+                .filter(step -> !step.kind().isBeforeClass() && !request.preparedAhead().contains(step.id())).toList();
         byId = steps.stream().collect(Collectors.toMap(Step::id, Function.identity()));
         links = bridged(request.links());
         if (request.groups() > 1) {
-            steps.stream().filter(step -> step.kind() == StepKind.MAKE).forEach(step -> markGrouped(step.id()));
+            steps.stream().filter(step -> step.kind().isOwnWork()).forEach(step -> markGrouped(step.id()));
         }
     }
 
@@ -49,7 +48,7 @@ final class InClass {
     /** A make step is done by groups, and so is a wait that follows what groups did. */
     private void markGrouped(String id) {
         if (grouped.add(id)) {
-            after(id).stream().filter(link -> step(link.to()).kind() == StepKind.WAIT).forEach(link -> markGrouped(link.to()));
+            after(id).stream().filter(link -> step(link.to()).kind().isUnattended()).forEach(link -> markGrouped(link.to()));
         }
     }
 

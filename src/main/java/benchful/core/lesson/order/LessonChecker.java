@@ -7,7 +7,6 @@ import benchful.core.lesson.Link;
 import benchful.core.lesson.Meeting;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
-import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.time.ClassTime;
 import java.time.Duration;
@@ -54,14 +53,14 @@ public final class LessonChecker {
     }
 
     private boolean isAhead(Step step) {
-        return step.kind() == StepKind.AHEAD || request.preparedAhead().contains(step.id());
+        return step.kind().isBeforeClass() || request.preparedAhead().contains(step.id());
     }
 
     private void presence(Step step) {
         List<Integer> groups = plan.blocksOf(step.id()).stream().map(Block::group).sorted().toList();
         List<Integer> each = Stream.iterate(1, group -> group + 1).limit(request.groups()).toList();
-        boolean mayGroup = request.groups() > 1 && (step.kind() == StepKind.MAKE || step.kind() == StepKind.WAIT);
-        boolean whole = groups.equals(List.of(0)) && !(request.groups() > 1 && step.kind() == StepKind.MAKE);
+        boolean mayGroup = request.groups() > 1 && (step.kind().isOwnWork() || step.kind().isUnattended());
+        boolean whole = groups.equals(List.of(0)) && !(request.groups() > 1 && step.kind().isOwnWork());
         boolean listed = plan.preparation().items().stream().anyMatch(item -> item.step().equals(step.id()));
         boolean placed = whole || mayGroup && groups.equals(each);
         if (isAhead(step) ? !groups.isEmpty() || !listed : !placed || listed) {
@@ -72,7 +71,7 @@ public final class LessonChecker {
     private void length(Block block) {
         Duration clock = Duration.between(block.start(), block.end());
         if (!block.length().equals(length(steps.get(block.step()), block.group()))
-                || block.kind() == StepKind.WAIT && !clock.equals(block.length())) {
+                || block.kind().isUnattended() && !clock.equals(block.length())) {
             fault("\"" + block.title() + "\" is planned for " + block.length() + ", not for the time it takes.");
         }
     }
@@ -81,8 +80,7 @@ public final class LessonChecker {
         if (step instanceof Step.Make make) {
             return new ClassTime(request.room(), request.helpers(), request.groups()).of(make, students(group)).length();
         }
-        return step instanceof Step.Show show ? show.length()
-                : step instanceof Step.Together together ? together.length() : ((Step.Wait) step).least();
+        return step.length();
     }
 
     private int students(int group) {
@@ -91,7 +89,7 @@ public final class LessonChecker {
     }
 
     private void hours(Block block) {
-        if (block.kind() == StepKind.WAIT) {
+        if (block.kind().isUnattended()) {
             if (isClosed(block.start(), block.start(), false)) {
                 fault("\"" + block.title() + "\" begins when nobody is there.");
             }
@@ -131,7 +129,7 @@ public final class LessonChecker {
     }
 
     private void seats() {
-        List<Block> hands = plan.blocks().stream().filter(block -> block.kind() != StepKind.WAIT).toList();
+        List<Block> hands = plan.blocks().stream().filter(block -> !block.kind().isUnattended()).toList();
         for (Block one : hands) {
             hands.stream().filter(other -> other != one && overlap(one, other))
                     .filter(other -> one.group() == other.group() || one.group() == 0)
@@ -162,7 +160,7 @@ public final class LessonChecker {
         int units = block.uses().stream().filter(use -> use.tool().equals(tool)).mapToInt(ToolUse::units).sum();
         int each = steps.get(block.step()).uses().stream().filter(use -> use.tool().equals(tool)).mapToInt(ToolUse::units).sum();
         int there = request.room().stream().filter(in -> in.name().equals(tool)).mapToInt(RoomTool::count).sum();
-        int least = block.kind() == StepKind.MAKE ? Math.min(there, each * students(block.group()))
+        int least = block.kind().isOwnWork() ? Math.min(there, each * students(block.group()))
                 : block.group() == 0 ? each : (each + request.groups() - 1) / request.groups();
         if (units < least) {
             fault("\"" + block.title() + "\" is planned without its " + tool + ".");

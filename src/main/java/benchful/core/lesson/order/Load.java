@@ -1,6 +1,5 @@
 package benchful.core.lesson.order;
 
-import benchful.core.lesson.StepKind;
 import benchful.core.lesson.TutorLoad;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -54,7 +53,7 @@ final class Load {
     /** Helpers share the calls with the tutor, who alone shows and leads. */
     private double helping(List<Activity> now) {
         return model.request().helpers() == 0 ? 0
-                : Math.min(1, now.stream().filter(a -> a.step().kind() == StepKind.MAKE).mapToDouble(Activity::tutorShare).sum());
+                : Math.min(1, now.stream().filter(a -> a.step().kind().isOwnWork()).mapToDouble(Activity::tutorShare).sum());
     }
 
     /** Averaged over the groups. */

@@ -72,7 +72,7 @@ final class ModelBuilder {
     private Activity activity(Step step, int group) {
         int index = activities.size();
         int[] uses = new int[capacity.size()];
-        if (step.needsClass()) {
+        if (step.kind().needsClass()) {
             takeSeats(uses, group);
         }
         if (step instanceof Step.Make make) {
@@ -85,9 +85,9 @@ final class ModelBuilder {
         takeTools(uses, step, 1);
         if (step instanceof Step.Wait wait) {
             share(uses, group);
-            return new Activity(index, step, group, wait.least().toSeconds(), false, false, wait.endsAtHome(), uses, 0, List.of());
+            return new Activity(index, step, group, wait.length().toSeconds(), false, false, wait.endsAtHome(), uses, 0, List.of());
         }
-        return new Activity(index, step, group, length(step).toSeconds(), true, false, false, uses, 1, List.of());
+        return new Activity(index, step, group, step.length().toSeconds(), true, false, false, uses, 1, List.of());
     }
 
     private int studentsIn(int group) {
@@ -115,10 +115,6 @@ final class ModelBuilder {
         for (int i = 0; group > 0 && i < uses.length; i++) {
             uses[i] = (uses[i] + request.groups() - 1) / request.groups();
         }
-    }
-
-    private static Duration length(Step step) {
-        return step instanceof Step.Show show ? show.length() : ((Step.Together) step).length();
     }
 
     private void addLink(Link link) {

@@ -39,14 +39,13 @@ public final class Preparations {
 
     private Preparation.Item moved(Step step) {
         if (step instanceof Step.Make make) {
-            Duration each = Duration.ofSeconds(Math.round(make.time().usual().toSeconds() * make.time().repeats()
-                    / (double) STUDENT_TO_TUTOR));
+            Duration each = Duration.ofSeconds(Math.round(make.length().toSeconds() / (double) STUDENT_TO_TUTOR));
             Duration all = each.multipliedBy(request.headcount());
             return new Preparation.Item(step.id(), step.title(), all, new Reason(Subject.PREPARATION, request.headcount()
                     + " pieces at " + Words.minutes(each) + " each: a third of a student's usual time."));
         }
         return new Preparation.Item(step.id(), step.title(), Duration.ZERO,
                 new Reason(Subject.PREPARATION, "Over before the class begins: start it "
-                        + Words.minutes(((Step.Wait) step).least()) + " ahead."));
+                        + Words.minutes(step.length()) + " ahead."));
     }
 }

@@ -6,7 +6,6 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
-import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.Words;
 import java.util.ArrayList;
@@ -94,7 +93,7 @@ final class RequestCheck {
     }
 
     private void tool(Step step, ToolUse use, Map<String, Integer> room) {
-        String each = step.kind() == StepKind.MAKE ? " for each student" : "";
+        String each = step.kind().isOwnWork() ? " for each student" : "";
         if (!room.containsKey(use.tool())) {
             add(Kind.TOOL_MISSING, List.of(step.id()), "\"" + step.title() + "\" uses " + use.units() + " × " + use.tool()
                     + each + ", which is not in the room.", "Add " + use.tool() + " to the room, or take it out of the step.");
@@ -107,7 +106,7 @@ final class RequestCheck {
     private void ahead() {
         for (String id : request.preparedAhead().stream().sorted().toList()) {
             Step step = steps.get(id);
-            if (step.kind() == StepKind.SHOW || step.kind() == StepKind.TOGETHER) {
+            if (step.kind().isGathering()) {
                 add(Kind.AHEAD_AFTER_CLASS, List.of(id), "\"" + step.title() + "\" needs the class and cannot be done ahead.",
                         "Prepare only steps that students make, or waits.");
             }
@@ -118,8 +117,8 @@ final class RequestCheck {
     private void ahead(Link link) {
         Step first = steps.get(link.from());
         Step second = steps.get(link.to());
-        boolean fixed = second.kind() == StepKind.AHEAD;
-        boolean moved = request.preparedAhead().contains(link.to()) && (first.kind() == StepKind.MAKE || first.kind() == StepKind.WAIT);
+        boolean fixed = second.kind().isBeforeClass();
+        boolean moved = request.preparedAhead().contains(link.to()) && first.kind().mayBePrepared();
         if ((fixed || moved) && !isAhead(first)) {
             add(Kind.AHEAD_AFTER_CLASS, List.of(first.id(), second.id()), "\"" + second.title() + "\" is done ahead but follows \""
                     + first.title() + "\", which is done in class.", "Do both ahead, or both in class.");
@@ -127,7 +126,7 @@ final class RequestCheck {
     }
 
     private boolean isAhead(Step step) {
-        return step.kind() == StepKind.AHEAD || request.preparedAhead().contains(step.id());
+        return step.kind().isBeforeClass() || request.preparedAhead().contains(step.id());
     }
 
     private void gaps() {

@@ -71,7 +71,7 @@ final class HeldBack {
             free = Math.max(free, need.delay() + (need.part() < 0 ? 0 : clock.seconds(plan.blocks().get(need.part()).end())));
         }
         Step step = steps.get(block.step());
-        if (!step.needsClass()) {
+        if (!step.kind().needsClass()) {
             return free;
         }
         free = Math.max(free, busyUntil(block));
@@ -80,7 +80,7 @@ final class HeldBack {
     }
 
     private double busyUntil(Block block) {
-        return plan.blocks().stream().filter(other -> other != block && steps.get(other.step()).needsClass())
+        return plan.blocks().stream().filter(other -> other != block && other.kind().needsClass())
                 .filter(other -> other.group() == block.group() || other.group() == 0 || block.group() == 0)
                 .filter(other -> !other.end().isAfter(block.start())).mapToDouble(other -> clock.seconds(other.end())).max().orElse(0);
     }

@@ -4,7 +4,6 @@ import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Step;
-import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.risk.Script.Need;
 import java.util.ArrayList;
@@ -41,7 +40,7 @@ final class Needs {
     }
 
     boolean isBatch(int block) {
-        return blocks.get(block).kind() == StepKind.WAIT && !steps.get(blocks.get(block).step()).uses().isEmpty();
+        return blocks.get(block).kind().isUnattended() && !steps.get(blocks.get(block).step()).uses().isEmpty();
     }
 
     List<Need> of(int block) {
@@ -84,10 +83,10 @@ final class Needs {
     /** The wait itself if it is a batch, else what it follows, that much later. */
     private List<Need> through(int before, double gap) {
         Block block = blocks.get(before);
-        if (block.kind() != StepKind.WAIT || isBatch(before)) {
+        if (!block.kind().isUnattended() || isBatch(before)) {
             return List.of(new Need(before, gap, isBatch(before) ? before : -1));
         }
-        double delay = gap + ((Step.Wait) steps.get(block.step())).least().toSeconds();
+        double delay = gap + steps.get(block.step()).length().toSeconds();
         List<Need> chain = new ArrayList<>(List.of(new Need(-1, release(before) + delay, before)));
         of(before).forEach(need -> chain.add(new Need(need.part(), need.delay() + delay, before)));
         return chain;

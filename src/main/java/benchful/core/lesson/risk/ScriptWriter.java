@@ -49,7 +49,7 @@ final class ScriptWriter {
     private Map<String, Integer> scarce() {
         Map<String, Integer> room = request.room().stream()
                 .collect(Collectors.toMap(RoomTool::name, RoomTool::count, Integer::sum, TreeMap::new));
-        Map<String, Integer> most = request.steps().stream().filter(step -> step.kind() == StepKind.MAKE)
+        Map<String, Integer> most = request.steps().stream().filter(step -> step.kind().isOwnWork())
                 .flatMap(step -> step.uses().stream()).collect(Collectors.toMap(ToolUse::tool, ToolUse::units, Math::max));
         room.entrySet().removeIf(tool -> most.getOrDefault(tool.getKey(), 0) * request.headcount() <= tool.getValue());
         return room;
@@ -66,7 +66,7 @@ final class ScriptWriter {
     }
 
     private CauseOf cause(Part part) {
-        boolean wait = steps.get(part.step()).kind() == StepKind.WAIT;
+        boolean wait = steps.get(part.step()).kind().isUnattended();
         return new CauseOf(wait ? Risk.Cause.DRYING : Risk.Cause.CLASS, part.title());
     }
 
@@ -101,13 +101,8 @@ final class ScriptWriter {
                     make.help().isNone() ? 0 : make.help().callsPerStudentHour() / 3600, answer, mustFinish, members, units,
                     scarcest(units), needs.of(index), step.id().hashCode());
         }
-        return new Part(index, step.id(), step.title(), block.group(), counts, release, length(step).toSeconds(), null, 0, 0, 0,
+        return new Part(index, step.id(), step.title(), block.group(), counts, release, step.length().toSeconds(), null, 0, 0, 0,
                 members, new int[0], -1, needs.of(index), step.id().hashCode());
-    }
-
-    private static Duration length(Step step) {
-        return step instanceof Step.Wait wait ? wait.least()
-                : step instanceof Step.Show show ? show.length() : ((Step.Together) step).length();
     }
 
     private int[] units(Step.Make make) {
@@ -141,11 +136,11 @@ final class ScriptWriter {
 
         private void add(Part part) {
             StepKind kind = steps.get(part.step()).kind();
-            if (kind == StepKind.MAKE) {
+            if (kind.isOwnWork()) {
                 batches.stream().filter(batch -> part.needs().stream().anyMatch(need -> need.part() == batch.index())).findFirst()
                         .ifPresent(batch -> close(batch.index()));
                 bench.add(part);
-            } else if (kind == StepKind.WAIT) {
+            } else if (kind.isUnattended()) {
                 if (needs.isBatch(part.index())) {
                     batches.add(part);
                 }

@@ -5,7 +5,6 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
-import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -70,7 +69,7 @@ final class ExhaustiveSearch {
     /** Minute by minute: work goes on only outside breaks; -1 if the step may not begin or be interrupted there. */
     private int end(Step step, int at) {
         int left = length(step);
-        if (step.kind() == StepKind.WAIT) {
+        if (step.kind().isUnattended()) {
             return away(at) ? -1 : at + left;
         }
         if (left == 0) {
@@ -122,7 +121,7 @@ final class ExhaustiveSearch {
 
     private boolean fits(int last) {
         for (int other = 0; other < last; other++) {
-            if (steps.get(last).needsClass() && steps.get(other).needsClass() && start[last] < end[other] && start[other] < end[last]) {
+            if (steps.get(last).kind().needsClass() && steps.get(other).kind().needsClass() && start[last] < end[other] && start[other] < end[last]) {
                 return false;
             }
         }
