@@ -1,15 +1,12 @@
 package benchful.backups;
 
-import benchful.backups.AdvisoryLock.Purpose;
 import benchful.web.Pages;
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
-import java.sql.SQLException;
 import java.util.Optional;
 import java.util.Set;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
@@ -22,10 +19,10 @@ class RestoreGate {
     private static final Set<String> SAFE = Set.of("GET", "HEAD", "OPTIONS");
     private static final String SECONDS = "30";
 
-    private final AgroalDataSource database;
+    private final RestoreWatch watch;
 
-    RestoreGate(AgroalDataSource database) {
-        this.database = database;
+    RestoreGate(RestoreWatch watch) {
+        this.watch = watch;
     }
 
     @CheckedTemplate(basePath = "backups")
@@ -40,16 +37,7 @@ class RestoreGate {
     Optional<Response> filter(ContainerRequestContext request) {
         String path = request.getUriInfo().getPath();
         boolean free = SAFE.contains(request.getMethod()) || path.startsWith("/api/") || path.startsWith("/backups");
-        return free || !isRestoring() ? Optional.empty() : Optional.of(busy());
-    }
-
-    /** Where the database can't be asked the change goes on, to fail or to wait for the tables with words of its own, and keep what was typed. */
-    private boolean isRestoring() {
-        try {
-            return AdvisoryLock.held(database, Purpose.RESTORE);
-        } catch (SQLException e) {
-            return false;
-        }
+        return free || !watch.isRestoring() ? Optional.empty() : Optional.of(busy());
     }
 
     private static Response busy() {

@@ -30,10 +30,12 @@ class Restorer {
 
     private final AgroalDataSource database;
     private final Migrations migrations;
+    private final RestoreWatch watch;
 
-    Restorer(AgroalDataSource database, Migrations migrations) {
+    Restorer(AgroalDataSource database, Migrations migrations, RestoreWatch watch) {
         this.database = database;
         this.migrations = migrations;
+        this.watch = watch;
     }
 
     /** @param keepWhatIsThere takes a backup of what is about to be replaced, while nobody can write */
@@ -46,10 +48,13 @@ class Restorer {
                 throw new BackupFault("A backup is being put back already. Wait until that is done.");
             }
             try (AdvisoryLock held = lock.get()) {
+                watch.forget();
                 alone(archive, keepWhatIsThere);
             }
         } catch (SQLException e) {
             throw fault(e);
+        } finally {
+            watch.forget();
         }
     }
 

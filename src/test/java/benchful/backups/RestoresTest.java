@@ -38,6 +38,12 @@ class RestoresTest {
     Restores restores;
 
     @Inject
+    Restorer restorer;
+
+    @Inject
+    RestoreWatch watch;
+
+    @Inject
     AgroalDataSource database;
 
     @BeforeEach
@@ -72,11 +78,12 @@ class RestoresTest {
     }
 
     @Test
-    void turnsChangesAwayWhileAnyInstancePutsABackupBack() throws SQLException {
+    void turnsChangesAwayWhileAnyInstancePutsABackupBack() throws Exception {
         String file = backups.press().name();
         Visitor tutor = new Visitor(address);
         tutor.open("/venues/new").type("/name", "Boatshed loft");
         try (AdvisoryLock elsewhere = AdvisoryLock.take(database, Purpose.RESTORE).orElseThrow()) {
+            Thread.sleep(RestoreWatch.FRESH.toMillis());
             tutor.press("Save");
             assertThat(tutor.status()).isEqualTo(503);
             assertThat(tutor.answer().header("Retry-After")).isEqualTo("30");
@@ -84,7 +91,19 @@ class RestoresTest {
             assertThatThrownBy(() -> restores.restore(file, null)).isInstanceOf(BackupFault.class).hasMessageStartingWith("A backup is being put back already.");
             assertThat(tutor.open("/venues").status()).isEqualTo(200);
         }
+        Thread.sleep(RestoreWatch.FRESH.toMillis());
         assertThat(tutor.open("/venues/new").type("/name", "Boatshed loft").press("Save").status()).isEqualTo(200);
+    }
+
+    @Test
+    void knowsAtOnceWhetherABackupIsPutBackHere() {
+        AtomicBoolean known = new AtomicBoolean();
+        try (Archive archive = Archive.open(backups.folder().path().resolve(backups.press().name()))) {
+            assertThat(watch.isRestoring()).isFalse();
+            restorer.restore(archive, () -> known.set(watch.isRestoring()));
+        }
+        assertThat(known).isTrue();
+        assertThat(watch.isRestoring()).isFalse();
     }
 
     /** Each write that was acknowledged stands in what was kept before, or was made after and is there. */
