@@ -19,6 +19,7 @@ import benchful.plans.TermService;
 import benchful.projects.Project;
 import benchful.reviews.Review;
 import benchful.stock.StockLedger;
+import benchful.web.Headway;
 import benchful.web.Tried;
 import benchful.web.Trouble;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -86,8 +87,9 @@ class Agenda {
     Today today() {
         Stored stored = QuarkusTransaction.requiringNew().call(this::stored);
         List<Task> tasks = new ArrayList<>(stored.tasks());
-        stored.coming().forEach(c -> tasks.addAll(tried(c)));
-        tasks.addAll(buying(stored.coming()));
+        TermService.Gathered read = terms.gathered(stored.coming(), List.of());
+        stored.coming().forEach(c -> tasks.addAll(tried(c, read)));
+        tasks.addAll(buying(stored.coming(), read));
         tasks.sort(Comparator.comparing(Task::by, Comparator.nullsFirst(Comparator.naturalOrder())));
         return new Today(tasks, stored.lines(), stored.low());
     }
@@ -105,14 +107,13 @@ class Agenda {
     }
 
     /** A class that can't be planned is a thing to do itself. */
-    private List<Task> tried(CraftClass c) {
-        Tried<List<Task>> tried = troubles.tried(c.line(), () -> tasks(c));
+    private List<Task> tried(CraftClass c, TermService.Gathered read) {
+        Tried<List<Task>> tried = troubles.tried(c.line(), () -> tasks(c, read.file(c).orElseGet(() -> plans.file(c))));
         return tried instanceof Tried.Worked<List<Task>> worked ? worked.value()
                 : List.of(new Task(null, false, ((Tried.Failed<List<Task>>) tried).trouble().sentence(), "/classes/" + c.id()));
     }
 
-    private List<Task> tasks(CraftClass c) {
-        ClassFile file = plans.file(c);
+    private List<Task> tasks(CraftClass c, ClassFile file) {
         List<Task> tasks = new ArrayList<>();
         if (!plans.fits(file)) {
             tasks.add(new Task(null, false, "Make “%s” fit its hours".formatted(c.title()), "/classes/" + c.id() + "#fit"));
@@ -133,11 +134,11 @@ class Agenda {
     }
 
     /** What all the next classes miss that stands on no order yet. */
-    private List<Task> buying(List<CraftClass> coming) {
+    private List<Task> buying(List<CraftClass> coming, TermService.Gathered read) {
         if (coming.isEmpty()) {
             return List.of();
         }
-        TermPlan plan = terms.plan(coming, List.of()).plan();
+        TermPlan plan = terms.plan(read, Headway.NONE).plan();
         String link = "/orders/new?" + coming.stream().map(c -> "class=" + c.id()).collect(Collectors.joining("&"));
         return plan.orders().stream().map(o -> new Task(o.orderBy(), o.late(), "Order from %s for %s".formatted(o.supplier(), buyers(plan, o)), link)).toList();
     }

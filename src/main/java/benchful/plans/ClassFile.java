@@ -40,6 +40,11 @@ public record ClassFile(
         return new ClassFile(project, other, venue, materials, suppliers);
     }
 
+    /** The same class in another room; null where it is not known. */
+    ClassFile in(VenueSheet room) {
+        return new ClassFile(project, setup, room, materials, suppliers);
+    }
+
     /** Without whom to call in an emergency: nothing that is planned needs to know. */
     ClassFile withoutContacts() {
         return with(setup.withoutContacts());

@@ -35,7 +35,7 @@ public class ClassPlanner {
 
     /** @param today to tell what can't arrive in time any more; null to leave that open */
     public ClassPlan plan(ClassFile file, LocalDate today) {
-        LessonRequest request = request(file);
+        LessonRequest request = remembered.request(file);
         LessonOutcome lesson = remembered.lesson(request);
         MaterialsPlan materials = remembered.materials(file, today);
         List<Advice> advice = AdviceFinder.of(file);
@@ -46,12 +46,12 @@ public class ClassPlanner {
 
     /** The same plan with the chance of ending on time, from simulated classes; as it is where there is no plan. */
     public ClassPlan withRisk(ClassFile file, ClassPlan plan) {
-        return plan.lesson() == null ? plan : plan.withRisk(remembered.risk(request(file), plan.lesson()));
+        return plan.lesson() == null ? plan : plan.withRisk(remembered.risk(remembered.request(file), plan.lesson()));
     }
 
     /** Whether it ends within its hours. */
     public boolean fits(ClassFile file) {
-        return remembered.lesson(request(file)) instanceof Planned planned && planned.plan().fits();
+        return remembered.lesson(remembered.request(file)) instanceof Planned planned && planned.plan().fits();
     }
 
     /** What would help it to end on time; none where it can't be planned. Takes seconds: tells how far it is and can be given up. */

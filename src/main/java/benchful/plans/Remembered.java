@@ -13,6 +13,7 @@ import benchful.core.lesson.Planned;
 import benchful.core.lesson.risk.ClassSimulation;
 import benchful.core.lesson.risk.Risk;
 import benchful.projects.ProjectSheet;
+import benchful.venues.VenueSheet;
 import benchful.web.Asker;
 import benchful.web.Memory;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -35,6 +36,8 @@ public class Remembered {
         this.memory = memory;
     }
 
+    private record RequestQuestion(ProjectSheet project, ClassSetup setup, VenueSheet venue) {}
+
     private record LessonQuestion(LessonRequest request) {}
 
     private record RiskQuestion(LessonRequest request, LessonPlan plan) {}
@@ -45,6 +48,12 @@ public class Remembered {
 
     private record TermQuestion(List<Bought> parts, CatalogueSheet catalogue, LocalDate today) {
         private record Bought(String title, ProjectSheet project, ClassSetup setup) {}
+    }
+
+    /** What the lesson engine is asked for a class: its pieces are sized first. */
+    LessonRequest request(ClassFile file) {
+        ClassFile asked = file.withoutContacts();
+        return memory.of(new RequestQuestion(asked.project(), asked.setup(), asked.venue()), request -> 2 * request.steps().size(), () -> ClassPlanner.request(asked));
     }
 
     LessonOutcome lesson(LessonRequest request) {

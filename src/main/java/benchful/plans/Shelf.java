@@ -86,20 +86,19 @@ public class Shelf {
         Map<Long, BigDecimal> kept = ledger.kept(classIds);
         List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(classIds)).toList();
         Map<Long, BigDecimal> cutOff = ledger.cutOff(classIds);
-        Map<Long, List<StockPiece>> opened = offcuts.opened(classIds);
-        Map<Long, List<StockPiece>> known = offcuts.known(classIds);
+        Offcuts.Pieces pieces = offcuts.pieces(classIds);
         List<MaterialSheet> materials = new ArrayList<>();
         Map<String, Unusable> broken = new HashMap<>();
         for (Material m : Material.named(names)) {
             try {
                 Quantity there = onHand(m, kept, coming).plus(m.shown(cutOff.getOrDefault(m.id(), BigDecimal.ZERO)));
-                Quantity cut = opened.getOrDefault(m.id(), List.of()).stream().map(StockPiece::amount).reduce(Quantity.zero(m.unit()), Quantity::plus);
-                materials.add(m.toSheet().onHand(most(Quantity.zero(m.unit()), most(cut, there)).measurable(), known.getOrDefault(m.id(), List.of())));
+                Quantity cut = pieces.opened().getOrDefault(m.id(), List.of()).stream().map(StockPiece::amount).reduce(Quantity.zero(m.unit()), Quantity::plus);
+                materials.add(m.toSheet().onHand(most(Quantity.zero(m.unit()), most(cut, there)).measurable(), pieces.known().getOrDefault(m.id(), List.of())));
             } catch (Unusable e) {
                 broken.put(key(m.name()), e);
             }
         }
-        return new Sheets(materials, Supplier.all().stream().map(Supplier::toSheet).toList(), broken, offcuts.broken(classIds));
+        return new Sheets(materials, Supplier.all().stream().map(Supplier::toSheet).toList(), broken, pieces.broken());
     }
 
     private static Quantity most(Quantity a, Quantity b) {

@@ -12,6 +12,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -75,6 +77,17 @@ public class TermService {
     public record Gathered(List<Asking> asking, Shelf.Sheets sheets, TermRequest question, List<Trouble> leftOut) {
         public int size() {
             return asking.size();
+        }
+
+        /**
+         * A class as it was read, in its room, with what is on the shelf for all that are bought for together.
+         *
+         * @return nothing where it can't be read
+         * @throws Unusable where its room or one of its materials can't be used
+         */
+        public Optional<ClassFile> file(CraftClass c) {
+            return asking.stream().filter(a -> Objects.equals(a.classId(), c.id())).findFirst()
+                    .map(a -> a.with(sheets.of(c.id(), a.materials())).part().file().in(c.venue() == null ? null : c.venue().toSheet()));
         }
     }
 

@@ -111,28 +111,32 @@ public class Offcuts {
         return true;
     }
 
-    /** By class, why what was cut for it can't be counted with. */
-    @Transactional
-    public Map<Long, Unusable> broken(Collection<Long> classIds) {
-        Map<Long, Unusable> broken = new HashMap<>();
-        CutMaterial.of(classIds).forEach(c -> c.broken().ifPresent(why -> broken.put(c.classId, why)));
-        return broken;
-    }
+    /**
+     * The pieces of known size that there are for some classes.
+     *
+     * @param opened by material, what was opened for them
+     * @param known by material, the same and what else lies there
+     * @param broken by class, why what was cut for it can't be counted with
+     */
+    public record Pieces(Map<Long, List<StockPiece>> opened, Map<Long, List<StockPiece>> known, Map<Long, Unusable> broken) {}
 
-    /** By material, the pieces of known size that there are for these classes: what was opened for them, and what else lies there. */
     @Transactional
-    public Map<Long, List<StockPiece>> known(Collection<Long> classIds) {
-        Map<Long, List<StockPiece>> known = opened(classIds);
-        Offcut.lying(classIds).stream().filter(Offcut::readable).forEach(o -> known.computeIfAbsent(o.material.id(), m -> new ArrayList<>()).add(o.piece()));
-        return known;
-    }
-
-    /** By material, what was opened for these classes. */
-    @Transactional
-    public Map<Long, List<StockPiece>> opened(Collection<Long> classIds) {
+    public Pieces pieces(Collection<Long> classIds) {
         Map<Long, List<StockPiece>> opened = new LinkedHashMap<>();
-        CutMaterial.of(classIds).stream().filter(c -> c.broken().isEmpty()).forEach(c -> opened.computeIfAbsent(c.material.id(), m -> new ArrayList<>()).addAll(c.sizes().opened()));
-        return opened;
+        Map<Long, List<StockPiece>> known = new LinkedHashMap<>();
+        Map<Long, Unusable> broken = new HashMap<>();
+        for (CutMaterial cut : CutMaterial.of(classIds)) {
+            cut.broken().ifPresentOrElse(why -> broken.put(cut.classId, why), () -> {
+                put(opened, cut.material, cut.sizes().opened());
+                put(known, cut.material, cut.sizes().opened());
+            });
+        }
+        Offcut.lying(classIds).stream().filter(Offcut::readable).forEach(o -> put(known, o.material, List.of(o.piece())));
+        return new Pieces(opened, known, broken);
+    }
+
+    private static void put(Map<Long, List<StockPiece>> pieces, Material material, List<StockPiece> more) {
+        pieces.computeIfAbsent(material.id(), m -> new ArrayList<>()).addAll(more);
     }
 
     private static Quantity sum(Material material, List<StockPiece> pieces) {
