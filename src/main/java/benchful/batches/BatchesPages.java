@@ -8,10 +8,12 @@ import benchful.plans.Remembered;
 import benchful.projects.Project;
 import benchful.projects.ProjectLine;
 import benchful.projects.ProjectSheet;
+import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.SheetForm;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
+import benchful.web.Sought;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -27,6 +29,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -56,7 +59,7 @@ class BatchesPages {
 
     @CheckedTemplate(basePath = "batches")
     static class Templates {
-        static native TemplateInstance index(List<BatchLine> batches);
+        static native TemplateInstance index(Paged<BatchLine> batches);
 
         static native TemplateInstance choice(List<ProjectLine> projects);
 
@@ -69,8 +72,8 @@ class BatchesPages {
 
     @GET
     @Transactional
-    public TemplateInstance index() {
-        return Templates.index(KitBatch.all().stream().map(BatchLine::of).toList());
+    public TemplateInstance index(UriInfo uri) {
+        return Templates.index(KitBatch.page(Sought.of(uri.getQueryParameters())).shown(BatchLine::of));
     }
 
     @GET

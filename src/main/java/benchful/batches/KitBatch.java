@@ -6,8 +6,11 @@ import benchful.projects.MaterialLine;
 import benchful.projects.Project;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
+import benchful.web.Paged;
+import benchful.web.Sought;
 import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
@@ -51,6 +54,10 @@ public class KitBatch extends PanacheEntityBase {
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
     Stored<Map<String, Integer>> packed = Stored.of(Map.of());
+
+    /** Its own title, by which it is sought; the database keeps it in step with the sheet. */
+    @Column(insertable = false, updatable = false)
+    private String title;
 
     /** For the database only; see {@link #of}. */
     protected KitBatch() {}
@@ -145,6 +152,12 @@ public class KitBatch extends PanacheEntityBase {
     /** All, those that must be ready soonest first. */
     public static List<KitBatch> all() {
         return list("from KitBatch b join fetch b.project order by b.readyBy nulls last, b.id");
+    }
+
+    /** A page of them, those that must be ready soonest first. */
+    static Paged<KitBatch> page(Sought sought) {
+        return Paged.of(find("from KitBatch b join fetch b.project p where lower(coalesce(b.title, '') || ' ' || p.name) like ?1 escape '!'"
+                + " order by b.readyBy nulls last, b.id", sought.pattern()), sought);
     }
 
     /** With its project. */

@@ -250,9 +250,7 @@ public class Material extends PanacheEntityBase {
 
     /** A page of them, by name. */
     static Paged<Material> page(Sought sought) {
-        String which = "lower(name) like ?1 escape '!'";
-        return new Paged<>(Material.<Material>find(which + " order by lower(name)", sought.pattern()).page(sought.page() - 1, Sought.LINES).list(),
-                count(which, sought.pattern()), sought);
+        return Paged.of(find("lower(name) like ?1 escape '!' order by lower(name)", sought.pattern()), sought);
     }
 
     /** A page of those that run low, by name. */

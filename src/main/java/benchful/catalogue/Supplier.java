@@ -1,6 +1,8 @@
 package benchful.catalogue;
 
 import benchful.bin.EarlierVersion;
+import benchful.web.Paged;
+import benchful.web.Sought;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
@@ -79,6 +81,11 @@ public class Supplier extends PanacheEntityBase {
     /** All, by name. */
     public static List<Supplier> all() {
         return list("order by lower(name)");
+    }
+
+    /** A page of them, by name. */
+    static Paged<Supplier> page(Sought sought) {
+        return Paged.of(find("lower(name) like ?1 escape '!' order by lower(name)", sought.pattern()), sought);
     }
 
     public long id() {

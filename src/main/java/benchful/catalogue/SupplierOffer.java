@@ -17,8 +17,11 @@ import jakarta.persistence.Table;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.hibernate.annotations.BatchSize;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -124,6 +127,12 @@ public class SupplierOffer extends PanacheEntityBase {
     /** The price of one pack before VAT. */
     public Money money() {
         return money(price);
+    }
+
+    /** How many offers there are of each of these suppliers, by its id; of those without one nothing is said. */
+    static Map<Long, Long> counts(Collection<Supplier> suppliers) {
+        return getEntityManager().createQuery("select supplier.id, count(*) from SupplierOffer where supplier in :suppliers group by supplier.id", Object[].class)
+                .setParameter("suppliers", suppliers).getResultStream().collect(Collectors.toMap(row -> (Long) row[0], row -> (Long) row[1]));
     }
 
     public long id() {

@@ -11,12 +11,12 @@ import org.joda.money.Money;
 public record SupplierRow(
         long id, String name, String lead, String delivery, String minimum, String vat, String contact, long offers, boolean sample) {
 
-    static SupplierRow of(Supplier s) {
+    static SupplierRow of(Supplier s, long offers) {
         SupplierSheet sheet = s.toSheet();
         return new SupplierRow(s.id(), s.name(), sheet.leadWords(),
                 delivery(sheet), sheet.minimumOrder() == null ? "" : money(sheet, sheet.minimumOrder()),
                 sheet.vat() == null ? "" : Formats.number(sheet.vat(), 2) + " %", sheet.contact() == null ? "" : sheet.contact(),
-                SupplierOffer.count("supplier", s), s.sample());
+                offers, s.sample());
     }
 
     private static String delivery(SupplierSheet s) {

@@ -3,10 +3,12 @@ package benchful.catalogue;
 import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
+import benchful.web.Paged;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
+import benchful.web.Sought;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -20,7 +22,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.List;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.Map;
 
 /** The list of those who sell materials, with their terms, and writing them down. */
 @Path("/suppliers")
@@ -40,7 +43,7 @@ class SuppliersPages {
 
     @CheckedTemplate(basePath = "suppliers")
     static class Templates {
-        static native TemplateInstance index(List<SupplierRow> rows);
+        static native TemplateInstance index(Paged<SupplierRow> list);
 
         static native TemplateInstance form(SheetForm form, Long id);
 
@@ -49,8 +52,10 @@ class SuppliersPages {
 
     @GET
     @Transactional
-    public TemplateInstance index() {
-        return Templates.index(Supplier.all().stream().map(SupplierRow::of).toList());
+    public TemplateInstance index(UriInfo uri) {
+        Paged<Supplier> page = Supplier.page(Sought.of(uri.getQueryParameters()));
+        Map<Long, Long> offers = SupplierOffer.counts(page.rows());
+        return Templates.index(page.shown(s -> SupplierRow.of(s, offers.getOrDefault(s.id(), 0L))));
     }
 
     @GET

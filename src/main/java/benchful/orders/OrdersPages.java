@@ -58,7 +58,7 @@ class OrdersPages {
 
     @CheckedTemplate(basePath = "orders")
     static class Templates {
-        static native TemplateInstance index(List<OrderRow> open, Paged<OrderRow> closed, List<Trouble> troubles);
+        static native TemplateInstance index(Paged<OrderRow> open, Paged<OrderRow> closed, List<Trouble> troubles);
 
         static native TemplateInstance buy(BuyPage page);
 
@@ -69,9 +69,10 @@ class OrdersPages {
     @Transactional
     public TemplateInstance index(UriInfo uri) {
         Paged<PurchaseOrder> closed = PurchaseOrder.closed(Sought.of(uri.getQueryParameters()));
-        List<Tried<OrderRow>> open = rows(PurchaseOrder.open());
+        Paged<PurchaseOrder> open = PurchaseOrder.open(Sought.of(uri.getQueryParameters(), "find", "open"));
+        List<Tried<OrderRow>> waiting = rows(open.rows());
         List<Tried<OrderRow>> done = rows(closed.rows());
-        return Templates.index(Tried.worked(open), closed.with(Tried.worked(done)), Stream.of(open, done).flatMap(all -> Tried.troubles(all).stream()).toList());
+        return Templates.index(open.with(Tried.worked(waiting)), closed.with(Tried.worked(done)), Stream.of(waiting, done).flatMap(all -> Tried.troubles(all).stream()).toList());
     }
 
     private List<Tried<OrderRow>> rows(List<PurchaseOrder> orders) {

@@ -221,11 +221,18 @@ public class PurchaseOrder extends PanacheEntityBase {
         return list("status in (DRAFT, SENT, PART_RECEIVED) order by id desc");
     }
 
+    /** A page of drafts and what is awaited, the latest first. */
+    static Paged<PurchaseOrder> open(Sought sought) {
+        return page("status in (DRAFT, SENT, PART_RECEIVED)", sought);
+    }
+
     /** A page of received and cancelled ones, the latest first. */
     static Paged<PurchaseOrder> closed(Sought sought) {
-        String which = "status in (RECEIVED, CANCELLED) and lower(cast(id as string) || ' ' || supplier) like ?1 escape '!'";
-        return new Paged<>(PurchaseOrder.<PurchaseOrder>find(which + " order by id desc", sought.pattern()).page(sought.page() - 1, Sought.LINES).list(),
-                count(which, sought.pattern()), sought);
+        return page("status in (RECEIVED, CANCELLED)", sought);
+    }
+
+    private static Paged<PurchaseOrder> page(String status, Sought sought) {
+        return Paged.of(find(status + " and lower(cast(id as string) || ' ' || supplier) like ?1 escape '!' order by id desc", sought.pattern()), sought);
     }
 
     public static Optional<PurchaseOrder> byId(long id) {

@@ -59,8 +59,7 @@ public class StockMovement extends PanacheEntityBase {
 
     /** A page of those of one material, the newest first. */
     static Paged<StockMovement> latest(Material material, Sought sought) {
-        return new Paged<>(StockMovement.<StockMovement>find("material = ?1 order by id desc", material).page(sought.page() - 1, Sought.LINES).list(),
-                count("material = ?1", material), sought);
+        return Paged.of(find("material = ?1 order by id desc", material), sought);
     }
 
     /** By how much the shelf has changed since this one was written [held unit]. */

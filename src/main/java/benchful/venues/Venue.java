@@ -1,6 +1,8 @@
 package benchful.venues;
 
 import benchful.bin.EarlierVersion;
+import benchful.web.Paged;
+import benchful.web.Sought;
 import benchful.web.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
@@ -82,6 +84,11 @@ public class Venue extends PanacheEntityBase {
     /** All, by name. */
     public static List<Venue> all() {
         return list("order by lower(name)");
+    }
+
+    /** A page of them, by name. */
+    static Paged<Venue> page(Sought sought) {
+        return Paged.of(find("lower(name) like ?1 escape '!' order by lower(name)", sought.pattern()), sought);
     }
 
     public long id() {

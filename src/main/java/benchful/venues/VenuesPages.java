@@ -3,10 +3,12 @@ package benchful.venues;
 import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
+import benchful.web.Paged;
 import benchful.web.SheetForm;
 import benchful.web.SheetFormat;
 import benchful.web.SheetPost;
 import benchful.web.SheetReader;
+import benchful.web.Sought;
 import benchful.web.Tried;
 import benchful.web.Trouble;
 import io.quarkus.qute.CheckedTemplate;
@@ -22,6 +24,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 
 /** The rooms classes are held in. */
@@ -40,7 +43,7 @@ class VenuesPages {
 
     @CheckedTemplate(basePath = "venues")
     static class Templates {
-        static native TemplateInstance index(List<VenueCard> cards, List<Trouble> troubles);
+        static native TemplateInstance index(Paged<VenueCard> cards, List<Trouble> troubles);
 
         static native TemplateInstance show(VenueCard card);
 
@@ -51,9 +54,10 @@ class VenuesPages {
 
     @GET
     @Transactional
-    public TemplateInstance index() {
-        List<Tried<VenueCard>> all = Venue.all().stream().map(VenuesPages::tried).toList();
-        return Templates.index(Tried.worked(all), Tried.troubles(all));
+    public TemplateInstance index(UriInfo uri) {
+        Paged<Venue> page = Venue.page(Sought.of(uri.getQueryParameters()));
+        List<Tried<VenueCard>> all = page.rows().stream().map(VenuesPages::tried).toList();
+        return Templates.index(page.with(Tried.worked(all)), Tried.troubles(all));
     }
 
     private static Tried<VenueCard> tried(Venue venue) {

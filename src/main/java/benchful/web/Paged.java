@@ -1,5 +1,6 @@
 package benchful.web;
 
+import io.quarkus.hibernate.orm.panache.PanacheQuery;
 import io.quarkus.qute.TemplateData;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +16,11 @@ import java.util.function.Function;
 public record Paged<T>(List<T> rows, long total, Sought sought) {
     public Paged {
         rows = List.copyOf(rows);
+    }
+
+    /** Of what a query finds, the page that is sought. */
+    public static <T> Paged<T> of(PanacheQuery<T> found, Sought sought) {
+        return new Paged<>(found.page(sought.page() - 1, Sought.LINES).list(), found.count(), sought);
     }
 
     /** The same page with each line shown in another way. */

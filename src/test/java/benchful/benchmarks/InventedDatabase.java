@@ -27,7 +27,8 @@ import java.util.stream.Stream;
 
 /**
  * Years of a tutor's work, invented, stored behind the program's back: 1,008 classes of 336 projects, of which 111 are still to
- * come, 5,046 materials of 12 suppliers, and some 65,000 movements of stock, 5,000 of them of one material.
+ * come, 5,046 materials of 12 suppliers, some 65,000 movements of stock, 5,000 of them of one material, 400 orders, 60 of them
+ * open, 60 rooms and 60 batches of kits for sale.
  */
 final class InventedDatabase {
     private static final int CLASSES = 1008;
@@ -35,6 +36,10 @@ final class InventedDatabase {
     private static final int MATERIALS = 5046;
     private static final int BUSY_MATERIAL = 5000;
     private static final int MOVEMENTS_EACH = 12;
+    private static final int ORDERS = 400;
+    private static final int OPEN = 60;
+    private static final int LINES = 8;
+    private static final int ROOMS = 60;
     private static final long SEED = 11;
 
     private final Connection database;
@@ -91,6 +96,25 @@ final class InventedDatabase {
         }
         movements();
         classes(term.classes(CLASSES).parts());
+        orders();
+        run("insert into venue (version, name, sample, sheet) select 0, 'Room ' || n, false, jsonb_build_object('name', 'Room ' || n, 'seats', 12) from generate_series(1, ?) n", ROOMS);
+        run("""
+                insert into kit_batch (version, project_id, ready_by, sheet)
+                select 0, id, current_date + 40, '{"kits": 10, "level": "beginner", "currency": "GBP"}' from project where not sample order by id limit ?""", ROOMS);
+    }
+
+    private void orders() throws SQLException {
+        run("""
+                insert into purchase_order (version, supplier_id, supplier, currency, delivery, vat, lead_days, weekdays, status, note, written_on, sent_on, changed_at)
+                select 0, s.id, s.name, s.currency, 4, 20, s.lead_days, s.weekdays, case when n < ? then 'SENT' else 'RECEIVED' end, 'invented', current_date - n, current_date - n, now()
+                from generate_series(0, ? - 1) n
+                join (select *, row_number() over (order by id) - 1 as place, count(*) over () as all_of_them from supplier where not sample) s on s.place = n % s.all_of_them""", OPEN, ORDERS);
+        run("""
+                with goods as (select m.id, m.name, f.holds, f.price, row_number() over (order by m.id) - 1 as place, count(*) over () as all_of_them
+                    from material m join offer f on f.material_id = m.id and f.position = 0 where not m.sample)
+                insert into order_line (order_id, position, material_id, material, packs, holds, price, vat, needed_by, received)
+                select o.id, k, g.id, g.name, 3, g.holds, g.price, 20, o.written_on + 30, case when o.status = 'SENT' then 0 else 3 end
+                from purchase_order o cross join generate_series(0, ? - 1) k join goods g on g.place = (o.id * 8 + k) % g.all_of_them where o.note = 'invented'""", LINES);
     }
 
     private void store(MaterialSheet m, Map<String, Long> suppliers) throws SQLException {

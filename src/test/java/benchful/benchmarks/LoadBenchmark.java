@@ -5,6 +5,7 @@ import benchful.samples.SampleFiles;
 import benchful.web.Visitor;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -25,20 +26,23 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Asks for the pages that a tutor opens daily, by 1, 8 and 32 clients at once, first with the sample classes and then with years
- * of invented work beside them ({@link InventedDatabase}), and prints p50, p95, p99 [ms] and how many answers were errors. Each
- * figure is of at most {@value #MOST} answers and {@value #MOST_SECONDS} s. The program is started from its package, on a data
+ * of invented work beside them ({@link InventedDatabase}), and prints p50, p95, p99 [ms], how many answers were errors, what an
+ * answer took of a processor without the database [ms], and how busy the machine was with all that it did (the load of the last
+ * minute). Each figure is of at most {@value #MOST} answers and the seconds of {@code -Dbenchful.load.seconds} (else 30). The program is started from its package, on a data
  * folder of its own and 127.0.0.1. Run after {@code mvn -q -DskipTests package}.
  */
 public final class LoadBenchmark {
     private static final int MOST = 128;
-    private static final int MOST_SECONDS = 30;
+    private static final int MOST_SECONDS = Integer.getInteger("benchful.load.seconds", 30);
     private static final List<Integer> CLIENTS = List.of(1, 8, 32);
     private static final HttpClient CLIENT = HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
 
+    private final ProcessHandle program;
     private final int port;
     private final PrintStream out;
 
-    private LoadBenchmark(int port, PrintStream out) {
+    private LoadBenchmark(ProcessHandle program, int port, PrintStream out) {
+        this.program = program;
         this.port = port;
         this.out = out;
     }
@@ -50,7 +54,7 @@ public final class LoadBenchmark {
                 "-Dbenchful.data=" + data, "-jar", "target/quarkus-app/quarkus-run.jar")
                 .redirectErrorStream(true).redirectOutput(data.resolve("program.log").toFile()).start();
         try {
-            new LoadBenchmark(port, System.out).run(data);
+            new LoadBenchmark(program.toHandle(), port, System.out).run(data);
         } finally {
             program.destroy();
             program.waitFor(30, TimeUnit.SECONDS);
@@ -60,7 +64,7 @@ public final class LoadBenchmark {
     private void run(Path data) throws Exception {
         await();
         new Visitor(URI.create("http://127.0.0.1:" + port + "/").toURL()).open("/").press("Load the sample classes");
-        out.println("page | clients | small: p50 p95 p99 [ms], errors | big: p50 p95 p99 [ms], errors");
+        out.println("page | clients | small: p50 p95 p99 [ms], errors, processor [ms], load | big: the same");
         Map<String, String> small = measured(data);
         long begun = System.nanoTime();
         InventedDatabase.fill(data, steps());
@@ -97,6 +101,10 @@ public final class LoadBenchmark {
         for (int i = 0; i < 5; i++) {
             classes.add(InventedDatabase.number(data, "select id from craft_class where ends_at > now() order by starts_at, id limit 1 offset " + i));
         }
+        List<Long> projects = new ArrayList<>();
+        for (long id : classes) {
+            projects.add(InventedDatabase.number(data, "select project_id from craft_class where id = " + id));
+        }
         Map<String, List<String>> pages = new LinkedHashMap<>();
         pages.put("first page", List.of("/"));
         pages.put("classes", List.of("/classes"));
@@ -107,6 +115,15 @@ public final class LoadBenchmark {
         pages.put("a material", List.of("/materials/" + material));
         pages.put("projects", List.of("/projects"));
         pages.put("what to buy", List.of("/orders/new"));
+        pages.put("orders", List.of("/orders"));
+        pages.put("suppliers", List.of("/suppliers"));
+        pages.put("venues", List.of("/venues"));
+        pages.put("kits for sale", List.of("/batches"));
+        pages.put("a project", projects.stream().map(id -> "/projects/" + id).toList());
+        pages.put("its form", projects.stream().map(id -> "/projects/" + id + "/edit").toList());
+        pages.put("a class's form", classes.stream().map(id -> "/classes/" + id + "/setup").toList());
+        pages.put("its print-outs", classes.stream().map(id -> "/classes/" + id + "/documents").toList());
+        pages.put("its plan, printed", classes.stream().map(id -> "/classes/" + id + "/documents/plan.pdf").toList());
         return pages;
     }
 
@@ -120,6 +137,7 @@ public final class LoadBenchmark {
         List<Long> times = Collections.synchronizedList(new ArrayList<>());
         AtomicInteger errors = new AtomicInteger();
         AtomicInteger next = new AtomicInteger();
+        Duration worked = worked();
         long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(MOST_SECONDS);
         int most = Math.min(MOST, clients == 1 ? 30 : 4 * clients);
         ExecutorService all = Executors.newFixedThreadPool(clients);
@@ -132,14 +150,20 @@ public final class LoadBenchmark {
         }
         all.shutdown();
         all.awaitTermination(10L * MOST_SECONDS, TimeUnit.SECONDS);
-        return words(times, errors.get());
+        return words(times, errors.get(), worked().minus(worked));
     }
 
-    private static String words(List<Long> times, int errors) {
+    /** By all processors together, since the program was started. */
+    private Duration worked() {
+        return program.info().totalCpuDuration().orElse(Duration.ZERO);
+    }
+
+    private static String words(List<Long> times, int errors, Duration worked) {
         List<Long> sorted = times.stream().sorted().toList();
         int n = sorted.size();
         return n == 0 ? "none, " + errors + " errors"
-                : "%d %d %d, %d of %d".formatted(sorted.get(n / 2), sorted.get(Math.min(n - 1, n * 95 / 100)), sorted.get(Math.min(n - 1, n * 99 / 100)), errors, n);
+                : "%d %d %d, %d of %d, %d, %.0f".formatted(sorted.get(n / 2), sorted.get(Math.min(n - 1, n * 95 / 100)), sorted.get(Math.min(n - 1, n * 99 / 100)), errors, n,
+                        worked.toMillis() / n, ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
     }
 
     private void timed(String path, List<Long> times, AtomicInteger errors) {

@@ -69,6 +69,34 @@ class LongListsTest {
         assertThat(tutor.open("/classes?find=amazonite").page().select("tbody th")).isNotEmpty();
     }
 
+    @Test
+    void turnsThePagesOfVenuesSuppliersAndKitsForSaleAndFindsThemByName() {
+        data.onlySamples();
+        run("insert into venue (version, name, sample, sheet) select 0, 'Room ' || lpad(cast(n as text), 3, '0'), false, jsonb_build_object('name', 'Room ' || lpad(cast(n as text), 3, '0')) from generate_series(1, 120) n");
+        run("insert into supplier (version, name, currency, lead_days, weekdays, sample) select 0, 'Seller ' || lpad(cast(n as text), 3, '0'), 'GBP', 3, true, false from generate_series(1, 120) n");
+        run("insert into kit_batch (version, project_id, sheet, packed) select 0, (select min(id) from project), jsonb_build_object('title', 'Kits ' || lpad(cast(n as text), 3, '0'), 'kits', 4, 'level', 'beginner', 'currency', 'GBP'), '{}' from generate_series(1, 120) n order by n");
+        assertTurns("/venues", ".card h2", "Room ");
+        assertTurns("/suppliers", "tbody th", "Seller ");
+        assertTurns("/batches", "tbody th", "Kits ");
+    }
+
+    private void assertTurns(String path, String cell, String name) {
+        assertThat(turned(path, cell)).filteredOn(t -> t.startsWith(name)).hasSize(120).doesNotHaveDuplicates().startsWith(name + "001").endsWith(name + "120");
+        tutor.open(path + "?find=" + name.strip() + " 01");
+        assertThat(tutor.page().select(cell).eachText()).hasSize(10).startsWith(name + "010");
+        assertThat(tutor.open(path + "?find=nothing of this name").page().text()).contains("None fits.");
+    }
+
+    @Test
+    void turnsThePagesOfOpenOrdersAndFindsThemBySupplier() {
+        run("""
+                insert into purchase_order (version, supplier, currency, delivery, vat, lead_days, weekdays, status, written_on, changed_at)
+                select 0, case when n % 12 = 0 then 'Bead barn' else 'Cord cabin' end, 'GBP', 0, 20, 3, true, 'DRAFT', current_date, now() from generate_series(1, 120) n""");
+        assertThat(turned("/orders", "tbody th")).hasSize(120).doesNotHaveDuplicates();
+        tutor.open("/orders?find=bead");
+        assertThat(tutor.page().select("tbody th").eachText()).hasSize(10).allMatch(t -> t.endsWith("Bead barn"));
+    }
+
     /** What stands on the pages of a list one after the other. */
     private List<String> turned(String path, String cell) {
         List<String> all = new ArrayList<>(tutor.open(path).page().select(cell).eachText());
