@@ -1,7 +1,7 @@
 package benchful.orders;
 
-import benchful.catalogue.Material;
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
 import benchful.plans.Incoming;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -13,21 +13,34 @@ import java.util.Map;
 /** What stands on open orders and has not come: drafts count too, so that nothing is written down twice. A line that can't be read counts as nothing. */
 @ApplicationScoped
 class OnTheWay implements Incoming {
+    /** In one query, however many orders are open. */
+    private static final String OUTSTANDING = """
+            select l, m.id, m.unit from OrderLine l join fetch l.order o join l.stocked m
+            where o.status in (DRAFT, SENT, PART_RECEIVED) and l.received < l.packs
+            and (o.classIds is empty or exists (select 1 from o.classIds c where c in :classes))""";
 
     @Override
     @Transactional
     public Map<Long, Quantity> towards(Collection<Long> classIds) {
-        List<PurchaseOrder> orders = PurchaseOrder.open();
         Map<Long, Quantity> coming = new HashMap<>();
-        orders.stream().filter(o -> o.classIds.isEmpty() || o.classIds.stream().anyMatch(classIds::contains))
-                .flatMap(o -> o.lines.stream())
-                .filter(OrderLine::readable).filter(l -> l.outstanding() > 0 && l.stocked != null && measured(l.stocked, l.holds()))
-                .forEach(l -> coming.merge(l.stocked.id(), l.holds().times(l.outstanding()), Quantity::plus));
+        for (OutstandingLine l : lines(classIds)) {
+            if (l.line().readable() && l.isMeasured()) {
+                coming.merge(l.material(), l.line().holds().times(l.line().outstanding()), Quantity::plus);
+            }
+        }
         return coming;
     }
 
-    /** False where the material has been counted in another kind of unit since it was ordered. */
-    private static boolean measured(Material material, Quantity holds) {
-        return material.unit().dimension().equals(holds.dimension());
+    /** @param unit in which the material is counted now */
+    private record OutstandingLine(OrderLine line, Long material, Unit unit) {
+        /** False where the material has been counted in another kind of unit since it was ordered. */
+        boolean isMeasured() {
+            return unit.dimension().equals(line.holds().dimension());
+        }
+    }
+
+    private static List<OutstandingLine> lines(Collection<Long> classIds) {
+        return OrderLine.getEntityManager().createQuery(OUTSTANDING, Object[].class).setParameter("classes", classIds).getResultStream()
+                .map(row -> new OutstandingLine((OrderLine) row[0], (Long) row[1], (Unit) row[2])).toList();
     }
 }
