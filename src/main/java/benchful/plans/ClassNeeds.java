@@ -9,7 +9,6 @@ import benchful.core.needs.NeedLine;
 import benchful.core.needs.NeedRequest;
 import benchful.core.needs.NeedsCalculator;
 import benchful.core.needs.Take;
-import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
@@ -84,7 +83,7 @@ final class ClassNeeds {
         boolean inPieces = line.width() != null || cut.contains(material);
         if (!line.shared()) {
             List<Seat> takers = seats.stream().filter(seat -> seat.material(i).equals(material)).toList();
-            return new NeedLine(takes(i, inPieces, unit, takers), null, allowance(line, material, inPieces));
+            return new NeedLine(takes(i, inPieces, unit, takers), null, allowance(line, material));
         }
         Optional<SizedPiece.Line> greatest = seats.stream().flatMap(seat -> sized(seat, i).stream())
                 .max((a, b) -> a.amount().compareTo(b.amount()));
@@ -123,11 +122,10 @@ final class ClassNeeds {
         return line.waste() == null ? Allowance.none() : new Allowance.Percentage(line.waste());
     }
 
-    private Allowance allowance(MaterialLine line, String name, boolean inPieces) {
+    private Allowance allowance(MaterialLine line, String name) {
         MaterialSheet material = catalogue.get(name);
         BigDecimal waste = line.waste() != null ? line.waste() : material == null ? BigDecimal.ZERO : waste(material);
-        boolean counted = material != null && (inPieces || material.unit().dimension().equals(Dimension.COUNT));
-        return counted && material.confidence() != null
+        return material != null && material.confidence() != null
                 ? new Allowance.Confidence(waste, material.confidence())
                 : new Allowance.Percentage(waste);
     }

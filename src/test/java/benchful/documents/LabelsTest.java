@@ -132,6 +132,17 @@ class LabelsTest {
     }
 
     @Test
+    void saysOnAKitWhereItGoesAndWhatItIsFor() {
+        PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+        Labels labels = new Labels(strand, new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelSheet.COMMON.get(1)), null));
+        Kit seated = kit(7, "Ñ", List.of(content(12, "bead")));
+        Kit anywhere = new Kit(8, Take.Taker.SPARE, "Spare 1", null, null, "42 cm", List.of(), List.of(), null);
+
+        assertThat(labels.label(seated)).isEqualTo(new KitLabel("Ñ", "Seat 7 · 42 cm · Knotted strand of amazonite and pearls", List.of("12 bead"), List.of()));
+        assertThat(labels.label(anywhere)).isEqualTo(new KitLabel("Spare 1", "42 cm · Knotted strand of amazonite and pearls", List.of(), List.of()));
+    }
+
+    @Test
     void saysAtEachSeatWhoSitsThere() throws IOException {
         LabelSheet sheet = LabelSheet.COMMON.get(0);
         PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");

@@ -117,6 +117,30 @@ class MaterialsPlannerTest {
         assertThat(json).contains("\"order_by\":\"2027-02-23\"", "\"total\":\"GBP 33.33\"", "\"proven\":true", "1 spare kit in size “short” takes 6 pcs.");
     }
 
+    /** What serves all is as much as the largest size that is made asks of it. */
+    @Test
+    void bringsOfWhatServesAllAsMuchAsTheLargestSizeAsks() {
+        SmallClass rods = SmallClass.of(4).size("short", "length", "50 cm").size("long", "length", "80 cm").shares("Rod", "2 * length", null);
+
+        assertThat(rod(rods)).isEqualTo(Quantity.parse("100 cm"));
+        assertThat(rod(rods.want("long", 1))).isEqualTo(Quantity.parse("160 cm"));
+    }
+
+    private static Quantity rod(SmallClass rods) {
+        return MaterialsPlanner.plan(rods.file()).materials().get(0).need().total();
+    }
+
+    /** 3 m are cut from 4 m at 0.10: a metre at 0.025 is left, and 3.945 is asked for the delivery. */
+    @Test
+    void roundsHalfAPennyUp() {
+        MaterialsPlan plan = MaterialsPlanner.plan(SmallClass.of(1).line(new MaterialLine("Cord", "1 m", "3", false, null, null, null, null))
+                .sold("Cord", "4 m", "0.10").delivered("3.945").file());
+
+        assertThat(plan.materials().get(0).bought().leftover()).isEqualTo(Quantity.parse("1 m"));
+        assertThat(plan.materials().get(0).bought().leftoverValue()).isEqualTo(Money.parse("GBP 0.03"));
+        assertThat(plan.orders().get(0).delivery()).isEqualTo(Money.parse("GBP 3.95"));
+    }
+
     @Test
     void planStandsWhereALineFailsAndAMaterialIsUnknown() {
         MaterialsPlan plan = MaterialsPlanner.plan(file(HANGER, List.of(

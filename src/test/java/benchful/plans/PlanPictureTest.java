@@ -3,6 +3,7 @@ package benchful.plans;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import benchful.core.lesson.risk.Risk;
 import java.io.StringReader;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -46,6 +47,15 @@ class PlanPictureTest {
         assertThat(wide.subList(0, 4)).hasSize(4);
         assertThat(wide.get(1)).isCloseTo(45 * minute, offset(0.1));
         assertThat(wide.get(2)).isCloseTo(65 * minute, offset(0.1));
+    }
+
+    /** With letters of 13 px hours begin at 6.6 x 13 and end a pixel before the edge; nine classes in ten have ended 40 minutes after the booked end. */
+    @Test
+    void reachesToTheLateEndOfTheClass() {
+        Risk.BlockRisk tidy = new Risk.BlockRisk("tidy", 0, DrawnPlans.at(180), DrawnPlans.at(195), DrawnPlans.at(220), 0);
+        String svg = new PlanPicture(DrawnPlans.strand(), List.of(), List.of(tidy), 960, 13, "plan").svg();
+        double minute = (959 - 6.6 * 13) / 220;
+        assertThat(svg).contains("x=\"%s\"".formatted(Svg.n(6.6 * 13 + 195 * minute)), "width=\"%s\"".formatted(Svg.n(25 * minute)));
     }
 
     @ParameterizedTest

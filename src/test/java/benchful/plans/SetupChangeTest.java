@@ -108,6 +108,12 @@ class SetupChangeTest {
         assertThat(new SetupCosts(with(Map.of())).of(new Change.Helper())).isEmpty();
     }
 
+    @Test
+    void roundsHalfAPennyUp() {
+        SetupCosts costs = new SetupCosts(with(Map.of("/currency", "GBP", "/costs/room", "0.10")));
+        assertThat(costs.of(new Change.LongerBooking(Duration.ofMinutes(15)))).contains(Money.parse("GBP 0.03"));
+    }
+
     private static ClassSetup changed(Change... changes) {
         return read(SetupChange.of(List.of(changes), TREE, READER.written(SETUP), Map.of()), SETUP);
     }

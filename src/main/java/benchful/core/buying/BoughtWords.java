@@ -21,14 +21,13 @@ final class BoughtWords {
                 balance.signum() < 0 ? balance.times(-1) : none, reasons(want, purchases, balance));
     }
 
-    /** What is left of the packs, at what they cost before VAT; stock that lay there before is not counted. */
+    /** What is left of the packs, at what they cost before VAT: no more than they hold, since nothing is bought where stock suffices. */
     private static Money value(List<Purchase> purchases, Quantity bought, Quantity leftover, CurrencyUnit currency) {
         Money net = purchases.stream().map(Purchase::net).reduce(Money.zero(currency), Money::plus);
         if (bought.signum() == 0) {
             return net;
         }
-        Quantity left = leftover.compareTo(bought) > 0 ? bought : leftover;
-        return Money.of(currency, net.getAmount().multiply(left.base()).divide(bought.base(), net.getScale(), RoundingMode.HALF_UP));
+        return Money.of(currency, net.getAmount().multiply(leftover.base()).divide(bought.base(), net.getScale(), RoundingMode.HALF_UP));
     }
 
     private static List<Sentence> reasons(Want want, List<Purchase> purchases, Quantity balance) {

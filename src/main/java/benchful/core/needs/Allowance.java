@@ -12,7 +12,8 @@ public sealed interface Allowance {
     }
 
     /**
-     * As many as leave enough good ones with a probability; for what is counted or cut to pieces.
+     * As many as leave enough good ones with a probability, where what is brought is counted or cut to pieces; of anything else
+     * the percentage is added.
      *
      * @param spoils chance that one unit spoils, as a percentage, 0 to below 100
      * @param confidence the probability, above 0 and below 1

@@ -2,6 +2,7 @@ package benchful.core.buying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -69,12 +70,31 @@ class BuyerTest {
     }
 
     @Test
+    void isNotLateOnTheLastDayToOrder() {
+        Supplier quick = supplier("Quick", "0", "0", null, 1, "0");
+        Want want = want("a", "1", "0", offer(LOFT, "1", "1.00"), offer(quick, "1", "2.00"));
+
+        assertThat(Buyer.buy(new BuyingRequest(CurrencyUnit.GBP, List.of(want), LocalDate.of(2027, 3, 2))).orders())
+                .extracting(SupplierOrder::supplier, SupplierOrder::orderBy, SupplierOrder::late).containsExactly(tuple("Loft", LocalDate.of(2027, 3, 2), false));
+        assertThat(Buyer.buy(new BuyingRequest(CurrencyUnit.GBP, List.of(want), LocalDate.of(2027, 3, 3))).orders())
+                .extracting(SupplierOrder::supplier, SupplierOrder::orderBy, SupplierOrder::late).containsExactly(tuple("Quick", LocalDate.of(2027, 3, 4), false));
+    }
+
+    @Test
     void roundsEachLineAndItsVatHalfUp() {
         // 3 x 0.335 = 1.005 -> 1.01; VAT 20 % of 1.01 = 0.202 -> 0.20
         Purchase purchase = Purchase.of(want("a", "3", "0"), offer(supplier("Barn", "0", "0", null, 0, "20"), "1", "0.335"), 3);
 
         assertThat(purchase.net()).isEqualTo(Money.parse("GBP 1.01"));
         assertThat(purchase.vat()).isEqualTo(Money.parse("GBP 0.20"));
+    }
+
+    /** 3 packs at 0.335 are 1.005; 1 left of 4 that cost 0.10 is worth 0.025; of 0.03 a sixth, 0.005, is VAT. */
+    @Test
+    void roundsHalfAPennyUp() {
+        assertThat(offer(LOFT, "1", "0.335").cost(3)).isEqualTo(Money.parse("GBP 1.01"));
+        assertThat(buy(want("a", "3", "0", offer(LOFT, "4", "0.10"))).materials().get(0).leftoverValue()).isEqualTo(Money.parse("GBP 0.03"));
+        assertThat(Vat.in(Money.parse("GBP 0.03"), new BigDecimal("20"))).isEqualTo(Money.parse("GBP 0.01"));
     }
 
     @ParameterizedTest

@@ -1,6 +1,7 @@
 package benchful.core.buying;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
@@ -64,6 +65,19 @@ class JointBuyingTest {
         assertThat(buy(today, want("bead", 5, offer(slow, 1, "1.00"), offer(quick, 1, "2.00"))).orders())
                 .extracting(SupplierOrder::supplier).containsExactly("Quick");
         assertThat(buy(today, want("bead", 5, offer(slow, 1, "1.00"))).orders()).extracting(SupplierOrder::late).containsExactly(true);
+    }
+
+    /** The first two packs cost 1.00 each and three or more 2.00 each, so the third is bought where it costs 1.40. */
+    @Test
+    void takesNoMorePacksAtAPriceThanItHoldsFor() {
+        Supplier few = supplier("Few", "0", "0.10", null, 2, "0");
+        Supplier many = supplier("Many", "0", "0.10", null, 2, "0");
+        PackOffer dearer = new PackOffer(few, Quantity.of(1, Unit.PIECE), BigMoney.parse("GBP 1.00"), List.of(new PackOffer.Break(3, BigMoney.parse("GBP 2.00"))));
+        ShoppingList list = buy(null, want("bead", 3, dearer, offer(many, 1, "1.40")), want("silk", 1, offer(few, 1, "1.00"), offer(many, 1, "1.00")));
+
+        assertThat(list.total()).isEqualTo(Money.parse("GBP 4.60"));
+        assertThat(list.proven()).isTrue();
+        assertThat(list.orders()).extracting(SupplierOrder::supplier, o -> o.purchases().get(0).packs()).containsExactly(tuple("Few", 2), tuple("Many", 1));
     }
 
     static List<List<Want>> generated() {

@@ -42,6 +42,18 @@ class CuttingPlannerTest {
     }
 
     @Test
+    void keepsAnOffcutThatIsJustLongEnough() {
+        assertThat(offcut("60 cm")).isEqualTo(true);
+        assertThat(offcut("60.1 cm")).isEqualTo(false);
+    }
+
+    private static boolean offcut(String keep) {
+        CutLength length = plan(new CuttingRequest(List.of(piece("a", "40 cm", 1)), List.of(), stock("1 m"), Quantity.parse("0 mm"), Quantity.parse(keep))).lengths().get(0);
+        assertThat(length.offcut()).isEqualTo(Quantity.parse("60 cm"));
+        return length.kept();
+    }
+
+    @Test
     void namesThePieceThatNoLengthGives() {
         assertThat(CuttingPlanner.plan(request("1 m", "0 mm", piece("long", "1.2 m", 1)))).isEqualTo(new NotCuttable(Sentence.of(
                 "The piece of %s (long) is longer than the longest length there is, %s. Offer a longer one, or join pieces.",

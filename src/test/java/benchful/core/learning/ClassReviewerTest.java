@@ -6,6 +6,8 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ClassReviewerTest {
     private static final LocalDateTime START = LocalDateTime.of(2027, 3, 6, 13, 0);
@@ -86,6 +88,12 @@ class ClassReviewerTest {
                 List.of(new StepReview("knot", 0, "Knot", Duration.ofMinutes(50), null), of("tidy", 10, 9))));
         assertThat(habits).containsExactly(new Habit("knot", "Knot", 2, 2, 1.25), new Habit("tidy", "tidy", 3, 1, 1.0));
         assertThat(habits).extracting(Habit::againAndAgain).containsExactly(true, false);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1, false", "2, 2, true", "3, 2, true", "4, 2, true", "5, 2, false", "6, 3, true", "7, 3, false"})
+    void blamesWhatRanOverTwiceAndInHalfOfTheClasses(int classes, int over, boolean blamed) {
+        assertThat(new Habit("knot", "Knot", classes, over, 1.3).againAndAgain()).isEqualTo(blamed);
     }
 
     @Test

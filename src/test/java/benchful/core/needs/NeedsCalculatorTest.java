@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchful.core.needs.Take.Taker;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
@@ -44,6 +45,48 @@ class NeedsCalculatorTest {
         assertThat(need.cuts()).containsExactly(new CutNeed("medium", Quantity.parse("30 cm"), 16),
                 new CutNeed("medium", Quantity.parse("40 cm"), 4), new CutNeed("reserve", Quantity.parse("40 cm"), 2));
         assertThat(need.total()).isEqualTo(Quantity.parse("720 cm"));
+    }
+
+    @Test
+    void addsTheWasteOfWhatServesAll() {
+        Need need = NeedsCalculator.need(new NeedRequest("Glue", Unit.ML, List.of(new NeedLine(List.of(), Quantity.parse("10 ml"), percent("20")))));
+
+        assertThat(need).isEqualTo(new Need("Glue", Quantity.parse("10 ml"), Quantity.parse("2 ml"), Quantity.parse("12 ml"), List.of(), need.reasons()));
+        assertThat(need.reasons()).extracting(Sentence::toString).containsExactly("10 ml serve the whole class.", "20 % is added for waste: 2 ml.");
+    }
+
+    /** 42 and a tenth are 46.2, of which 47 are brought: 5 of them beyond what is used. */
+    @Test
+    void countsAsWasteAllThatIsBroughtBeyondWhatIsUsed() {
+        Need need = NeedsCalculator.need(new NeedRequest("Bead", Unit.PIECE, List.of(
+                new NeedLine(List.of(take(Taker.STUDENT, 7, "6", null)), null, percent("10")))));
+
+        assertThat(need.net()).isEqualTo(Quantity.parse("42"));
+        assertThat(need.waste()).isEqualTo(Quantity.parse("5"));
+        assertThat(need.total()).isEqualTo(Quantity.parse("47"));
+        assertThat(need.reasons()).extracting(Sentence::toString).containsExactly("7 students in size “medium” take 6 pcs each: 42 pcs in all.",
+                "10 % is added for waste: 4.2 pcs.", "46.2 pcs is rounded up to 47 pcs.");
+    }
+
+    /** One piece is the longer, the other the wider; without a grain both are laid along their longer edge first. */
+    @Test
+    void makesSpareRectanglesLargeEnoughForAnybody() {
+        Take narrow = rectangle(3, "60 mm", "40 mm", true);
+        Take wide = rectangle(1, "45 mm", "50 mm", true);
+        Need grained = NeedsCalculator.need(new NeedRequest("Copper", Unit.CM2, List.of(new NeedLine(List.of(narrow, wide), null, percent("25")))));
+
+        assertThat(grained.cuts()).containsExactly(
+                new CutNeed("medium", extent("60 mm", "40 mm"), true, 3), new CutNeed("medium", extent("45 mm", "50 mm"), true, 1),
+                new CutNeed("reserve", extent("60 mm", "50 mm"), true, 1));
+        assertThat(grained.net()).isEqualTo(Quantity.parse("94.5 cm2"));
+        assertThat(grained.waste()).isEqualTo(Quantity.parse("30 cm2"));
+        assertThat(grained.reasons()).extracting(Sentence::toString).containsExactly(
+                "3 students in size “medium” take 1 piece of 60 mm x 40 mm (2400 mm2) each: 7200 mm2 in all.",
+                "1 student in size “medium” takes 1 piece of 45 mm x 50 mm (2250 mm2).",
+                "25 % of 4 pieces is added for waste, rounded up.", "These are 1 piece of 60 mm x 50 mm, large enough for anybody.");
+        Need free = NeedsCalculator.need(new NeedRequest("Copper", Unit.CM2, List.of(new NeedLine(
+                List.of(rectangle(3, "60 mm", "40 mm", false), rectangle(1, "45 mm", "50 mm", false)), null, percent("25")))));
+        assertThat(free.cuts().get(2)).isEqualTo(new CutNeed("reserve", extent("60 mm", "45 mm"), false, 1));
     }
 
     @Test
@@ -113,6 +156,14 @@ class NeedsCalculatorTest {
 
     private static Take take(Taker taker, int kits, String each, Integer pieces) {
         return new Take(taker, "medium", kits, Quantity.parse(each), pieces);
+    }
+
+    private static Take rectangle(int kits, String length, String width, boolean grain) {
+        return new Take(Taker.STUDENT, "medium", kits, extent(length, width).area(), 1, extent(length, width), grain);
+    }
+
+    private static Extent extent(String length, String width) {
+        return new Extent(Quantity.parse(length), Quantity.parse(width));
     }
 
     private static Allowance percent(String percent) {

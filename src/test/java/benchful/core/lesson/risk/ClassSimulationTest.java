@@ -118,6 +118,16 @@ class ClassSimulationTest {
         return step;
     }
 
+    /** A late end is one that nine classes in ten keep to, a likely one half of them. */
+    @Test
+    void callsAnEndLateThatNineClassesInTenKeepTo() {
+        Risk risk = risk(one(12, new Step.Make("a", "Cut", TIME)).replications(1000).build());
+        assertThat(risk.late()).isEqualTo(risk.finishes().get(18)).isAfter(risk.finishes().get(17));
+        assertThat(risk.likely()).isEqualTo(risk.finishes().get(10)).isAfter(risk.finishes().get(9));
+        assertThat(risk.blocks().get(0).lateEnd()).isEqualTo(risk.late());
+        assertThat(risk.blocks().get(0).likelyEnd()).isEqualTo(risk.likely());
+    }
+
     @Test
     void givesTheSameAnswerForTheSameSeedAndAnotherForAnother() {
         LessonRequest request = Lessons.pendant().replications(500).build();

@@ -69,6 +69,21 @@ class ClassTimeTest {
         }
     }
 
+    /**
+     * Two students who ask 6 times an hour for 5 min: with rho = 1/2 one person has 0 to 2 of them with chances 0.4, 0.4 and 0.2, so a call
+     * waits 0.2 / (1.2 / 600 s) = 100 s, and 20 min become 20 x (600 + 300 + 100) / (600 + 300) = 22.2.
+     */
+    @Test
+    void aHelperSparesTheWaitForHelp() {
+        Step.Make same = new Step.Make("cut", "Cut", StudentTime.ofMinutes(20, 20, 20), List.of(), new Help(6, 5), 1, true);
+        assertThat(time(1, 0, 2, same).length()).isEqualTo(Duration.ofMinutes(23));
+        assertThat(time(1, 0, 2, same).reasons().get(1).sentence()).isEqualTo(
+                "2 students ask 6 times an hour each for 5 min; with 1 person to help a call waits 1.7 min while all are at work, which adds 2.2 min.");
+        assertThat(time(1, 1, 2, same).length()).isEqualTo(Duration.ofMinutes(20));
+        assertThat(time(1, 1, 2, same).reasons().get(1).sentence()).isEqualTo(
+                "2 students ask 6 times an hour each for 5 min; with 2 people to help a call waits 0 min while all are at work, which adds 0 min.");
+    }
+
     /** Six of twelve at once take two turns of about 25 min; eleven at once would keep the last one waiting for the slow first turn. */
     @Test
     void letsAsManyWorkAtOnceAsIsQuickest() {

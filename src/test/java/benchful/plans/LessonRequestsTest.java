@@ -1,0 +1,135 @@
+package benchful.plans;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.core.SkillLevel;
+import benchful.core.lesson.Break;
+import benchful.core.lesson.Help;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Pacing;
+import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StudentTime;
+import benchful.core.lesson.ToolUse;
+import benchful.projects.StepKind;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every field of the sheets that the lesson engine must hear of reaches it. */
+class LessonRequestsTest {
+    private static final LocalDateTime SIX = LocalDateTime.of(2027, 3, 6, 18, 0);
+
+    @Test
+    void asksForTheClassAsItIsSetUp() {
+        LessonRequest request = asked(SmallClass.of(5).helpers(2).groups(2).ownPace().ahead("cut")
+                .in("Shed", 8, Map.of("pliers", 3)).brings("pliers", 1).brings("lamp", 2).makes("knot", 10));
+
+        assertThat(request.headcount()).isEqualTo(5);
+        assertThat(request.helpers()).isEqualTo(2);
+        assertThat(request.groups()).isEqualTo(2);
+        assertThat(request.pacing()).isEqualTo(Pacing.OWN_PACE);
+        assertThat(request.preparedAhead()).containsExactly("cut");
+        assertThat(request.room()).containsExactly(new RoomTool("lamp", 2), new RoomTool("pliers", 4));
+        assertThat(asked(SmallClass.of(5).makes("knot", 10)).pacing()).isEqualTo(Pacing.TOGETHER);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"BEGINNER, 1.5", "IMPROVER, 1.0", "EXPERIENCED, 0.75"})
+    void allowsEachLevelItsTime(SkillLevel level, double factor) {
+        assertThat(step(SmallClass.of(3).level(level).makes("knot", 10))).isEqualTo(new Step.Make("knot", "The knot",
+                new StudentTime(Duration.ofMinutes(5), Duration.ofMinutes(10), Duration.ofMinutes(20), 1, factor), List.of(), Help.NONE, 1, true));
+    }
+
+    /** A step's own share goes before that of the class; where neither is given all must be done. */
+    @Test
+    void movesOnWithTheShareOfTheStepOrElseOfTheClass() {
+        assertThat(make(SmallClass.of(4).share("0.5").makes("knot", 10, "0.75")).finishShare()).isEqualTo(0.75);
+        assertThat(make(SmallClass.of(4).makes("knot", 10, "0.75")).finishShare()).isEqualTo(0.75);
+        assertThat(make(SmallClass.of(4).share("0.5").makes("knot", 10)).finishShare()).isEqualTo(0.5);
+        assertThat(make(SmallClass.of(4).makes("knot", 10)).finishShare()).isEqualTo(1);
+    }
+
+    @Test
+    void tellsOfToolsHelpGapsAndHome() {
+        benchful.projects.Step lay = new benchful.projects.Step("lay", "Lay out", StepKind.MAKE, null, null, SmallClass.times(4), null, null, false, List.of(),
+                List.of(new benchful.projects.Step.ToolUse("board", 1)), new benchful.projects.Step.Help(new BigDecimal("2.5"), Duration.ofSeconds(90)),
+                null, null, null, null, null);
+        benchful.projects.Step cure = new benchful.projects.Step("cure", "Cure", StepKind.WAIT, Duration.ofMinutes(30), Duration.ofMinutes(45), null, null, null,
+                true, List.of(new benchful.projects.Step.After("lay", Duration.ofMinutes(2), Duration.ofMinutes(9))),
+                List.of(new benchful.projects.Step.ToolUse("rack", 2)), null, null, null, null, null, null);
+        LessonRequest request = asked(SmallClass.of(4).step(lay).step(cure).shows("end", 5));
+
+        assertThat(request.steps()).containsExactly(
+                new Step.Make("lay", "Lay out", new StudentTime(Duration.ofMinutes(2), Duration.ofMinutes(4), Duration.ofMinutes(8), 1, 1.5),
+                        List.of(new ToolUse("board", 1)), new Help(2.5, 1.5), 1, true),
+                new Step.Wait("cure", "Cure", Duration.ofMinutes(30), Optional.of(Duration.ofMinutes(45)), List.of(new ToolUse("rack", 2)), true),
+                new Step.Show("end", "The end", Duration.ofMinutes(5)));
+        assertThat(request.links()).containsExactly(
+                new Link("lay", "cure", Duration.ofMinutes(2), Optional.of(Duration.ofMinutes(9))), new Link("cure", "end", Duration.ZERO, Optional.empty()));
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = StepKind.class, names = {"SHOW", "TOGETHER", "AHEAD"})
+    void keepsTheKindOfAStep(StepKind kind) {
+        Duration ten = Duration.ofMinutes(10);
+        List<benchful.projects.Step.ToolUse> lamp = List.of(new benchful.projects.Step.ToolUse("lamp", 1));
+        Step asked = step(SmallClass.of(4).step(new benchful.projects.Step("a", "A", kind, ten, null, null, null, null, false, null, lamp, null, null, null, null, null, null)));
+
+        List<ToolUse> uses = List.of(new ToolUse("lamp", 1));
+        assertThat(asked).isEqualTo(switch (kind) {
+            case SHOW -> new Step.Show("a", "A", ten, uses);
+            case TOGETHER -> new Step.Together("a", "A", ten, uses);
+            default -> new Step.Ahead("a", "A", ten);
+        });
+    }
+
+    @Test
+    void restsInEveryMeetingThatHoldsTheBreak() {
+        LessonRequest request = asked(SmallClass.of(4).makes("knot", 10).rests(LocalTime.of(19, 30), 10)
+                .meets(SIX.toLocalDate(), LocalTime.of(18, 0), LocalTime.of(21, 0)).meets(LocalDate.of(2027, 3, 7), LocalTime.of(18, 0), LocalTime.of(19, 35))
+                .meets(LocalDate.of(2027, 3, 8), LocalTime.of(18, 0), LocalTime.of(19, 40)));
+
+        assertThat(request.breaks()).containsExactly(new Break("Break", SIX.plusMinutes(90), SIX.plusMinutes(100)),
+                new Break("Break", SIX.plusDays(2).plusMinutes(90), SIX.plusDays(2).plusMinutes(100)));
+    }
+
+    /** The engine then says that it does not fit, as the tutor should hear. */
+    @Test
+    void asksForABreakThatIsLongerThanEveryMeeting() {
+        assertThat(asked(SmallClass.of(4).makes("knot", 10).rests(LocalTime.of(19, 0), 181)).breaks())
+                .containsExactly(new Break("Break at 19:00", SIX.plusMinutes(60), SIX.plusMinutes(241)));
+        assertThat(asked(SmallClass.of(4).makes("knot", 10).rests(LocalTime.of(19, 0), 180)).breaks()).isEmpty();
+    }
+
+    /** A formula of a measure: the size that takes most decides; half a knot is a knot. */
+    @Test
+    void repeatsAStepAsOftenAsInTheLargestSizeThatIsMade() {
+        SmallClass knots = SmallClass.of(3).size("short", "length", "45 mm").size("long", "length", "96 mm").repeats("knot", 1, "length / 10 mm");
+        assertThat(make(knots).time().repeats()).isEqualTo(5);
+        assertThat(make(knots.want("long", 1)).time().repeats()).isEqualTo(10);
+        assertThat(make(SmallClass.of(3).size("none", "length", "1 mm").repeats("knot", 1, "length - length")).time().repeats()).isEqualTo(1);
+    }
+
+    private static LessonRequest asked(SmallClass file) {
+        return ClassPlanner.request(file.file());
+    }
+
+    private static Step step(SmallClass file) {
+        return asked(file).steps().get(0);
+    }
+
+    private static Step.Make make(SmallClass file) {
+        return (Step.Make) step(file);
+    }
+}
