@@ -11,6 +11,7 @@ import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,6 +90,106 @@ class NeedsCalculatorTest {
         assertThat(free.cuts().get(2)).isEqualTo(new CutNeed("reserve", extent("60 mm", "45 mm"), false, 1));
     }
 
+    /** Of seven pieces of two lengths a tenth is one, of the longest that anybody takes; whoever takes none asks for no spare. */
+    @Test
+    void sparesPiecesOnlyOfLengthsThatAreTaken() {
+        Need need = NeedsCalculator.need(new NeedRequest("Wire", Unit.CM, List.of(new NeedLine(List.of(
+                take(Taker.STUDENT, 3, "30 cm", 2), take(Taker.SPARE, 1, "20 cm", 1), take(Taker.STUDENT, 0, "90 cm", 2), take(Taker.DEMONSTRATION, 1, "80 cm", 0)),
+                null, percent("10")))));
+
+        assertThat(need.cuts()).containsExactly(new CutNeed("medium", Quantity.parse("30 cm"), 6), new CutNeed("spare kit", Quantity.parse("20 cm"), 1),
+                new CutNeed("reserve", Quantity.parse("30 cm"), 1));
+        assertThat(need.net()).isEqualTo(Quantity.parse("200 cm"));
+        assertThat(need.waste()).isEqualTo(Quantity.parse("30 cm"));
+        assertThat(need.reasons()).extracting(Sentence::toString).containsExactly("3 students in size “medium” take 2 pieces of 300 mm each: 1.8 m in all.",
+                "1 spare kit in size “medium” takes 1 piece of 200 mm.", "10 % of 7 pieces is added for waste, rounded up.", "These are 1 piece of the longest, 300 mm.");
+    }
+
+    /** Of 4 pieces, each of which spoils once in ten, all stay good with 0.656; of 5 four with 0.919, of 6 with 0.984. */
+    @Test
+    void bringsEnoughPiecesThatAllFinishWithTheChanceAsked() {
+        Need need = NeedsCalculator.need(new NeedRequest("Wire", Unit.CM, List.of(new NeedLine(
+                List.of(take(Taker.STUDENT, 4, "30 cm", 1)), null, confidence("10", "0.95")))));
+
+        assertThat(need.cuts()).containsExactly(new CutNeed("medium", Quantity.parse("30 cm"), 4), new CutNeed("reserve", Quantity.parse("30 cm"), 2));
+        assertThat(need.total()).isEqualTo(Quantity.parse("180 cm"));
+        assertThat(need.reasons()).extracting(Sentence::toString)
+                .contains("Of 6 brought, 4 stay good with a chance of 0.984; 0.95 was asked. Each spoils with a chance of 10 %.");
+    }
+
+    /** Of what is poured no piece can spoil, so the percentage is added. */
+    @Test
+    void addsThePercentageWhereNothingIsCounted() {
+        Need need = NeedsCalculator.need(new NeedRequest("Resin", Unit.ML, List.of(new NeedLine(
+                List.of(take(Taker.STUDENT, 4, "5 ml", null)), null, confidence("10", "0.95")))));
+
+        assertThat(need.total()).isEqualTo(Quantity.parse("22 ml"));
+    }
+
+    @Test
+    void saysWhoTakesWhat() {
+        Need need = NeedsCalculator.need(new NeedRequest("Silk", Unit.M, List.of(
+                new NeedLine(List.of(new Take(Taker.STUDENT, "small", 1, Quantity.parse("2 m"), null), new Take(Taker.DEMONSTRATION, null, 1, Quantity.parse("2 m"), null),
+                        new Take(Taker.DEMONSTRATION, null, 2, Quantity.parse("2 m"), null), new Take(Taker.SHARED, null, 1, Quantity.parse("3 m"), null)), null, Allowance.none()))));
+
+        assertThat(need.reasons()).extracting(Sentence::toString).containsExactly("1 student in size “small” takes 2 m.",
+                "The demonstration piece takes 2 m.", "2 demonstration pieces take 2 m each: 4 m in all.", "The whole class takes 3 m.");
+        assertThat(need.waste()).isEqualTo(Quantity.parse("0 m"));
+    }
+
+    @Test
+    void namesCutPiecesByWhomTheyAreFor() {
+        List<Take> takes = Stream.of(Taker.values()).map(taker -> new Take(taker, null, 1, Quantity.parse("2 cm"), 1)).toList();
+        Need need = NeedsCalculator.need(new NeedRequest("Wire", Unit.CM, List.of(new NeedLine(takes, null, Allowance.none()))));
+
+        assertThat(need.cuts()).extracting(CutNeed::label).containsExactly("student", "demonstration", "spare kit", "bench");
+        assertThat(need.cuts().get(0).labelled("ring")).isEqualTo(new CutNeed("ring", Quantity.parse("2 cm"), 1));
+        assertThat(new CutNeed("ring", Quantity.parse("2 cm"), 3).amount()).isEqualTo(Quantity.parse("6 cm"));
+        assertThat(new CutNeed("leaf", extent("2 cm", "3 cm"), false, 3).amount()).isEqualTo(Quantity.parse("18 cm2"));
+    }
+
+    /** Feet divided by three never end; what is packed is what a person can measure, and the need is the sum of it. */
+    @Test
+    void needsWhatThePackedKitsAddUpTo() {
+        Quantity third = new Quantity(new BigDecimal("1.3333333333333333333"), Unit.FOOT);
+        Take take = new Take(Taker.STUDENT, "medium", 3, third, 2);
+        assertThat(take.perKit()).isEqualTo(Quantity.of("2.66667", Unit.FOOT));
+        assertThat(take.amount()).isEqualTo(Quantity.of("8.00001", Unit.FOOT));
+    }
+
+    @Test
+    void refusesWhatIsNeitherOneNorTheOther() {
+        Take plain = take(Taker.STUDENT, 1, "2 m", null);
+        assertThatThrownBy(() -> new NeedLine(List.of(plain), Quantity.parse("2 m"), Allowance.none())).hasMessage("A line is either shared or taken by each student.");
+        assertThatThrownBy(() -> new NeedLine(List.of(plain, take(Taker.STUDENT, 1, "2 m", 1)), null, Allowance.none())).hasMessage("A line is either cut to pieces or not.");
+        assertThatThrownBy(() -> new NeedRequest("Silk", Unit.G, List.of(new NeedLine(List.of(plain), null, Allowance.none())))).hasMessageContaining("can't be given in g");
+        assertThatThrownBy(() -> new NeedRequest("Silk", Unit.G, List.of(new NeedLine(List.of(), Quantity.parse("2 m"), Allowance.none())))).hasMessageContaining("can't be given in g");
+        assertThatThrownBy(() -> take(Taker.STUDENT, -1, "2 m", null)).hasMessageContaining("can be negative");
+        assertThatThrownBy(() -> take(Taker.STUDENT, 1, "-2 m", null)).hasMessageContaining("can be negative");
+        assertThatThrownBy(() -> take(Taker.STUDENT, 1, "2 m", -1)).hasMessageContaining("can be negative");
+    }
+
+    @Test
+    void refusesChancesThatLeadNowhere() {
+        assertThat(percent("0")).isEqualTo(Allowance.none());
+        assertThatThrownBy(() -> percent("-1")).hasMessage("A waste percentage must be from 0 to below 100, but is -1.");
+        assertThatThrownBy(() -> confidence("100", "0.5")).hasMessage("A waste percentage must be from 0 to below 100, but is 100.");
+        assertThatThrownBy(() -> confidence("10", "0")).hasMessage("A confidence must lie above 0 and below 1, but is 0.");
+        assertThatThrownBy(() -> Spoilage.bring(-1, 0.1, 0.5)).hasMessage("No number brings -1 good ones where each spoils with chance 0.1, at confidence 0.5.");
+        assertThatThrownBy(() -> Spoilage.bring(1, -0.1, 0.5)).hasMessageStartingWith("No number");
+        assertThatThrownBy(() -> Spoilage.bring(1, 1, 0.5)).hasMessageStartingWith("No number");
+        assertThatThrownBy(() -> Spoilage.bring(1, 0.1, 0)).hasMessageStartingWith("No number");
+        assertThatThrownBy(() -> Spoilage.bring(1, 0.1, 1)).hasMessageStartingWith("No number");
+        assertThatThrownBy(() -> Spoilage.bring(9_000_000, 0.9, 0.5)).hasMessage("More than 10000000 would have to be brought. Lower the chance of spoiling.");
+    }
+
+    @Test
+    void bringsNoneWhereNoneIsNeededAndNoMoreWhereNothingSpoils() {
+        assertThat(Spoilage.bring(0, 0.5, 0.9)).isZero();
+        assertThat(Spoilage.bring(7, 0, 0.9)).isEqualTo(7);
+        assertThat(Spoilage.bring(1, 0.9, 0.5)).isEqualTo(7); // 1 - 0.9^7 = 0.522, 1 - 0.9^6 = 0.469
+    }
+
     @Test
     void bringsEnoughThatAllFinishWithTheChanceAsked() {
         Need need = NeedsCalculator.need(new NeedRequest("Crystal", Unit.PIECE, List.of(new NeedLine(
@@ -164,6 +265,10 @@ class NeedsCalculatorTest {
 
     private static Extent extent(String length, String width) {
         return new Extent(Quantity.parse(length), Quantity.parse(width));
+    }
+
+    private static Allowance confidence(String spoils, String asked) {
+        return new Allowance.Confidence(new BigDecimal(spoils), new BigDecimal(asked));
     }
 
     private static Allowance percent(String percent) {

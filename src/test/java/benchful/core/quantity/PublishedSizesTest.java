@@ -33,6 +33,11 @@ class PublishedSizesTest {
     void readsHalfSizesAndRefusesWhatIsNoSize() {
         assertThat(RingSize.british("m½")).isEqualTo(Quantity.parse("53.125 mm"));
         assertThatThrownBy(() -> RingSize.british("7")).hasMessageContaining("letters from A to Z");
+        assertThat(RingSize.american(BigDecimal.ZERO).amount()).isCloseTo(new BigDecimal("36.547"), within(new BigDecimal("0.001"))); // 0.458 in x pi
+        assertThat(RingSize.american(BigDecimal.valueOf(25)).amount()).isCloseTo(new BigDecimal("100.384"), within(new BigDecimal("0.001"))); // 1.258 in x pi
+        assertThatThrownBy(() -> RingSize.american(new BigDecimal("25.5"))).hasMessageContaining("from 0 to 25");
+        assertThatThrownBy(() -> WireGauge.american(-4)).hasMessage("The American gauge runs from -3 to 56, but -4 is asked.");
+        assertThatThrownBy(() -> WireGauge.american(57)).hasMessageContaining("-3 to 56");
         assertThatThrownBy(() -> RingSize.american(new BigDecimal("-1"))).hasMessageContaining("from 0 to 25");
         assertThatThrownBy(() -> WireGauge.imperial(51)).hasMessage("The imperial standard gauge runs from 0 to 50, but 51 is asked.");
     }

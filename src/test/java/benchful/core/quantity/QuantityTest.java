@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class QuantityTest {
@@ -89,5 +92,64 @@ class QuantityTest {
     void refusesMoreThanAnythingIsPlannedWith() {
         assertThat(MeasuringRange.bounded(Quantity.parse("100000 m"))).isEqualTo(Quantity.of(100_000, Unit.M));
         assertThatThrownBy(() -> MeasuringRange.bounded(Quantity.parse("1000000 m"))).hasMessage("That is more than anything is planned with here. Give at most 100000 m.");
+    }
+
+    @Test
+    void reckonsExactly() {
+        assertThat(Quantity.parse("1 m").minus(Quantity.parse("1 in"))).hasToString("0.9746 m");
+        assertThat(Quantity.parse("1.5 m").times(3)).hasToString("4.5 m");
+        assertThat(Quantity.parse("1.5 m").times(new BigDecimal("0.5"))).hasToString("0.75 m");
+        assertThat(Quantity.parse("2.345 m").rounded(2, RoundingMode.HALF_EVEN)).hasToString("2.34 m");
+        assertThat(Quantity.of("1.5", Unit.M).base()).isEqualByComparingTo("1500");
+        assertThat(Quantity.ofBase(new BigDecimal("1500"), Unit.M)).hasToString("1.5 m");
+    }
+
+    @Test
+    void comparesAmountsAndNotTheirUnits() {
+        assertThat(Quantity.parse("1 in")).isLessThan(Quantity.parse("2.55 cm")).isGreaterThan(Quantity.parse("25.3 mm")).isNotEqualTo(Quantity.parse("25.3 mm"));
+        assertThat(Quantity.parse("0 mm")).isNotEqualTo(Quantity.parse("0 g")).isNotEqualTo(null);
+        assertThat(Quantity.parse("-2 mm").signum()).isNegative();
+        assertThat(Quantity.parse("2 mm").signum()).isPositive();
+    }
+
+    @Test
+    void namesDimensions() {
+        assertThat(Dimension.LENGTH.times(Dimension.LENGTH)).isEqualTo(Dimension.AREA);
+        assertThat(Dimension.MASS.over(Dimension.VOLUME)).isEqualTo(Unit.G_PER_CM3.dimension());
+        assertThat(new Dimension(1, 2).times(new Dimension(3, 5))).isEqualTo(new Dimension(4, 7));
+        assertThat(new Dimension(1, 2).over(new Dimension(3, 5))).isEqualTo(new Dimension(-2, -3));
+        assertThat(Dimension.AREA.words()).isEqualTo("an area");
+        assertThat(new Dimension(-3, 1).words()).isEqualTo("mm^-3 g^1");
+        assertThat(Unit.held(new Dimension(5, 0))).isEmpty();
+    }
+
+    /** What stays within is the most exactly; written as it is, in whole ones where there are as many. */
+    @ParameterizedTest
+    @CsvSource({"1000000, 1000001, 1000000 pcs", "100000000 mm, 100000001 mm, 100000000 mm", "328083 ft, 328085 ft, 328083 ft", "10000 m2, 10001 m2, 10000 m2",
+        "1000000 l, 1000001 l, 1000000 l", "1000000 kg, 1000001 kg, 1000000 kg"})
+    void boundsEachKindOfAmount(String most, String more, String told) {
+        assertThatThrownBy(() -> MeasuringRange.bounded(Quantity.parse(more))).hasMessageContaining("Give at most " + told + ".");
+        assertThat(MeasuringRange.bounded(Quantity.parse(most))).isEqualTo(Quantity.parse(most));
+        assertThat(MeasuringRange.bounded(Quantity.parse("-" + most))).isEqualTo(Quantity.parse("-" + most));
+        assertThatThrownBy(() -> MeasuringRange.bounded(Quantity.parse("-" + more))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void measuresNoFinerThanTheHeldUnit(Unit unit) {
+        Map<Dimension, String> finest = Map.of(Dimension.COUNT, "0.0001", Dimension.LENGTH, "0.001", Dimension.AREA, "0.001", Dimension.VOLUME, "1", Dimension.MASS, "0.0001");
+        BigDecimal step = new BigDecimal(finest.getOrDefault(unit.dimension(), "0.000000001"));
+        BigDecimal last = BigDecimal.ONE.movePointLeft(MeasuringRange.places(unit)).multiply(unit.factor());
+        assertThat(MeasuringRange.places(unit)).isNotNegative();
+        assertThat(last).isGreaterThanOrEqualTo(step);
+        assertThat(MeasuringRange.places(unit) == 0 || last.movePointLeft(1).compareTo(step) < 0).isTrue();
+    }
+
+    @Test
+    void findsUnitsBySymbol() {
+        for (Unit unit : Unit.values()) {
+            assertThat(Unit.of(unit.symbol())).contains(unit);
+        }
+        assertThat(Unit.of("parsec")).isEmpty();
     }
 }
