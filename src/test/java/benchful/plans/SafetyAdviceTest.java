@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is warned about before printing: ages, air, and what goes home uncured. */
 class SafetyAdviceTest {
@@ -36,6 +38,35 @@ class SafetyAdviceTest {
         ClassFile nowhere = file(null, null);
         assertThat(sentences(new ClassFile(nowhere.project(), nowhere.setup(), null, nowhere.materials(), nowhere.suppliers()), TORCH))
                 .anyMatch(s -> s.contains("needs an extractor, and no room is chosen yet."));
+    }
+
+    /** What each hazard asks of the air, against what each room has. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
+            EXTRACTOR | NONE      | Fumes needs an extractor, and Shed has no ventilation. Change the room, or leave out the step.
+            EXTRACTOR | WINDOWS   | Fumes needs an extractor, and Shed has windows that open. Change the room, or leave out the step.
+            EXTRACTOR | EXTRACTOR | -
+            EXTRACTOR | -         | Fumes needs an extractor, and nothing is said of the air in Shed. Ask the venue.
+            WINDOWS   | NONE      | Fumes needs windows that open, and Shed has no ventilation. Change the room, or leave out the step.
+            WINDOWS   | WINDOWS   | -
+            WINDOWS   | -         | -
+            -         | NONE      | -
+            """)
+    void asksForTheAirThatAHazardNeeds(Ventilation needed, Ventilation there, String advice) throws IOException {
+        List<Advice> found = SafetyAdvice.of(file(13, there), null, List.of(fumes(needed, 13)));
+        assertThat(found).extracting(Advice::about).containsOnly("Safety");
+        assertThat(found).extracting(Advice::sentence).filteredOn(s -> s.startsWith("Fumes")).isEqualTo(advice == null ? List.of() : List.of(advice));
+    }
+
+    @Test
+    void warnsOfStudentsBelowTheAgeOfAHazard() throws IOException {
+        assertThat(sentences(file(12, null), fumes(null, 13))).contains("Fumes: usually not under 13 years even when closely supervised; the youngest is 12.");
+        assertThat(sentences(file(13, null), fumes(null, 13))).noneMatch(s -> s.startsWith("Fumes"));
+        assertThat(sentences(file(12, null), fumes(null, null))).noneMatch(s -> s.startsWith("Fumes"));
+    }
+
+    private static HazardSheet fumes(Ventilation needed, Integer age) {
+        return new HazardSheet("fumes", "Fumes", null, null, null, null, null, null, needed, null, age, null, null, null, null, null);
     }
 
     @Test
