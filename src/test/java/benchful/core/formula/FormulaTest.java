@@ -32,6 +32,20 @@ class FormulaTest {
             awg(20) * 10,                  8.11784 mm
             swg(20),                       0.9144 mm
             floor(us_ring(7) / 1 mm),      54 pcs
+            length - 12 cm,                300 mm
+            round(2.5),                    3 pcs
+            round(2.4),                    2 pcs
+            floor(2.9),                    2 pcs
+            ceil(2.1),                     3 pcs
+            min(10 mm; 2 cm; 9 mm),        9 mm
+            max(10 mm; 2 cm; 9 mm),        20 mm
+            min(2 cm; 10 mm),              10 mm
+            +length,                       420 mm
+            sqrt(16),                      4 pcs
+            sqrt(0 mm2),                   0 mm
+            sqrt(3 cm * 3 cm * 4),         60 mm
+            2 pi * 10 mm,                  62.83185307179586476925286766559006 mm
+            123456789012345.123456789012345, 123456789012345.123456789012345 pcs
             """)
     void worksOutAmountsWithUnits(String formula, String expected) {
         assertThat(Formula.of(formula.replace(';', ',')).evaluate(MEASURES)).isEqualTo(Quantity.parse(expected));
@@ -51,6 +65,15 @@ class FormulaTest {
             random()          | can't be read
             1e99999999 + 1    | too long for a number
             0x1F              | too long for a number
+            1234567890123456789012345678901 | too long for a number
+            sqrt(length)      | sqrt needs a count or an area that is not negative.
+            sqrt(-4)          | sqrt needs a count or an area that is not negative.
+            sqrt(density)     | sqrt needs a count or an area that is not negative.
+            length - 3 g      | a mass can't be taken from a length
+            min(length, 3 g)  | a mass can't be compared with a length
+            999999999999999 * 999999999999999 * 10 | the result is too large.
+            us_ring(26)       | American ring sizes run from 0 to 25
+            nothing           | Known measures: beads, density, length.
             """)
     void saysWhatIsWrong(String formula, String words) {
         assertThatThrownBy(() -> Formula.of(formula).evaluate(MEASURES))
@@ -69,6 +92,21 @@ class FormulaTest {
         assertThatThrownBy(() -> Formula.of("length").evaluate(MEASURES, Dimension.MASS))
                 .hasMessage("In “length”: it gives a length, but a mass is needed here.");
         assertThat(Formula.of("3").evaluate(Map.of(), Dimension.COUNT)).isEqualTo(Quantity.of(3, Unit.PIECE));
+    }
+
+    /** 30 digits before the point are worked with, 31 are not. */
+    @Test
+    void boundsWhatIsMultiplied() {
+        assertThat(Formula.of("999999999999999 * 999999999999999").evaluate(Map.of()).amount()).isEqualByComparingTo("999999999999998000000000000001");
+    }
+
+    @Test
+    void takesExpressionsOfFiveHundredLetters() {
+        assertThat(Formula.of("1" + " + 1".repeat(124) + "   ").evaluate(Map.of())).isEqualTo(Quantity.of(125, Unit.PIECE));
+        assertThatThrownBy(() -> Formula.of("1" + " ".repeat(500))).hasMessageContaining("at most 500 characters").hasMessageContaining("…");
+        assertThatThrownBy(() -> Formula.of(null)).hasMessageContaining("at most 500 characters");
+        assertThatThrownBy(() -> Formula.of("x").evaluate(Map.of())).hasMessageContaining("Known measures: none.");
+        assertThat(Formula.of("2 * length")).hasToString("2 * length");
     }
 
     @Test

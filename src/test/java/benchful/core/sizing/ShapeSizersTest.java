@@ -75,6 +75,58 @@ class ShapeSizersTest {
         assertThat(sheet.mass()).isEqualTo(q("10.2 g"));
     }
 
+    /** 30 ml at 1.2 g/cm3 are 36 g; of 2 : 1 by weight 24 and 12. */
+    @Test
+    void sharesTheMassOfAMixWhoseDensityIsKnown() {
+        Pour pour = PourSizer.size(new PourRequest(q("30 ml"), q("1.2 g_per_cm3"), new Mix(Mix.By.WEIGHT, new BigDecimal(2), BigDecimal.ONE), null, null));
+
+        assertThat(pour.mass()).isEqualTo(q("36 g"));
+        assertThat(pour.a()).isEqualTo(new Pour.Part(q("24 g"), null));
+        assertThat(pour.b()).isEqualTo(new Pour.Part(q("12 g"), null));
+        assertThat(pour.reasons()).extracting(Sentence::toString).containsExactly("30 ml at 1.2 g_per_cm3 weighs 36 g.",
+                "Mix 2 : 1 by weight: 24 g of part a and 12 g of part b. A ratio by weight is not one by volume.");
+    }
+
+    @Test
+    void sharesTheVolumeWhereNoDensityIsKnown() {
+        Pour pour = PourSizer.size(new PourRequest(q("30 ml"), null, new Mix(Mix.By.VOLUME, new BigDecimal(2), BigDecimal.ONE), null, null));
+
+        assertThat(pour.mass()).isNull();
+        assertThat(pour.a()).isEqualTo(new Pour.Part(null, q("20 ml")));
+        assertThat(pour.b()).isEqualTo(new Pour.Part(null, q("10 ml")));
+        assertThat(pour.reasons()).extracting(Sentence::toString).containsExactly(
+                "Mix 2 : 1 by volume: 20 ml of part a and 10 ml of part b. A ratio by volume is not one by weight.");
+        assertThat(PourSizer.size(new PourRequest(q("30 ml"), null, null, null, null)).reasons()).isEmpty();
+    }
+
+    @Test
+    void refusesAMixOfNothing() {
+        assertThatThrownBy(() -> new Mix(Mix.By.WEIGHT, BigDecimal.ZERO, BigDecimal.ONE)).hasMessage("Both parts of a mix must be more than nothing.");
+        assertThatThrownBy(() -> new Mix(Mix.By.WEIGHT, BigDecimal.ONE, BigDecimal.ZERO)).hasMessage("Both parts of a mix must be more than nothing.");
+        assertThatThrownBy(() -> new Mix(Mix.By.WEIGHT, BigDecimal.ONE, BigDecimal.ONE.negate())).hasMessage("Both parts of a mix must be more than nothing.");
+    }
+
+    /** Round wire of 2 mm and 1 m: pi x 1 mm2 x 1000 mm x 0.00896 g/mm3 = 28.15 g. */
+    @Test
+    void weighsWireByItsSection() {
+        assertThat(CoilSizer.mass(q("1 m"), q("2 mm"), q("8.96 g_per_cm3")).base()).isCloseTo(new BigDecimal("28.149"), within(new BigDecimal("0.001")));
+        Coil coil = CoilSizer.size(new CoilRequest(q("6 mm"), q("2 mm"), new BigDecimal("3"), q("0 mm"), q("8.96 g_per_cm3")));
+        assertThat(coil.mass().base()).isCloseTo(new BigDecimal("2.122"), within(new BigDecimal("0.001")));
+        assertThat(coil.reasons()).extracting(Sentence::toString).containsExactly(
+                "One turn takes 25.1 mm: pi x (mandrel 6 mm + wire 2 mm).", "3 turns take 75.4 mm.", "The wire weighs 2.12 g, at 8.96 g_per_cm3.");
+        assertThat(CoilSizer.size(new CoilRequest(q("6 mm"), q("2 mm"), new BigDecimal("3"), q("10 mm"), null)).reasons()).extracting(Sentence::toString)
+                .containsExactly("One turn takes 25.1 mm: pi x (mandrel 6 mm + wire 2 mm).", "3 turns and 10 mm of straight wire take 85.4 mm.");
+    }
+
+    @Test
+    void saysHowManySheetsPiecesTake() {
+        assertThat(SheetSizer.size(new SheetRequest(q("30 mm"), q("40 mm"), 6, q("1 mm"), q("100 mm"), q("93 mm"), null, null)).reasons())
+                .extracting(Sentence::toString).containsExactly("6 pieces of 30 mm x 40 mm are 7200 mm2.", "A sheet of 100 mm x 93 mm gives 6 pieces, so it takes 1 sheet.");
+        assertThat(SheetSizer.size(new SheetRequest(q("30 mm"), q("40 mm"), 1, q("0 mm"), q("20 mm"), q("50 mm"), null, null)).reasons())
+                .extracting(Sentence::toString).containsExactly("1 piece of 30 mm x 40 mm are 1200 mm2.", "No piece fits on a sheet of 20 mm x 50 mm.");
+        assertThat(SheetSizer.size(new SheetRequest(q("30 mm"), q("40 mm"), 1, q("0 mm"), null, null, null, null)).perSheet()).isNull();
+    }
+
     private static Quantity q(String written) {
         return Quantity.parse(written);
     }

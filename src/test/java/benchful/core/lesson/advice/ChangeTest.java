@@ -1,0 +1,108 @@
+package benchful.core.lesson.advice;
+
+import static benchful.core.lesson.order.Lessons.TEN;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import benchful.core.lesson.Break;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Meeting;
+import benchful.core.lesson.Pacing;
+import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.order.Lessons;
+import benchful.core.lesson.order.ListPlanner;
+import java.time.Duration;
+import java.time.Period;
+import java.util.List;
+import java.util.Optional;
+import org.assertj.core.groups.Tuple;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+
+/** What each change makes of a request, what it is called, and how much it asks. */
+class ChangeTest {
+    private static final Duration QUARTER = Duration.ofMinutes(15);
+    private static final Period WEEK = Period.ofWeeks(1);
+    private static final LessonRequest REQUEST = Lessons.pendant().helpers(1).groups(2).tool("lamp", 1)
+            .meeting(TEN.plusDays(1), TEN.plusDays(1).plusHours(2)).pause("Tea", TEN.plusHours(1), TEN.plusMinutes(70))
+            .pause("Cake", TEN.plusDays(1).plusHours(1), TEN.plusDays(1).plusMinutes(70)).build();
+
+    @Test
+    void changesJustWhatItSays() {
+        assertThat(new Change.Helper().apply(REQUEST)).isEqualTo(REQUEST.toBuilder().helpers(2).build());
+        assertThat(new Change.FewerStudents(3).apply(REQUEST)).isEqualTo(REQUEST.toBuilder().headcount(5).build());
+        assertThat(new Change.OneMoreGroup().apply(REQUEST)).isEqualTo(REQUEST.toBuilder().groups(3).build());
+        assertThat(new Change.OwnPace().apply(REQUEST)).isEqualTo(REQUEST.toBuilder().pacing(Pacing.OWN_PACE).build());
+        assertThat(new Change.MoreTools("lamp", 2).apply(REQUEST).room()).containsExactly(new RoomTool("lamp", 1), new RoomTool("lamp", 2));
+        assertThat(new Change.Other("Make it small", request -> request.toBuilder().seed(9).build()).apply(REQUEST)).isEqualTo(REQUEST.toBuilder().seed(9).build());
+        LessonRequest prepared = new Change.PrepareAhead(List.of("pour"), "\"Pour\"").apply(REQUEST);
+        assertThat(new Change.PrepareAhead(List.of("cord"), "\"Cord\"").apply(prepared).preparedAhead()).containsExactlyInAnyOrder("pour", "cord");
+    }
+
+    @Test
+    void movesTheFirstBeginAndTheLastEnd() {
+        Meeting first = REQUEST.meetings().get(0);
+        Meeting last = REQUEST.meetings().get(1);
+        assertThat(new Change.EarlierStart(QUARTER).apply(REQUEST).meetings()).containsExactly(new Meeting(first.start().minusMinutes(15), first.end()), last);
+        assertThat(new Change.LongerBooking(QUARTER).apply(REQUEST).meetings()).containsExactly(first, new Meeting(last.start(), last.end().plusMinutes(15)));
+    }
+
+    @Test
+    void meetsOnceMoreWithTheBreaksOfTheLastMeeting() {
+        LessonRequest more = new Change.OneMoreMeeting(WEEK).apply(REQUEST);
+        assertThat(more.meetings()).hasSize(3).endsWith(new Meeting(TEN.plusDays(8), TEN.plusDays(8).plusHours(2)));
+        assertThat(more.breaks()).containsExactly(REQUEST.breaks().get(0), REQUEST.breaks().get(1),
+                new Break("Cake", TEN.plusDays(8).plusHours(1), TEN.plusDays(8).plusMinutes(70)));
+    }
+
+    /** Breaks that just fit are kept, of both halves; those that reach beyond are not. */
+    @Test
+    void keepsBreaksThatLieWithinAHalf() {
+        LessonRequest day = Lessons.pendant().meetings(List.of(new Meeting(TEN, TEN.plusHours(4)))).breaks(List.of(new Break("first", TEN, TEN.plusMinutes(10)),
+                new Break("last", TEN.plusMinutes(110), TEN.plusMinutes(120)), new Break("across", TEN.plusMinutes(111), TEN.plusMinutes(121)))).build();
+        LessonRequest split = new Change.SplitInTwo(Duration.ofHours(2), WEEK).apply(day);
+        assertThat(split.meetings()).containsExactly(new Meeting(TEN, TEN.plusHours(2)), new Meeting(TEN.plusWeeks(1), TEN.plusWeeks(1).plusHours(2)));
+        assertThat(split.breaks()).extracting(Break::title, Break::start).containsExactly(
+                tuple("first", TEN), tuple("last", TEN.plusMinutes(110)),
+                tuple("first", TEN.plusWeeks(1)), tuple("last", TEN.plusWeeks(1).plusMinutes(110)));
+    }
+
+    @Test
+    void isCalledByWhatToDo() {
+        assertThat(List.of(new Change.PrepareAhead(List.of("pour"), "\"Pour\""), new Change.MoreTools("lamp", 1), new Change.MoreTools("lamp", 2), new Change.Helper(),
+                new Change.FewerStudents(1), new Change.FewerStudents(2), new Change.EarlierStart(QUARTER), new Change.LongerBooking(QUARTER),
+                new Change.OneMoreMeeting(WEEK), new Change.SplitInTwo(QUARTER, WEEK), new Change.OwnPace(), new Change.OneMoreGroup(),
+                new Change.Other("Make it small", request -> request))).extracting(Change::title).containsExactly(
+                        "Prepare \"Pour\" before the class", "Bring one more lamp", "Bring 2 more lamp", "Have one more helper", "Take one student fewer",
+                        "Take 2 students fewer", "Begin 15 min earlier", "Book 15 min more", "Meet once more", "Teach it in two meetings of half the length",
+                        "Let students go on at their own pace between demonstrations", "Work in groups that take the steps in turn", "Make it small");
+    }
+
+    @Test
+    void asksMoreThePeopleItConcerns() {
+        assertThat(List.of(new Change.OwnPace(), new Change.OneMoreGroup(), new Change.PrepareAhead(List.of(), ""), new Change.MoreTools("lamp", 1), new Change.Helper(),
+                new Change.EarlierStart(QUARTER), new Change.LongerBooking(QUARTER), new Change.Other("", request -> request), new Change.FewerStudents(2),
+                new Change.OneMoreMeeting(WEEK), new Change.SplitInTwo(QUARTER, WEEK))).extracting(Change::trouble, Change::extent).containsExactly(
+                        asks(Change.Trouble.TEACH, 0), asks(Change.Trouble.TEACH, 0), asks(Change.Trouble.PREPARE, 0), asks(Change.Trouble.PREPARE, 0),
+                        asks(Change.Trouble.ASK, 0), asks(Change.Trouble.AGREE, 15), asks(Change.Trouble.AGREE, 15), asks(Change.Trouble.AGREE, 0),
+                        asks(Change.Trouble.CHANGE_THE_CLASS, 2), asks(Change.Trouble.CHANGE_THE_CLASS, Change.EVERYBODY),
+                        asks(Change.Trouble.CHANGE_THE_CLASS, Change.EVERYBODY));
+    }
+
+    @Test
+    void saysAllThatASuggestionGainsAndCosts() {
+        LessonPlan plan = Lessons.plan(new ListPlanner().plan(REQUEST));
+        Suggestion both = new Suggestion(List.of(new Change.Helper(), new Change.LongerBooking(QUARTER)), REQUEST, plan, Duration.ofMinutes(12), 0.914, 0.226,
+                Duration.ofMinutes(40), Optional.of(Money.parse("EUR 18")));
+        assertThat(both.sentence()).isEqualTo("Have one more helper; Book 15 min more: gains 12 min, on time in 91 of 100 classes (+23), 40 min more to prepare, costs EUR 18.00.");
+        assertThat(both.trouble()).isEqualTo(2 * Change.Trouble.AGREE.ordinal() + 2);
+        assertThat(both.extent()).isEqualTo(15);
+        assertThat(new Suggestion(List.of(new Change.OwnPace()), REQUEST, plan, Duration.ofMinutes(-5), 0.5, -0.004, Duration.ZERO, Optional.empty()).sentence())
+                .isEqualTo("Let students go on at their own pace between demonstrations: loses 5 min, on time in 50 of 100 classes (+0).");
+    }
+
+    private static Tuple asks(Change.Trouble trouble, int extent) {
+        return tuple(trouble, extent);
+    }
+}
