@@ -46,6 +46,8 @@ class AdviceFinderTest {
         assertThat(AdviceFinder.of(in(SmallClass.of(7), 8).youngest(9).helpers(1).file())).isEmpty();
         assertThat(AdviceFinder.of(in(SmallClass.of(7), 8).youngest(9).file())).containsExactly(new Advice("Supervision",
                 "With children of 9 a group of 7 should have 2 adults (NSPCC, 2023: never fewer than two). You and your helpers are 1."));
+        assertThat(AdviceFinder.of(in(SmallClass.of(17), 20).youngest(9).helpers(1).file())).extracting(Advice::sentence).singleElement().asString()
+                .endsWith("You and your helpers are 2.");
         assertThat(AdviceFinder.of(in(SmallClass.of(7), 8).youngest(17).file())).extracting(Advice::about).containsExactly("Supervision");
         assertThat(AdviceFinder.of(in(SmallClass.of(7), 8).youngest(18).file())).isEmpty();
     }

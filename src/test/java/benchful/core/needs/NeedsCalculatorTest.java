@@ -88,6 +88,10 @@ class NeedsCalculatorTest {
         Need free = NeedsCalculator.need(new NeedRequest("Copper", Unit.CM2, List.of(new NeedLine(
                 List.of(rectangle(3, "60 mm", "40 mm", false), rectangle(1, "45 mm", "50 mm", false)), null, percent("25")))));
         assertThat(free.cuts().get(2)).isEqualTo(new CutNeed("reserve", extent("60 mm", "45 mm"), false, 1));
+        Need untaken = NeedsCalculator.need(new NeedRequest("Copper", Unit.CM2, List.of(new NeedLine(
+                List.of(narrow, rectangle(0, "90 mm", "90 mm", true)), null, percent("25")))));
+        assertThat(untaken.cuts()).containsExactly(new CutNeed("medium", extent("60 mm", "40 mm"), true, 3), new CutNeed("reserve", extent("60 mm", "40 mm"), true, 1));
+        assertThat(NeedsCalculator.need(new NeedRequest("Copper", Unit.CM2, List.of(new NeedLine(List.of(narrow), null, Allowance.none())))).cuts()).hasSize(1);
     }
 
     /** Of seven pieces of two lengths a tenth is one, of the longest that anybody takes; whoever takes none asks for no spare. */
@@ -143,6 +147,8 @@ class NeedsCalculatorTest {
         Need need = NeedsCalculator.need(new NeedRequest("Wire", Unit.CM, List.of(new NeedLine(takes, null, Allowance.none()))));
 
         assertThat(need.cuts()).extracting(CutNeed::label).containsExactly("student", "demonstration", "spare kit", "bench");
+        assertThat(need.reasons()).extracting(Sentence::toString).containsExactly("1 student takes 1 piece of 20 mm.",
+                "The demonstration piece takes 1 piece of 20 mm.", "1 spare kit takes 1 piece of 20 mm.", "The whole class takes 1 piece of 20 mm.");
         assertThat(need.cuts().get(0).labelled("ring")).isEqualTo(new CutNeed("ring", Quantity.parse("2 cm"), 1));
         assertThat(new CutNeed("ring", Quantity.parse("2 cm"), 3).amount()).isEqualTo(Quantity.parse("6 cm"));
         assertThat(new CutNeed("leaf", extent("2 cm", "3 cm"), false, 3).amount()).isEqualTo(Quantity.parse("18 cm2"));
