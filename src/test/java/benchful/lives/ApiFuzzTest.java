@@ -31,31 +31,34 @@ class ApiFuzzTest {
 
     @Test
     void plansOrSaysWhereEveryFileIsWrong() throws IOException, InterruptedException {
-        List<String> faults = new ArrayList<>();
-        int planned = 0;
-        long slowest = 0;
+        Outcomes outcomes = new Outcomes("files");
         for (long seed = FIRST; seed < FIRST + FILES; seed++) {
             byte[] file = file(seed);
             long before = System.nanoTime();
             HttpResponse<String> answer = sent(file);
-            slowest = Math.max(slowest, System.nanoTime() - before);
-            planned += answer.statusCode() == 200 ? 1 : 0;
+            outcomes.answered("file " + seed, "answers " + answer.statusCode(), Duration.ofNanos(System.nanoTime() - before));
+            outcomes.count(answer.statusCode() == 200 ? "planned" : "refused");
             for (String w : wrong(answer)) {
-                faults.add("file %d: %s".formatted(seed, w));
+                outcomes.fault("file %d: %s".formatted(seed, w));
             }
         }
-        System.out.printf("%d files, %d planned, slowest %d ms%n", FILES, planned, slowest / 1_000_000);
-        assertThat(faults).isEmpty();
-        assertThat(slowest).isLessThan(Duration.ofSeconds(10).toNanos());
-        assertThat(planned).as("some are planned, some refused").isBetween(1, FILES - 1);
+        outcomes.tell();
+        assertThat(outcomes.faults()).isEmpty();
+        assertThat(outcomes.slowest()).isLessThan(Duration.ofSeconds(10));
+        assertThat(outcomes.of("planned")).as("at least a third get as far as the plan, and some are refused").isBetween(FILES / 3, FILES - 1);
     }
 
     private static byte[] file(long seed) throws IOException {
         Chance chance = new Chance(seed);
         ObjectNode file = new ClassFileMaker(seed).made();
-        new Mutation(chance).change(file);
+        boolean gentle = !chance.once(3);
+        if (gentle) {
+            new Mutation(chance).changeGently(file);
+        } else {
+            new Mutation(chance).change(file);
+        }
         byte[] whole = (chance.once(2) ? SheetFormat.yaml() : SheetFormat.json()).writeValueAsBytes(file);
-        return chance.once(15) ? torn(whole, chance) : whole;
+        return !gentle && chance.once(5) ? torn(whole, chance) : whole;
     }
 
     /** Cut off, or with a byte that does not belong there. */

@@ -22,14 +22,10 @@ final class ClassLife {
     private String project;
 
     /** @param seed of the file and of what is printed */
-    ClassLife(URL address, long seed) {
-        this.watch = new Watch(address, "life " + seed);
+    ClassLife(URL address, long seed, Outcomes outcomes) {
+        this.watch = new Watch(address, "life " + seed, outcomes);
         this.file = new ClassFileMaker(seed).made();
         this.chance = new Chance(-seed);
-    }
-
-    Watch watch() {
-        return watch;
     }
 
     /** @return what was found wrong with the file, each with its place; empty where it was lived to its end */

@@ -30,23 +30,24 @@ class FormFuzzTest {
 
     @Test
     void areSavedOrShownAgain() {
-        List<String> failed = new ArrayList<>();
-        int refused = 0;
+        Outcomes outcomes = new Outcomes("forms");
         for (long seed = FIRST; seed < FIRST + FORMS; seed++) {
             if ((seed - FIRST) % UNTIL_SAMPLES_ARE_FRESH == 0) {
                 data.onlySamples();
                 pages = pages();
             }
-            Watch watch = new Watch(address, "form " + seed);
+            Watch watch = new Watch(address, "form " + seed, outcomes);
             try {
-                refused += send(watch, new Chance(seed)) == 422 ? 1 : 0;
+                outcomes.count(send(watch, new Chance(seed)) == 422 ? "refused" : "taken");
             } catch (AssertionError | RuntimeException e) {
-                failed.add("form %d: %s".formatted(seed, e.getMessage().lines().limit(4).reduce("", (a, b) -> a + "\n  " + b)));
+                outcomes.fault("form %d: %s".formatted(seed, e.getMessage().lines().limit(4).reduce("", (a, b) -> a + "\n  " + b)));
+                outcomes.count("failed");
             }
         }
-        System.out.printf("%d forms, %d refused, %d failed%n", FORMS, refused, failed.size());
-        assertThat(failed).isEmpty();
-        assertThat(refused).as("some are refused, some saved").isBetween(1, FORMS - 1);
+        outcomes.tell();
+        outcomes.tellDearest();
+        assertThat(outcomes.faults()).isEmpty();
+        assertThat(outcomes.of("refused")).as("some are refused, some saved").isBetween(1, FORMS - 1);
     }
 
     /** Every kind of page that holds a form, found as a tutor finds them. */

@@ -10,7 +10,6 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.net.URL;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -38,25 +37,23 @@ class LivesTest {
 
     @Test
     void areLivedToTheirEndAndComeBackAsTheyWere() throws IOException {
-        int lived = 0;
-        Duration slowest = Duration.ZERO;
-        List<String> failed = new ArrayList<>();
+        Outcomes lives = new Outcomes("lives");
         List<String> refused = new ArrayList<>();
         for (long seed = FIRST; seed < FIRST + LIVES; seed++) {
-            ClassLife life = new ClassLife(address, seed);
             try {
-                List<String> refusals = life.lived();
-                lived += refusals.isEmpty() ? 1 : 0;
+                List<String> refusals = new ClassLife(address, seed, lives).lived();
                 refused.addAll(refusals);
+                lives.count(refusals.isEmpty() ? "lived to their end" : "refused");
             } catch (AssertionError | RuntimeException e) {
-                failed.add("life %d: %s".formatted(seed, e.getMessage().lines().limit(6).reduce("", (a, b) -> a + "\n  " + b)));
+                lives.fault("life %d: %s".formatted(seed, e.getMessage().lines().limit(6).reduce("", (a, b) -> a + "\n  " + b)));
+                lives.count("broken off");
                 data.nothing();
             }
-            slowest = life.watch().slowest().compareTo(slowest) > 0 ? life.watch().slowest() : slowest;
         }
-        System.out.printf("%d lives, %d lived to their end, %d failed, slowest answer %d ms%n", LIVES, lived, failed.size(), slowest.toMillis());
-        assertThat(failed).isEmpty();
-        assertThat(lived).as("many files are taken, and these were refused: %s", refused).isGreaterThan(LIVES / 3);
+        lives.tell();
+        lives.tellDearest();
+        assertThat(lives.faults()).isEmpty();
+        assertThat(lives.of("lived to their end")).as("many files are taken, and these were refused: %s", refused).isGreaterThan(LIVES / 3);
     }
 
     /** A generator that leaves out a field proves nothing of it: whatever the schemas know is made sooner or later. */

@@ -7,8 +7,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
-/** Changes a sheet as a slip of the hand, another program or somebody unfriendly would: nothing, one place or two at once. */
+/**
+ * Changes a sheet in one place or two at once: as a slip of the hand, another program or somebody unfriendly would, which is mostly
+ * refused; or gently, as a tutor would who tries another number, which mostly still says a class and is planned.
+ */
 final class Mutation {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -20,11 +24,20 @@ final class Mutation {
 
     /** @param sheet is changed */
     void change(ObjectNode sheet) {
+        changeTwiceAtMost(sheet, this::change);
+    }
+
+    /** @param sheet is changed so that it most likely still says a class */
+    void changeGently(ObjectNode sheet) {
+        changeTwiceAtMost(sheet, this::nudge);
+    }
+
+    private void changeTwiceAtMost(ObjectNode sheet, Consumer<JsonNode> change) {
         int changes = chance.between(0, 2);
         for (int i = 0; i < changes; i++) {
             List<JsonNode> places = new ArrayList<>();
             containers(sheet, places);
-            change(chance.of(places));
+            change.accept(chance.of(places));
         }
     }
 
@@ -52,6 +65,26 @@ final class Mutation {
                 case 1 -> list.insert(at, list.get(at).deepCopy());
                 case 2 -> list.set(at, value());
                 default -> list.add(value());
+            }
+        }
+    }
+
+    /** Another order, one thing less, or another amount where an amount stood. */
+    private void nudge(JsonNode place) {
+        if (place instanceof ArrayNode list && list.size() > 1) {
+            int at = chance.between(0, list.size() - 1);
+            list.insert(chance.between(0, list.size() - 1), list.remove(at));
+        } else if (place instanceof ObjectNode object && !object.isEmpty()) {
+            List<String> names = new ArrayList<>();
+            object.fieldNames().forEachRemaining(names::add);
+            String name = chance.of(names);
+            JsonNode value = object.get(name);
+            if (value.isNumber()) {
+                object.put(name, value.isInt() ? value.intValue() + chance.of(-1, 1, 1, 7) : value.doubleValue() / 2);
+            } else if (value.isBoolean()) {
+                object.put(name, !value.booleanValue());
+            } else if (value.asText().matches("\\d.*")) {
+                object.put(name, chance.of("1", "2", "9", "0.", "") + value.asText());
             }
         }
     }

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import org.jsoup.Connection;
 
 /** What no answer may hold: names of the program's classes, traces, and values that were never filled in. */
-final class Words {
+public final class Words {
     private static final Pattern FOREIGN = Pattern.compile(
             "\\b(?:java|jakarta|javax|com|org|io)\\.[a-z]{1,30}\\.[\\w.]{0,200}[A-Z]\\w|\\bbenchful\\.(?:core|web|plans|projects)\\.\\w"
                     + "|\\b[A-Z]\\w{0,60}(?:Exception|Error)\\b(?: at|:)|\\bat [\\w.$]{1,200}\\(\\w{1,60}\\.java");
@@ -18,7 +18,7 @@ final class Words {
         return read ? foreign(answer.body()) : List.of();
     }
 
-    static List<String> foreign(String text) {
+    public static List<String> foreign(String text) {
         return FOREIGN.matcher(text).results().map(m -> m.group()).limit(3).toList();
     }
 }
