@@ -31,6 +31,8 @@ record SheetFile(JsonNode tree, Map<String, Integer> lines) {
     /** YAML may open with a brace too, but hardly quotes its first key. */
     private static final Pattern JSON = Pattern.compile("\\s*\\{\\s*[\"}]");
     private static final Pattern TWICE = Pattern.compile("Duplicate field '(.*)'");
+    /** The time that YAML's reader takes grows with the square of a line's length: 16 MB on one line would take minutes. */
+    private static final int LONGEST_LINE = 200_000;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final String NO_SHEET =
             "The file holds no sheet. Its first line should say “benchful: …”, as in an exported file.";
@@ -56,6 +58,9 @@ record SheetFile(JsonNode tree, Map<String, Integer> lines) {
         }
         String text = text(bytes);
         boolean json = JSON.matcher(text).lookingAt();
+        if (!json) {
+            refuseLongLines(text);
+        }
         try (JsonParser parser = (json ? SheetFormat.json() : SheetFormat.yaml()).createParser(text)) {
             return read(parser, json);
         } catch (IOException e) {
@@ -73,6 +78,17 @@ record SheetFile(JsonNode tree, Map<String, Integer> lines) {
             throw unfit(text.substring(0, text.indexOf('\0')), "The file is no text, or not in UTF-8, at line %d. Save it again with the encoding UTF-8.");
         }
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    }
+
+    private static void refuseLongLines(String text) throws Unreadable {
+        int line = 0;
+        for (String written : (Iterable<String>) text.lines()::iterator) {
+            line++;
+            if (written.length() > LONGEST_LINE) {
+                throw new Unreadable(line, "Line %d has more than 200,000 letters. Part it into shorter ones; a picture stands in many lines below “content: !!binary |”."
+                        .formatted(line));
+            }
+        }
     }
 
     /** @param before what could be read */

@@ -134,9 +134,23 @@ class SheetReaderTest {
 
     @Test
     void refusesWhatIsNestedTooDeeply() {
-        assertUnreadable(bytes("a: " + "[".repeat(200_000)), "nested too deeply");
-        assertUnreadable(bytes("{\"a\":" + "[".repeat(200_000)), "nested too deeply");
-        assertUnreadable(bytes("a: " + "{b: ".repeat(200_000)), "nested too deeply");
+        assertUnreadable(bytes("a: " + "[".repeat(100_000)), "nested too deeply");
+        assertUnreadable(bytes("{\"a\":" + "[".repeat(100_000)), "nested too deeply");
+        assertUnreadable(bytes("a: " + "{b: ".repeat(40_000)), "nested too deeply");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "\"", "'", "|\n  ", "!", "#"})
+    void refusesALineThatWouldTakeMinutesToRead(String opens) {
+        assertUnreadable((SHEET + "care: " + opens + "1".repeat(8_000_000)).getBytes(StandardCharsets.UTF_8), "Part it into shorter ones");
+    }
+
+    @Test
+    void readsAPictureThatStandsInOneLineOfJson() {
+        String json = "{\"benchful\": \"project/1\", \"name\": \"Ring\", \"craft\": \"beads\", \"level\": \"beginner\", \"sizes\": [{\"name\": \"M\"}],"
+                + "\"steps\": [{\"id\": \"tidy\", \"title\": \"Tidy\", \"kind\": \"together\", \"lasts\": \"10 min\"}],"
+                + "\"pictures\": [{\"name\": \"cover\", \"media_type\": \"image/png\", \"alt\": \"a ring\", \"content\": \"" + "AAAA".repeat(1_000_000) + "\"}]}";
+        assertThat(read(json).pictures().get(0).content()).hasSize(3_000_000);
     }
 
     @Test
