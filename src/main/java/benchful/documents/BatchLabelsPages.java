@@ -82,7 +82,7 @@ class BatchLabelsPages {
         ClassFile file = batches.file(batch);
         MaterialsPlan plan = remembered.materials(file, null);
         MaterialsPlan named = plan.withKits(plan.kits().stream().map(kit -> named(kit, batch.title())).toList());
-        return new PrintSource(file, new ClassPlan(null, null, List.of(), List.of(), named, List.of(), null), Map.of(), HazardNotes.of(hazards.all()), null);
+        return new PrintSource(file, new ClassPlan(null, null, List.of(), List.of(), named, List.of()), Map.of(), HazardNotes.of(hazards.all()), null);
     }
 
     /** Nobody's kit in particular. */

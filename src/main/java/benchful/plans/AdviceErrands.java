@@ -1,6 +1,7 @@
 package benchful.plans;
 
 import benchful.classes.CraftClass;
+import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.advice.Progress;
 import benchful.web.Asker;
 import benchful.web.Errand;
@@ -11,17 +12,17 @@ import java.util.Optional;
 /** What would help a class, worked out beside the pages; given up as soon as the class is another. */
 @ApplicationScoped
 class AdviceErrands {
-    private final ClassPlanner planner;
+    private final LessonPlanner lessons;
     private final Errands errands;
 
-    AdviceErrands(ClassPlanner planner, Errands errands) {
-        this.planner = planner;
+    AdviceErrands(LessonPlanner lessons, Errands errands) {
+        this.lessons = lessons;
         this.errands = errands;
     }
 
     /** The one under way or finished for the same file, or a new one. */
     Errand<Optional<Suggestions>> of(CraftClass craftClass, ClassFile file) {
-        return errands.send(purpose(craftClass), file, errand -> Asker.during(errand::isGivenUp, () -> planner.suggestions(file, progress(errand))));
+        return errands.send(purpose(craftClass), file, errand -> Asker.during(errand::isGivenUp, () -> new ClassAdvisor(lessons, file).suggestions(progress(errand))));
     }
 
     void keepOnlyFor(CraftClass craftClass, ClassFile file) {

@@ -34,7 +34,7 @@ final class ClassAdvisor {
         this.setup = reader.written(file.setup());
     }
 
-    /** None where the class can't be planned as it is. */
+    /** None where the class can't be planned as it is. Takes seconds: tells how far it is and can be given up. */
     Optional<Suggestions> suggestions(Progress progress) {
         Map<Change, WhatIf> smaller = smallerSizes();
         Advice advice = new Advisor(lessons, new SetupCosts(file.setup()))

@@ -16,11 +16,9 @@ import java.util.stream.Stream;
  * @param conflicts what no plan can meet, each naming the steps at fault and the mend
  * @param materials sizes, kits, totals, cutting and buying
  * @param advice what to decide or bring before printing
- * @param suggestions what would help the class to end on time; null where it was not asked for or there is no plan
  */
 public record ClassPlan(
-        LessonPlan lesson, Risk risk, List<Break> breaks, List<Conflict> conflicts, MaterialsPlan materials, List<Advice> advice,
-        Suggestions suggestions) {
+        LessonPlan lesson, Risk risk, List<Break> breaks, List<Conflict> conflicts, MaterialsPlan materials, List<Advice> advice) {
     public ClassPlan {
         breaks = List.copyOf(breaks);
         conflicts = List.copyOf(conflicts);
@@ -33,14 +31,10 @@ public record ClassPlan(
     }
 
     ClassPlan withRisk(Risk newRisk) {
-        return new ClassPlan(lesson, newRisk, breaks, conflicts, materials, advice, suggestions);
-    }
-
-    ClassPlan withSuggestions(Suggestions found) {
-        return new ClassPlan(lesson, risk, breaks, conflicts, materials, advice, found);
+        return new ClassPlan(lesson, newRisk, breaks, conflicts, materials, advice);
     }
 
     ClassPlan withAdvice(List<Advice> more) {
-        return new ClassPlan(lesson, risk, breaks, conflicts, materials, Stream.concat(advice.stream(), more.stream()).toList(), suggestions);
+        return new ClassPlan(lesson, risk, breaks, conflicts, materials, Stream.concat(advice.stream(), more.stream()).toList());
     }
 }

@@ -2,10 +2,8 @@ package benchful.plans;
 
 import benchful.core.lesson.Contradiction;
 import benchful.core.lesson.LessonOutcome;
-import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
-import benchful.core.lesson.advice.Progress;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Step;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -21,11 +19,9 @@ import java.util.function.ToIntFunction;
 public class ClassPlanner {
     private static final BigDecimal MOST_REPEATS = BigDecimal.valueOf(10_000);
 
-    private final LessonPlanner lessons;
     private final Remembered remembered;
 
-    ClassPlanner(LessonPlanner lessons, Remembered remembered) {
-        this.lessons = lessons;
+    ClassPlanner(Remembered remembered) {
         this.remembered = remembered;
     }
 
@@ -40,8 +36,8 @@ public class ClassPlanner {
         MaterialsPlan materials = remembered.materials(file, today);
         List<Advice> advice = AdviceFinder.of(file);
         return lesson instanceof Planned planned
-                ? new ClassPlan(planned.plan(), null, request.breaks(), List.of(), materials, advice, null)
-                : new ClassPlan(null, null, request.breaks(), ((Contradiction) lesson).conflicts(), materials, advice, null);
+                ? new ClassPlan(planned.plan(), null, request.breaks(), List.of(), materials, advice)
+                : new ClassPlan(null, null, request.breaks(), ((Contradiction) lesson).conflicts(), materials, advice);
     }
 
     /** The same plan with the chance of ending on time, from simulated classes; as it is where there is no plan. */
@@ -52,11 +48,6 @@ public class ClassPlanner {
     /** Whether it ends within its hours. */
     public boolean fits(ClassFile file) {
         return remembered.lesson(remembered.request(file)) instanceof Planned planned && planned.plan().fits();
-    }
-
-    /** What would help it to end on time; none where it can't be planned. Takes seconds: tells how far it is and can be given up. */
-    public Optional<Suggestions> suggestions(ClassFile file, Progress progress) {
-        return new ClassAdvisor(lessons, file).suggestions(progress);
     }
 
     /** What the lesson engine is asked for the class. */

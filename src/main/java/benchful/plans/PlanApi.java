@@ -1,5 +1,6 @@
 package benchful.plans;
 
+import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.advice.Progress;
 import benchful.web.Asker;
 import benchful.web.Pages;
@@ -52,12 +53,14 @@ public class PlanApi {
     };
 
     private final ClassPlanner planner;
+    private final LessonPlanner lessons;
     private final Workroom room;
     private final ClassFiles files;
 
-    PlanApi(ClassPlanner planner, Workroom room, ClassFiles files) {
+    PlanApi(ClassPlanner planner, LessonPlanner lessons, Workroom room, ClassFiles files) {
         this.room = room;
         this.planner = planner;
+        this.lessons = lessons;
         this.files = files;
     }
 
@@ -75,7 +78,7 @@ public class PlanApi {
                 @Content(mediaType = "application/yaml", schema = @Schema(externalDocs = @ExternalDocumentation(url = "/schema/class-1.json"))),
                 @Content(mediaType = "application/json", schema = @Schema(externalDocs = @ExternalDocumentation(url = "/schema/class-1.json")))
             })
-    @APIResponse(responseCode = "200", description = "The plan. It may run over the booked hours, and says by how much.", content = @Content(mediaType = "application/json", schema = @Schema(implementation = ClassPlan.class)))
+    @APIResponse(responseCode = "200", description = "The plan. It may run over the booked hours, and says by how much.", content = @Content(mediaType = "application/json", schema = @Schema(implementation = PlanAnswer.class)))
     @APIResponse(responseCode = "422", description = "The file has faults; each with its JSON Pointer (RFC 9457) and its line.", content = @Content(mediaType = Problem.MEDIA_TYPE, schema = @Schema(implementation = Problem.class)))
     public Response plan(
             byte[] file,
@@ -103,13 +106,13 @@ public class PlanApi {
         return () -> System.nanoTime() - begun > longest.toNanos();
     }
 
-    private static Response answer(Tried<ClassPlan> tried) {
-        return tried instanceof Tried.Worked<ClassPlan> worked ? Response.ok(worked.value(), MediaType.APPLICATION_JSON_TYPE).build()
-                : Problem.of(Pages.UNPROCESSABLE, "This class can't be planned", ((Tried.Failed<ClassPlan>) tried).trouble().sentence());
+    private static Response answer(Tried<PlanAnswer> tried) {
+        return tried instanceof Tried.Worked<PlanAnswer> worked ? Response.ok(worked.value(), MediaType.APPLICATION_JSON_TYPE).build()
+                : Problem.of(Pages.UNPROCESSABLE, "This class can't be planned", ((Tried.Failed<PlanAnswer>) tried).trouble().sentence());
     }
 
-    private ClassPlan planned(ClassFile file, boolean suggestions) {
+    private PlanAnswer planned(ClassFile file, boolean suggestions) {
         ClassPlan plan = planner.withRisk(file, planner.plan(file));
-        return suggestions ? plan.withSuggestions(room.work(() -> planner.suggestions(file, UNTIL_NOBODY_WAITS)).orElse(null)) : plan;
+        return new PlanAnswer(plan, suggestions ? room.work(() -> new ClassAdvisor(lessons, file).suggestions(UNTIL_NOBODY_WAITS)).orElse(null) : null);
     }
 }

@@ -182,6 +182,6 @@ class LabelsTest {
         MaterialsPlan m = strand.materials();
         MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
         ClassPlan p = strand.plan();
-        return new PrintSource(strand.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), strand.pictures(), strand.hazards(), null);
+        return new PrintSource(strand.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice()), strand.pictures(), strand.hazards(), null);
     }
 }

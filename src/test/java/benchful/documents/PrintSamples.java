@@ -137,7 +137,7 @@ final class PrintSamples {
         }).toList();
         MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
         ClassPlan p = source.plan();
-        return new PrintSource(source.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice(), null), source.pictures(), source.hazards(), null);
+        return new PrintSource(source.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice()), source.pictures(), source.hazards(), null);
     }
 
     static byte[] labels(PrintSource source, int kits, LabelSetting setting) throws IOException {

@@ -28,7 +28,6 @@ class ClassPlannerTest {
         assertThat(plan.materials().kits()).hasSize(2);
         assertThat(plan.advice()).extracting(Advice::about).containsExactly("Venue");
         assertThat(plan.risk()).isNull();
-        assertThat(plan.suggestions()).isNull();
     }
 
     @Test
@@ -52,7 +51,7 @@ class ClassPlannerTest {
         ClassPlan played = planner.withRisk(file, plan);
 
         assertThat(played.risk().onTime()).isEqualTo(1);
-        assertThat(played).isEqualTo(new ClassPlan(plan.lesson(), played.risk(), plan.breaks(), plan.conflicts(), plan.materials(), plan.advice(), null));
+        assertThat(played).isEqualTo(new ClassPlan(plan.lesson(), played.risk(), plan.breaks(), plan.conflicts(), plan.materials(), plan.advice()));
     }
 
     @Test

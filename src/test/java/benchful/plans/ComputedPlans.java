@@ -14,6 +14,6 @@ public final class ComputedPlans {
     }
 
     static ClassPlanner planner(LessonPlanner lessons) {
-        return new ClassPlanner(lessons, new Remembered(lessons, new Memory(new Workroom(2, 10), 10_000)));
+        return new ClassPlanner(new Remembered(lessons, new Memory(new Workroom(2, 10), 10_000)));
     }
 }

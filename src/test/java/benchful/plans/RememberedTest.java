@@ -24,7 +24,7 @@ class RememberedTest {
         return new SolverPlanner().plan(request);
     };
     private final Remembered remembered = new Remembered(counting, new Memory(new Workroom(2, 10), 10_000));
-    private final ClassPlanner planner = new ClassPlanner(counting, remembered);
+    private final ClassPlanner planner = new ClassPlanner(remembered);
 
     @Test
     void plansALessonOnceHoweverOftenAndOnWhateverPageItIsAsked() {
