@@ -2,8 +2,8 @@ package benchful;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.web.SheetFormat;
-import benchful.web.Stored;
+import benchful.web.forms.SheetFormat;
+import benchful.web.forms.Stored;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

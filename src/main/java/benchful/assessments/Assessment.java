@@ -2,7 +2,7 @@ package benchful.assessments;
 
 import benchful.bin.EarlierVersion;
 import benchful.classes.CraftClass;
-import benchful.web.Stored;
+import benchful.web.forms.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;

@@ -1,7 +1,7 @@
 package benchful.assessments;
 
+import benchful.classes.ClassFile;
 import benchful.hazards.HazardSheet;
-import benchful.plans.ClassFile;
 import benchful.plans.HazardUses;
 import java.util.List;
 

@@ -2,7 +2,7 @@ package benchful.assessments;
 
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
-import benchful.web.SheetPost;
+import benchful.web.forms.SheetPost;
 import java.util.List;
 import java.util.function.Supplier;
 

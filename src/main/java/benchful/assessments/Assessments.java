@@ -1,10 +1,10 @@
 package benchful.assessments;
 
+import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.hazards.HazardLibrary;
-import benchful.plans.ClassFile;
 import benchful.plans.HazardUses;
-import benchful.plans.PlanService;
+import benchful.plans.stored.PlanService;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;

@@ -1,5 +1,6 @@
 package benchful.backups;
 
+import benchful.backups.archive.BackupFault;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -26,7 +27,7 @@ import java.util.stream.Stream;
  * A folder with backups. A file gets its name only when all of it has reached the disk, so a crash leaves none that looks whole.
  * Only files that are called as backups are listed, read or removed.
  */
-final class BackupFolder {
+public final class BackupFolder {
     private static final Pattern NAME = Pattern.compile("benchful-[A-Za-z0-9-]{1,80}\\.zip(\\.gpg)?");
     private static final String DRAFT = ".benchful-";
     private static final String PART = ".part";
@@ -51,7 +52,7 @@ final class BackupFolder {
     }
 
     /** A backup that lies there. */
-    record Kept(String name, Instant at, long bytes) {
+    public record Kept(String name, Instant at, long bytes) {
         boolean locked() {
             return name.endsWith(".gpg");
         }
@@ -62,7 +63,7 @@ final class BackupFolder {
         void write(OutputStream out) throws IOException;
     }
 
-    Path path() {
+    public Path path() {
         return path;
     }
 

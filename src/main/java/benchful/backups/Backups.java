@@ -1,7 +1,9 @@
 package benchful.backups;
 
-import benchful.backups.AdvisoryLock.Purpose;
 import benchful.backups.BackupFolder.Kept;
+import benchful.backups.archive.BackupFault;
+import benchful.backups.tables.AdvisoryLock;
+import benchful.backups.tables.AdvisoryLock.Purpose;
 import io.agroal.api.AgroalDataSource;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.TemplateData;
@@ -78,12 +80,12 @@ public class Backups {
         return QuarkusTransaction.joiningExisting().call(() -> Backup.latest(LOGGED));
     }
 
-    BackupFolder folder() {
+    public BackupFolder folder() {
         return folders.of(schedule());
     }
 
     /** Into the folder, now. */
-    Kept press() {
+    public Kept press() {
         try {
             return take(Occasion.PRESSED);
         } catch (BackupFault e) {

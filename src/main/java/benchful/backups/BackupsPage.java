@@ -1,7 +1,7 @@
 package benchful.backups;
 
 import benchful.backups.BackupFolder.Kept;
-import benchful.web.SheetForm;
+import benchful.web.forms.SheetForm;
 import io.quarkus.qute.TemplateData;
 import java.time.LocalDateTime;
 import java.time.ZoneId;

@@ -1,11 +1,12 @@
 package benchful.backups;
 
 import benchful.backups.BackupFolder.Kept;
+import benchful.backups.archive.BackupFault;
 import benchful.core.Fault;
 import benchful.web.Pages;
-import benchful.web.SheetForm;
-import benchful.web.SheetPost;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetForm;
+import benchful.web.forms.SheetPost;
+import benchful.web.forms.SheetReader;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

@@ -1,5 +1,6 @@
 package benchful.backups;
 
+import benchful.backups.archive.BackupFault;
 import benchful.database.OwnFolder;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;

@@ -1,5 +1,9 @@
 package benchful.backups;
 
+import benchful.backups.archive.Seal;
+import benchful.backups.tables.BackupWriter;
+import benchful.backups.tables.Migrations;
+import benchful.backups.tables.Snapshot;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;

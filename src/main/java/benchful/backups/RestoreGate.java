@@ -1,5 +1,6 @@
 package benchful.backups;
 
+import benchful.backups.tables.RestoreWatch;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

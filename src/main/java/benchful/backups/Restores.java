@@ -1,6 +1,11 @@
 package benchful.backups;
 
 import benchful.backups.BackupFolder.Kept;
+import benchful.backups.archive.Archive;
+import benchful.backups.archive.Manifest;
+import benchful.backups.archive.Seal;
+import benchful.backups.tables.Layout;
+import benchful.backups.tables.Restorer;
 import benchful.web.Formats;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.NotFoundException;
@@ -24,7 +29,7 @@ import java.util.Set;
 
 /** Opens the backups of the folder, says what they hold beside what is stored, and puts one back. */
 @ApplicationScoped
-class Restores {
+public class Restores {
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss");
     private static final byte[] ZIP = {'P', 'K'};
 
@@ -83,7 +88,7 @@ class Restores {
     }
 
     /** @return the number of the line that says so */
-    long restore(String name, String secret) {
+    public long restore(String name, String secret) {
         Kept kept = file(name);
         try (Opened opened = open(kept, secret)) {
             restorer.restore(opened.archive, backups::keepBeforeRestore);

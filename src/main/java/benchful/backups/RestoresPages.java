@@ -1,6 +1,7 @@
 package benchful.backups;
 
 import benchful.backups.BackupFolder.Kept;
+import benchful.backups.archive.BackupFault;
 import benchful.web.Pages;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;

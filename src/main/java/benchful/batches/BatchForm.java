@@ -2,7 +2,7 @@ package benchful.batches;
 
 import benchful.core.SkillLevel;
 import benchful.projects.Size;
-import benchful.web.SheetForm;
+import benchful.web.forms.SheetForm;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 

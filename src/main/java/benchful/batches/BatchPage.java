@@ -2,12 +2,12 @@ package benchful.batches;
 
 import benchful.catalogue.MaterialSheet;
 import benchful.catalogue.Overdrawn;
+import benchful.classes.ClassFile;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
-import benchful.plans.ClassFile;
-import benchful.plans.Kit;
-import benchful.plans.MaterialsPlan;
-import benchful.plans.Requirements;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.Requirements;
+import benchful.plans.materials.kits.Kit;
 import io.quarkus.qute.TemplateData;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;

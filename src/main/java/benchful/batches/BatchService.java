@@ -2,12 +2,12 @@ package benchful.batches;
 
 import benchful.catalogue.CatalogueSheet;
 import benchful.catalogue.Material;
+import benchful.classes.ClassFile;
 import benchful.core.quantity.Quantity;
-import benchful.plans.ClassFile;
-import benchful.plans.Kit;
-import benchful.plans.Requirements;
-import benchful.plans.Shelf;
-import benchful.plans.TermRequest;
+import benchful.plans.materials.Requirements;
+import benchful.plans.materials.TermRequest;
+import benchful.plans.materials.kits.Kit;
+import benchful.plans.stored.Shelf;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSheet;
 import benchful.stock.Cause;

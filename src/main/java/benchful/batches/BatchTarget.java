@@ -1,7 +1,7 @@
 package benchful.batches;
 
 import benchful.core.Fault;
-import benchful.web.SheetPost;
+import benchful.web.forms.SheetPost;
 import java.util.List;
 
 /** A batch that takes a sheet from its form. */

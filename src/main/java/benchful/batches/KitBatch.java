@@ -8,7 +8,7 @@ import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
 import benchful.web.Paged;
 import benchful.web.Sought;
-import benchful.web.Stored;
+import benchful.web.forms.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;

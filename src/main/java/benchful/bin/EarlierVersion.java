@@ -1,7 +1,7 @@
 package benchful.bin;
 
-import benchful.web.Difference;
-import benchful.web.SheetFormat;
+import benchful.web.forms.Difference;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.enterprise.context.ApplicationScoped;

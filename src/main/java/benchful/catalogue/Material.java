@@ -94,7 +94,7 @@ public class Material extends PanacheEntityBase {
      * Takes a new sheet in place of the old one; an offer of the same pack stays the same offer. Another editor's form is
      * outdated by it even where only offers differ.
      */
-    void replace(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
+    public void replace(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
         getEntityManager().lock(this, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
         EarlierVersion.keep("material", id, readable().isPresent() ? MaterialsPages.formSheet(this) : withoutAmounts(), sheet);
         hold(sheet, suppliers, today);

@@ -1,6 +1,6 @@
 package benchful.catalogue;
 
-import benchful.web.SheetForm;
+import benchful.web.forms.SheetForm;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 import java.util.Map;

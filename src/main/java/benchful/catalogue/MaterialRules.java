@@ -34,7 +34,7 @@ public final class MaterialRules {
     }
 
     /** True where a material can be counted in this unit. */
-    static boolean counts(Unit unit) {
+    public static boolean counts(Unit unit) {
         return COUNTED.contains(unit.dimension()) && unit != Unit.PERCENT;
     }
 

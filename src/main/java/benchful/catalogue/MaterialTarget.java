@@ -2,7 +2,7 @@ package benchful.catalogue;
 
 import benchful.core.Fault;
 import benchful.web.Renamed;
-import benchful.web.SheetPost;
+import benchful.web.forms.SheetPost;
 import jakarta.enterprise.event.Event;
 import java.time.LocalDate;
 import java.util.List;

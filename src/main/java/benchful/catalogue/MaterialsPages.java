@@ -6,13 +6,13 @@ import benchful.bin.Thing;
 import benchful.core.quantity.Quantity;
 import benchful.web.Paged;
 import benchful.web.Renamed;
-import benchful.web.SheetForm;
-import benchful.web.SheetFormat;
-import benchful.web.SheetPost;
-import benchful.web.SheetReader;
 import benchful.web.Sought;
-import benchful.web.Tried;
 import benchful.web.Trouble;
+import benchful.web.forms.SheetForm;
+import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SheetPost;
+import benchful.web.forms.SheetReader;
+import benchful.web.tasks.Tried;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
@@ -40,7 +40,7 @@ import java.util.Map;
 /** The list of materials, and writing them down. The page of one material shows its stock and stands with the stock. */
 @Path("/materials")
 @Produces(MediaType.TEXT_HTML)
-class MaterialsPages {
+public class MaterialsPages {
     private static final SheetReader<MaterialSheet> READER = new SheetReader<>(MaterialSheet.class, "material-1", MaterialRules::faults);
 
     private final CatalogueRules rules;
@@ -141,7 +141,7 @@ class MaterialsPages {
     }
 
     /** What the form shows of a material: stock is not edited there. */
-    static MaterialSheet formSheet(Material material) {
+    public static MaterialSheet formSheet(Material material) {
         return material.toSheet(Quantity.zero(material.unit()));
     }
 

@@ -51,7 +51,7 @@ public class Supplier extends PanacheEntityBase {
         return supplier;
     }
 
-    void replace(SupplierSheet sheet) {
+    public void replace(SupplierSheet sheet) {
         EarlierVersion.keep("supplier", id, id == null ? sheet : toSheet(), sheet);
         name = sheet.name().strip();
         currency = sheet.currency();
@@ -74,7 +74,7 @@ public class Supplier extends PanacheEntityBase {
     }
 
     /** Kept from everybody else until the transaction ends. */
-    static Optional<Supplier> toChange(long id) {
+    public static Optional<Supplier> toChange(long id) {
         return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
     }
 
@@ -84,7 +84,7 @@ public class Supplier extends PanacheEntityBase {
     }
 
     /** A page of them, by name. */
-    static Paged<Supplier> page(Sought sought) {
+    public static Paged<Supplier> page(Sought sought) {
         return Paged.of(find("lower(name) like ?1 escape '!' order by lower(name)", sought.pattern()), sought);
     }
 

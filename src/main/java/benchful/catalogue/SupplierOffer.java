@@ -130,7 +130,7 @@ public class SupplierOffer extends PanacheEntityBase {
     }
 
     /** How many offers there are of each of these suppliers, by its id; of those without one nothing is said. */
-    static Map<Long, Long> counts(Collection<Supplier> suppliers) {
+    public static Map<Long, Long> counts(Collection<Supplier> suppliers) {
         return getEntityManager().createQuery("select supplier.id, count(*) from SupplierOffer where supplier in :suppliers group by supplier.id", Object[].class)
                 .setParameter("suppliers", suppliers).getResultStream().collect(Collectors.toMap(row -> (Long) row[0], row -> (Long) row[1]));
     }

@@ -32,7 +32,7 @@ public record SupplierSheet(
     }
 
     /** "same day", "3 days", "3 weekdays". */
-    String leadWords() {
+    public String leadWords() {
         return leadDays == 0 ? "same day" : Formats.counted(leadDays, weekdays ? "weekday" : "day");
     }
 }

@@ -4,7 +4,7 @@ import benchful.core.SkillLevel;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Step;
 import benchful.venues.Venue;
-import benchful.web.SheetForm;
+import benchful.web.forms.SheetForm;
 import io.quarkus.qute.TemplateData;
 import java.util.Collection;
 import java.util.LinkedHashMap;

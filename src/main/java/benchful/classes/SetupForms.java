@@ -5,7 +5,7 @@ import benchful.projects.Project;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Size;
 import benchful.venues.Venue;
-import benchful.web.SheetForm;
+import benchful.web.forms.SheetForm;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Duration;

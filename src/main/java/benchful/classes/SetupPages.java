@@ -3,7 +3,7 @@ package benchful.classes;
 import benchful.bin.EarlierVersions;
 import benchful.venues.Venue;
 import benchful.web.Pages;
-import benchful.web.SheetPost;
+import benchful.web.forms.SheetPost;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;

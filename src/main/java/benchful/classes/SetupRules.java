@@ -2,7 +2,7 @@ package benchful.classes;
 
 import benchful.core.Fault;
 import benchful.projects.ProjectSheet;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetReader;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Currency;

@@ -3,7 +3,7 @@ package benchful.classes;
 import benchful.catalogue.Material;
 import benchful.core.Fault;
 import benchful.venues.Venue;
-import benchful.web.SheetPost;
+import benchful.web.forms.SheetPost;
 import java.util.List;
 
 /** Where the setup of a class is stored, or will be. */

@@ -1,6 +1,25 @@
 package benchful.documents;
 
-import benchful.web.Headway;
+import benchful.documents.checklist.Checklists;
+import benchful.documents.handout.Handouts;
+import benchful.documents.handout.Readers;
+import benchful.documents.labels.Labels;
+import benchful.documents.lists.CuttingSheet;
+import benchful.documents.lists.OrderLetter;
+import benchful.documents.lists.PackingSheet;
+import benchful.documents.lists.PlanSheet;
+import benchful.documents.lists.RegisterSheet;
+import benchful.documents.lists.ReviewSheet;
+import benchful.documents.lists.RiskSheet;
+import benchful.documents.lists.ShoppingSheet;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.pdf.Manuscript;
+import benchful.documents.pdf.PdfBinder;
+import benchful.documents.pdf.PdfRenderer;
+import benchful.web.tasks.Headway;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -15,7 +34,7 @@ public class DocumentService {
     private final SheetTemplates templates;
     private final PdfRenderer renderer = new PdfRenderer();
 
-    DocumentService(SheetTemplates templates) {
+    public DocumentService(SheetTemplates templates) {
         this.templates = templates;
     }
 
@@ -48,9 +67,9 @@ public class DocumentService {
      * @param name       of its bookmark
      * @param manuscript filled only when its turn comes
      */
-    record Part(String name, Supplier<Manuscript> manuscript) {}
+    public record Part(String name, Supplier<Manuscript> manuscript) {}
 
-    List<Part> parts(PrintOut what, PrintSource source, PrintOptions options) {
+    public List<Part> parts(PrintOut what, PrintSource source, PrintOptions options) {
         return switch (what) {
             case HANDOUT -> (options.eachStudent() ? Readers.eachKit(source, options.version()) : Readers.eachSize(source, options.version()))
                     .stream().map(reader -> new Part(reader.title(), () -> handout(source, options, reader))).toList();

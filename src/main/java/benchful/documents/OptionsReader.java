@@ -1,6 +1,12 @@
 package benchful.documents;
 
 import benchful.core.Fault;
+import benchful.documents.paper.LabelKind;
+import benchful.documents.paper.LabelSetting;
+import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Version;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;

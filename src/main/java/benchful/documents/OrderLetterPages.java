@@ -1,5 +1,7 @@
 package benchful.documents;
 
+import benchful.documents.lists.OrderLetter;
+import benchful.documents.paper.Paper;
 import benchful.orders.PurchaseOrder;
 import benchful.web.door.Costly;
 import jakarta.transaction.Transactional;

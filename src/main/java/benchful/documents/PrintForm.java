@@ -1,6 +1,9 @@
 package benchful.documents;
 
 import benchful.core.Fault;
+import benchful.documents.paper.LabelKind;
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.Version;
 import io.quarkus.qute.TemplateData;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.LinkedHashMap;

@@ -1,9 +1,11 @@
 package benchful.documents;
 
 import benchful.classes.CraftClass;
-import benchful.web.Errand;
-import benchful.web.Errands;
-import benchful.web.Headway;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.parts.PrintSource;
+import benchful.web.tasks.Errand;
+import benchful.web.tasks.Errands;
+import benchful.web.tasks.Headway;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -1,5 +1,6 @@
 package benchful.documents;
 
+import benchful.documents.pdf.Manuscript;
 import io.quarkus.qute.Engine;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package benchful.hazards;
 
-import benchful.web.Lines;
-import benchful.web.SheetForm;
+import benchful.web.forms.Lines;
+import benchful.web.forms.SheetForm;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 

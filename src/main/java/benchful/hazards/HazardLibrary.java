@@ -1,8 +1,8 @@
 package benchful.hazards;
 
 import benchful.catalogue.HazardNames;
-import benchful.web.Tried;
 import benchful.web.Trouble;
+import benchful.web.tasks.Tried;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.Collection;

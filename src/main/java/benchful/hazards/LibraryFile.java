@@ -1,6 +1,6 @@
 package benchful.hazards;
 
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -4,10 +4,10 @@ import benchful.batches.KitBatch;
 import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
 import benchful.core.buying.SupplierOrder;
-import benchful.plans.TermPlan;
-import benchful.plans.TermService;
-import benchful.web.Errand;
+import benchful.plans.materials.TermPlan;
+import benchful.plans.stored.TermService;
 import benchful.web.Trouble;
+import benchful.web.tasks.Errand;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 

@@ -2,7 +2,7 @@ package benchful.orders;
 
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
-import benchful.plans.Incoming;
+import benchful.plans.stored.Incoming;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.Collection;

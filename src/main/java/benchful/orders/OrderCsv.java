@@ -1,8 +1,8 @@
 package benchful.orders;
 
 import benchful.core.buying.Purchase;
-import benchful.web.Table;
-import benchful.web.TableFile;
+import benchful.web.tables.Table;
+import benchful.web.tables.TableFile;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

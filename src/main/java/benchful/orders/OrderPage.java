@@ -4,7 +4,7 @@ import benchful.catalogue.SupplierOffer;
 import benchful.classes.CraftClass;
 import benchful.core.buying.Totals;
 import benchful.web.Formats;
-import benchful.web.SheetForm;
+import benchful.web.forms.SheetForm;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -1,7 +1,7 @@
 package benchful.orders;
 
 import benchful.core.Fault;
-import benchful.web.Faults;
+import benchful.web.forms.Faults;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;

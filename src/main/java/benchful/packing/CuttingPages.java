@@ -1,7 +1,7 @@
 package benchful.packing;
 
 import benchful.classes.CraftClass;
-import benchful.plans.PlanService;
+import benchful.plans.stored.PlanService;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

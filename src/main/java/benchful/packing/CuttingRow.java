@@ -2,10 +2,10 @@ package benchful.packing;
 
 import benchful.catalogue.StockPiece;
 import benchful.core.quantity.Sentence;
-import benchful.plans.CutOut;
-import benchful.plans.CuttingPicture;
-import benchful.plans.MaterialsPlan;
-import benchful.plans.SheetPicture;
+import benchful.plans.materials.CutOut;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.pictures.CuttingPicture;
+import benchful.plans.pictures.SheetPicture;
 import benchful.stock.CutMaterial;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;

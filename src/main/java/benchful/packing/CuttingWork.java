@@ -2,9 +2,9 @@ package benchful.packing;
 
 import benchful.catalogue.Material;
 import benchful.classes.CraftClass;
-import benchful.plans.CutOut;
-import benchful.plans.MaterialsPlan;
-import benchful.plans.PlanService;
+import benchful.plans.materials.CutOut;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.stored.PlanService;
 import benchful.stock.CutMaterial;
 import benchful.stock.Offcuts;
 import jakarta.enterprise.context.ApplicationScoped;

@@ -1,8 +1,8 @@
 package benchful.packing;
 
 import benchful.core.quantity.Quantity;
-import benchful.plans.Kit;
-import benchful.plans.Requirements;
+import benchful.plans.materials.Requirements;
+import benchful.plans.materials.kits.Kit;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;
 import java.util.ArrayList;

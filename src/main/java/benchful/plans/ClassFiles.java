@@ -2,10 +2,12 @@ package benchful.plans;
 
 import benchful.catalogue.MaterialRules;
 import benchful.catalogue.SupplierRules;
+import benchful.classes.ClassFile;
 import benchful.classes.SetupRules;
 import benchful.core.Fault;
+import benchful.plans.materials.sizes.PieceSizer;
 import benchful.projects.ProjectRules;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetReader;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,12 +18,12 @@ import java.util.function.Function;
 public class ClassFiles {
     private final SheetReader<ClassFile> reader = new SheetReader<>(ClassFile.class, "class-1", ClassFiles::faults);
 
-    SheetReader.Reading<ClassFile> read(byte[] file) {
+    public SheetReader.Reading<ClassFile> read(byte[] file) {
         return reader.file(file);
     }
 
     /** The file as YAML, ready for {@code POST /api/plan}. */
-    String yaml(ClassFile file) {
+    public String yaml(ClassFile file) {
         return reader.yaml(file);
     }
 

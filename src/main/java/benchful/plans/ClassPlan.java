@@ -4,6 +4,7 @@ import benchful.core.lesson.Break;
 import benchful.core.lesson.Conflict;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.risk.Risk;
+import benchful.plans.materials.MaterialsPlan;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -34,7 +35,7 @@ public record ClassPlan(
         return new ClassPlan(lesson, newRisk, breaks, conflicts, materials, advice);
     }
 
-    ClassPlan withAdvice(List<Advice> more) {
+    public ClassPlan withAdvice(List<Advice> more) {
         return new ClassPlan(lesson, risk, breaks, conflicts, materials, Stream.concat(advice.stream(), more.stream()).toList());
     }
 }

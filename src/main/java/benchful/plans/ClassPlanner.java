@@ -1,9 +1,14 @@
 package benchful.plans;
 
+import benchful.classes.ClassFile;
 import benchful.core.lesson.Contradiction;
 import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.kits.Seating;
+import benchful.plans.materials.sizes.PieceSizer;
+import benchful.plans.materials.sizes.SizedPiece;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Step;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -51,7 +56,7 @@ public class ClassPlanner {
     }
 
     /** What the lesson engine is asked for the class. */
-    static LessonRequest request(ClassFile file) {
+    public static LessonRequest request(ClassFile file) {
         return LessonRequests.of(file, repeats(file));
     }
 

@@ -1,5 +1,6 @@
 package benchful.plans;
 
+import benchful.classes.ClassFile;
 import benchful.classes.Picks;
 import java.util.Collection;
 import java.util.LinkedHashMap;

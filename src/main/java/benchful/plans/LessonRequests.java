@@ -1,5 +1,6 @@
 package benchful.plans;
 
+import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.Help;

@@ -1,7 +1,7 @@
 package benchful.plans;
 
 import benchful.core.lesson.LessonPlanner;
-import benchful.core.lesson.order.SolverPlanner;
+import benchful.core.lesson.order.solver.SolverPlanner;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;

@@ -2,6 +2,7 @@ package benchful.plans;
 
 import benchful.catalogue.CatalogueSheet;
 import benchful.catalogue.MaterialSheet;
+import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.Picks;
 import benchful.core.lesson.Contradiction;
@@ -12,10 +13,17 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.risk.ClassSimulation;
 import benchful.core.lesson.risk.Risk;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.MaterialsPlanner;
+import benchful.plans.materials.Requirements;
+import benchful.plans.materials.TermPlan;
+import benchful.plans.materials.TermPlanner;
+import benchful.plans.materials.TermRequest;
+import benchful.plans.materials.kits.ClassNeeds;
 import benchful.projects.ProjectSheet;
 import benchful.venues.VenueSheet;
-import benchful.web.Asker;
-import benchful.web.Memory;
+import benchful.web.tasks.Asker;
+import benchful.web.tasks.Memory;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.HashSet;
@@ -78,7 +86,7 @@ public class Remembered {
     }
 
     /** @param cut the materials that are cut to length, here or for another class that is bought for together */
-    Requirements needs(ClassFile file, Set<String> cut) {
+    public Requirements needs(ClassFile file, Set<String> cut) {
         Set<String> names = new HashSet<>(Picks.names(file.project(), file.setup()));
         List<MaterialSheet> materials = file.materials().stream().filter(m -> names.contains(m.name())).map(MaterialSheet::unstocked).toList();
         Set<String> own = new HashSet<>(names);
@@ -87,7 +95,7 @@ public class Remembered {
         return memory.of(new NeedsQuestion(file.project(), file.setup().withoutContacts(), materials, own), Remembered::parts, () -> Requirements.of(asked, own));
     }
 
-    TermPlan term(TermRequest request, LocalDate today) {
+    public TermPlan term(TermRequest request, LocalDate today) {
         return memory.of(question(request, today), Remembered::parts, () -> TermPlanner.plan(request, today, this::needs));
     }
 

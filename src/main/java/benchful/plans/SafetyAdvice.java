@@ -1,5 +1,6 @@
 package benchful.plans;
 
+import benchful.classes.ClassFile;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
 import benchful.hazards.HazardSheet;
@@ -9,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What about safety should be settled before anything is printed: ages, air, and what is not cured when it goes home. */
-final class SafetyAdvice {
+public final class SafetyAdvice {
     static final String ABOUT = "Safety";
 
     private final ClassFile file;
@@ -23,7 +24,7 @@ final class SafetyAdvice {
      * @param lesson  as planned; null where it can't be
      * @param hazards the library's entries of those in use
      */
-    static List<Advice> of(ClassFile file, LessonPlan lesson, List<HazardSheet> hazards) {
+    public static List<Advice> of(ClassFile file, LessonPlan lesson, List<HazardSheet> hazards) {
         SafetyAdvice advice = new SafetyAdvice(file);
         if (hazards.isEmpty()) {
             advice.say("Neither the project nor its tools and materials name a hazard, so no cautions are printed and the risk assessment is empty. Choose those it meets.");

@@ -1,7 +1,7 @@
 package benchful.privacy;
 
 import benchful.web.Pages;
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;

@@ -3,7 +3,7 @@ package benchful.privacy;
 import benchful.database.TableMap;
 import benchful.database.TableMap.Column;
 import benchful.database.TableMap.Table;
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.enterprise.context.ApplicationScoped;

@@ -1,7 +1,7 @@
 package benchful.projects;
 
-import benchful.web.Faults;
 import benchful.web.Formats;
+import benchful.web.forms.Faults;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -2,10 +2,12 @@ package benchful.projects;
 
 import benchful.bin.EarlierVersion;
 import benchful.core.SkillLevel;
-import benchful.web.Difference;
+import benchful.projects.pictures.Picture;
+import benchful.projects.pictures.ProjectPicture;
 import benchful.web.Paged;
 import benchful.web.Sought;
-import benchful.web.Stored;
+import benchful.web.forms.Difference;
+import benchful.web.forms.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -142,7 +144,7 @@ public class Project extends PanacheEntityBase {
     }
 
     /** The crafts of all projects, each once. */
-    static List<String> crafts() {
+    public static List<String> crafts() {
         return getEntityManager().createQuery("select distinct craft from Project order by craft", String.class).getResultList();
     }
 
@@ -160,7 +162,7 @@ public class Project extends PanacheEntityBase {
     }
 
     /** As it is stored, read or not, to be mended in its form. */
-    Stored<ProjectSheet> stored() {
+    public Stored<ProjectSheet> stored() {
         return sheet;
     }
 

@@ -4,7 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 
 /** Copies of a project under a name of their own. */
 @ApplicationScoped
-class ProjectCopies {
+public class ProjectCopies {
     private static final int LONGEST_NAME = 120;
 
     private final ProjectKeeper keeper;
@@ -19,7 +19,7 @@ class ProjectCopies {
     }
 
     /** Stores a sheet under the first free of its own name, "NAME (copy)", "NAME (copy 2)" and so on. */
-    long of(ProjectSheet sheet) {
+    public long of(ProjectSheet sheet) {
         for (int i = 0; ; i++) {
             if (keeper.create(sheet.withName(name(sheet.name(), i))) instanceof ProjectKeeper.Kept kept) {
                 return kept.id();

@@ -1,6 +1,6 @@
 package benchful.projects;
 
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetReader;
 import java.util.Locale;
 
 /** Projects as YAML files. */

@@ -10,7 +10,7 @@ import org.hibernate.exception.ConstraintViolationException;
 
 /** Stores projects so that two hands at once lose nothing: of two equal names or two changes, the second is told. */
 @ApplicationScoped
-class ProjectKeeper {
+public class ProjectKeeper {
     private final Clock clock;
 
     ProjectKeeper(Clock clock) {
@@ -18,27 +18,27 @@ class ProjectKeeper {
     }
 
     /** How storing ended. */
-    sealed interface Outcome {}
+    public sealed interface Outcome {}
 
-    record Kept(long id) implements Outcome {}
+    public record Kept(long id) implements Outcome {}
 
     /** Another project bears the name. */
-    record NameTaken(String name) implements Outcome {}
+    public record NameTaken(String name) implements Outcome {}
 
     /** Somebody stored another version meanwhile. */
-    record Changed(ProjectSheet theirs, long version) implements Outcome {}
+    public record Changed(ProjectSheet theirs, long version) implements Outcome {}
 
     /** The project was removed meanwhile. */
     record Gone() implements Outcome {}
 
-    Outcome create(ProjectSheet sheet) {
+    public Outcome create(ProjectSheet sheet) {
         return guarded(sheet, 0, () -> Project.byName(sheet.name()).isPresent()
                 ? new NameTaken(sheet.name())
                 : new Kept(Project.stored(sheet, false, clock.instant()).id()));
     }
 
     /** @param version of the stored sheet that the change started from */
-    Outcome replace(long id, long version, ProjectSheet sheet) {
+    public Outcome replace(long id, long version, ProjectSheet sheet) {
         return guarded(sheet, id, () -> Project.byId(id).map(p -> replace(p, version, sheet)).orElseGet(Gone::new));
     }
 

@@ -1,6 +1,7 @@
 package benchful.projects;
 
 import benchful.core.SkillLevel;
+import benchful.projects.pictures.Picture;
 import java.util.List;
 import java.util.Optional;
 

@@ -4,6 +4,7 @@ import benchful.core.Fault;
 import benchful.core.formula.Formula;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.projects.pictures.Picture;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;

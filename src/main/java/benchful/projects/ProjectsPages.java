@@ -7,8 +7,8 @@ import benchful.core.SkillLevel;
 import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.Sought;
-import benchful.web.Tried;
 import benchful.web.Trouble;
+import benchful.web.tasks.Tried;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -29,7 +29,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 /** The list of projects, each project's page, and what can be done with a whole one: copy, archive, remove, take as a file. */
 @Path("/projects")
 @Produces(MediaType.TEXT_HTML)
-class ProjectsPages {
+public class ProjectsPages {
     private final PieceWorking working;
     private final ProjectCopies copies;
     private final HazardNames hazards;
@@ -121,7 +121,7 @@ class ProjectsPages {
         return ProjectView.of(project, working, hazards.byId());
     }
 
-    static Project found(long id) {
+    public static Project found(long id) {
         return Project.byId(id).orElseThrow(NotFoundException::new);
     }
 }

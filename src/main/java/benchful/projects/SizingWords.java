@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 
 /** What each value of a working means, for its field in the form. */
-final class SizingWords {
+public final class SizingWords {
     private static final Map<String, String> HINTS = Map.ofEntries(
             Map.entry("target", "Finished length asked for, closure included"),
             Map.entry("wrist", "Wrist or finger, measured close"),
@@ -40,12 +40,12 @@ final class SizingWords {
 
     private SizingWords() {}
 
-    static String hint(String value) {
+    public static String hint(String value) {
         return HINTS.get(value);
     }
 
     /** "Sheet width", "Part a by weight". */
-    static String label(String value) {
+    public static String label(String value) {
         if (value.startsWith("weight_") || value.startsWith("volume_")) {
             return "Part %s by %s".formatted(value.substring(7), value.substring(0, 6));
         }

@@ -1,7 +1,8 @@
 package benchful.projects;
 
-import benchful.web.Faults;
+import benchful.projects.pictures.Picture;
 import benchful.web.Formats;
+import benchful.web.forms.Faults;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.Set;

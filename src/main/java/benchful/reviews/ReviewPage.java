@@ -3,7 +3,7 @@ package benchful.reviews;
 import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
 import benchful.projects.MaterialLine;
-import benchful.web.SheetForm;
+import benchful.web.forms.SheetForm;
 import io.quarkus.qute.TemplateData;
 import java.time.Duration;
 import java.util.List;

@@ -1,7 +1,7 @@
 package benchful.reviews;
 
 import benchful.core.Fault;
-import benchful.web.Pointers;
+import benchful.web.forms.Pointers;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package benchful.reviews;
 
 import benchful.core.Fault;
-import benchful.web.SheetPost;
+import benchful.web.forms.SheetPost;
 import java.util.List;
 
 /** A review that takes a sheet from its form. */

@@ -2,10 +2,10 @@ package benchful.reviews;
 
 import benchful.bin.EarlierVersions;
 import benchful.classes.CraftClass;
-import benchful.plans.PlanService;
-import benchful.web.SheetForm;
-import benchful.web.SheetPost;
-import benchful.web.SheetReader;
+import benchful.plans.stored.PlanService;
+import benchful.web.forms.SheetForm;
+import benchful.web.forms.SheetPost;
+import benchful.web.forms.SheetReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;

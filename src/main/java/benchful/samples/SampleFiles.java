@@ -2,12 +2,12 @@ package benchful.samples;
 
 import benchful.catalogue.CatalogueSheet;
 import benchful.classes.ClassSetup;
-import benchful.projects.Picture;
 import benchful.projects.ProjectSheet;
+import benchful.projects.pictures.Picture;
 import benchful.reviews.ReviewSheet;
 import benchful.venues.VenueSheet;
-import benchful.web.SheetFormat;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SheetReader;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import io.quarkus.runtime.util.ClassPathUtils;
 import java.io.IOException;

@@ -4,7 +4,7 @@ import benchful.catalogue.Material;
 import benchful.catalogue.MaterialSheet;
 import benchful.catalogue.Supplier;
 import benchful.classes.CraftClass;
-import benchful.plans.PlanService;
+import benchful.plans.stored.PlanService;
 import benchful.projects.Project;
 import benchful.reviews.Review;
 import benchful.stock.Cause;

@@ -1,7 +1,7 @@
 package benchful.venues;
 
-import benchful.web.Pointers;
-import benchful.web.SheetForm;
+import benchful.web.forms.Pointers;
+import benchful.web.forms.SheetForm;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.qute.TemplateData;
 import jakarta.ws.rs.core.MultivaluedHashMap;

@@ -3,7 +3,7 @@ package benchful.venues;
 import benchful.bin.EarlierVersion;
 import benchful.web.Paged;
 import benchful.web.Sought;
-import benchful.web.Stored;
+import benchful.web.forms.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;

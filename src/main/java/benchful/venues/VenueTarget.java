@@ -1,7 +1,7 @@
 package benchful.venues;
 
 import benchful.core.Fault;
-import benchful.web.SheetPost;
+import benchful.web.forms.SheetPost;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,5 +1,5 @@
 /**
- * What pages and files share: reading and writing sheets, forms, faults, numbers as people read them, and error pages.
+ * What pages share: numbers, times and texts as people read them, long lists, and words for what can't be used.
  * It knows no feature.
  */
 package benchful.web;

@@ -2,6 +2,7 @@ package benchful.backups;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.backups.archive.Manifest;
 import benchful.web.Visitor;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;

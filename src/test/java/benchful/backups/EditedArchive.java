@@ -1,6 +1,8 @@
 package benchful.backups;
 
-import benchful.backups.Manifest.Item;
+import benchful.backups.archive.Archive;
+import benchful.backups.archive.Manifest;
+import benchful.backups.archive.Manifest.Item;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -2,6 +2,9 @@ package benchful.backups;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.backups.tables.BackupWriter;
+import benchful.backups.tables.Migrations;
+import benchful.backups.tables.Snapshot;
 import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
-import benchful.backups.Manifest.Item;
+import benchful.backups.archive.BackupFault;
+import benchful.backups.archive.Manifest;
+import benchful.backups.archive.Manifest.Item;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;

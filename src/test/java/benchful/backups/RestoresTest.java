@@ -3,7 +3,12 @@ package benchful.backups;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import benchful.backups.AdvisoryLock.Purpose;
+import benchful.backups.archive.Archive;
+import benchful.backups.archive.BackupFault;
+import benchful.backups.tables.AdvisoryLock;
+import benchful.backups.tables.AdvisoryLock.Purpose;
+import benchful.backups.tables.RestoreWatch;
+import benchful.backups.tables.Restorer;
 import benchful.web.Visitor;
 import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.common.http.TestHTTPResource;

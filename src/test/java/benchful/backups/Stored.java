@@ -1,6 +1,7 @@
 package benchful.backups;
 
 import benchful.SampleData;
+import benchful.backups.tables.Snapshot;
 import benchful.database.TableMap.Table;
 import benchful.web.Visitor;
 import io.agroal.api.AgroalDataSource;
@@ -17,7 +18,7 @@ import java.util.TreeMap;
 
 /** What lies in the database, for tests: filled with something of every kind, and compared whole. */
 @ApplicationScoped
-class Stored {
+public class Stored {
     /** What no page of the samples has led to. */
     private static final String[] REST = {
         "insert into hazard (id, version, sheet) values ('grinding-dust', 3, '{\"name\": \"Grinding dust\", \"note\": \"=1+1, \\\"quoted\\\"\"}')",
@@ -44,7 +45,7 @@ class Stored {
     }
 
     /** The samples with orders, a batch, packed kits and whatever else has a table. */
-    void fill(URL address) throws SQLException {
+    public void fill(URL address) throws SQLException {
         data.onlySamples();
         execute("delete from hazard");
         emptyFolder();
@@ -75,7 +76,7 @@ class Stored {
         }
     }
 
-    List<String> texts(String query) throws SQLException {
+    public List<String> texts(String query) throws SQLException {
         List<String> texts = new ArrayList<>();
         try (Connection connection = database.getConnection(); Statement statement = connection.createStatement(); ResultSet rows = statement.executeQuery(query)) {
             while (rows.next()) {

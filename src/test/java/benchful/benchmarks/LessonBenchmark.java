@@ -13,7 +13,7 @@ import benchful.core.lesson.advice.Advisor;
 import benchful.core.lesson.advice.Costs;
 import benchful.core.lesson.advice.Progress;
 import benchful.core.lesson.order.ListPlanner;
-import benchful.core.lesson.order.SolverPlanner;
+import benchful.core.lesson.order.solver.SolverPlanner;
 import benchful.core.lesson.risk.ClassSimulation;
 import benchful.core.lesson.risk.Risk;
 import java.io.PrintStream;

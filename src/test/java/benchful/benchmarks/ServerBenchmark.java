@@ -1,12 +1,12 @@
 package benchful.benchmarks;
 
+import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
-import benchful.plans.ClassFile;
 import benchful.projects.ProjectSheet;
 import benchful.projects.Step;
 import benchful.core.lesson.StepKind;
 import benchful.samples.SampleFiles;
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.net.ServerSocket;

@@ -3,8 +3,8 @@ package benchful.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import benchful.core.SkillLevel;
 import benchful.SampleData;
+import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.stock.Cause;

@@ -3,12 +3,13 @@ package benchful.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
+import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
-import benchful.plans.ClassFile;
-import benchful.plans.KeptPlan;
-import benchful.web.Errand;
-import benchful.web.Errands;
+import benchful.documents.pdf.PdfReading;
+import benchful.plans.stored.KeptPlan;
 import benchful.web.Visitor;
+import benchful.web.tasks.Errand;
+import benchful.web.tasks.Errands;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;

@@ -1,5 +1,12 @@
 package benchful.documents;
 
+import benchful.documents.paper.LabelSetting;
+import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.pdf.Manuscript;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -3,6 +3,16 @@ package benchful.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import benchful.documents.paper.LabelSetting;
+import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.pdf.Manuscript;
+import benchful.documents.pdf.OutlineReader;
+import benchful.documents.pdf.PdfReading;
+import benchful.documents.pdf.PdfRenderer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;

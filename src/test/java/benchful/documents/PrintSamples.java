@@ -1,16 +1,22 @@
 package benchful.documents;
 
 import benchful.assessments.AssessmentPrint;
+import benchful.classes.ClassFile;
 import benchful.core.needs.Take;
+import benchful.documents.paper.LabelSetting;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.HazardNotes;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.pdf.PdfReading;
 import benchful.hazards.LibraryFile;
-import benchful.plans.ClassFile;
 import benchful.plans.ClassPlan;
 import benchful.plans.ComputedPlans;
 import benchful.plans.HazardUses;
-import benchful.plans.Kit;
-import benchful.plans.MaterialsPlan;
-import benchful.projects.Picture;
-import benchful.web.SheetFormat;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.kits.Kit;
+import benchful.projects.pictures.Picture;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.Engine;
@@ -34,13 +40,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The sample classes as print-outs see them, read from their files without the program around them. */
-final class PrintSamples {
+public final class PrintSamples {
     private static final Path SAMPLES = Path.of("sample-classes");
 
     private PrintSamples() {}
 
     /** The templates, read from the class path. */
-    static SheetTemplates templates() {
+    public static SheetTemplates templates() {
         return new SheetTemplates(Engine.builder()
                 .addDefaults()
                 .addValueResolver(new ReflectionValueResolver())
@@ -65,12 +71,12 @@ final class PrintSamples {
         });
     }
 
-    static ClassFile strand() {
+    public static ClassFile strand() {
         return file("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/boatshed-studio.yaml");
     }
 
     /** One class of each other sample project: the files of class, project and venue. */
-    static List<List<String>> others() {
+    public static List<List<String>> others() {
         return List.of(
                 List.of("classes/card-holders-saturday.yaml", "projects/stitched-card-holder.yaml", "venues/boatshed-studio.yaml"),
                 List.of("classes/family-bracelets-sunday.yaml", "projects/stretch-bracelet.yaml", "venues/village-hall.yaml"),
@@ -81,11 +87,11 @@ final class PrintSamples {
     }
 
     /** As {@link #source}, with the pictures of its project. */
-    static PrintSource source(List<String> files) {
+    public static PrintSource source(List<String> files) {
         return source(file(files.get(0), files.get(1), files.get(2)), files.get(1).replaceAll("projects/|\\.yaml", ""));
     }
 
-    static ClassFile file(String klass, String project, String venue) {
+    public static ClassFile file(String klass, String project, String venue) {
         try {
             ObjectNode whole = SheetFormat.yaml().createObjectNode();
             whole.set("project", tree(project));
@@ -104,7 +110,7 @@ final class PrintSamples {
         return SheetFormat.yaml().readTree(Files.readString(SAMPLES.resolve(name)));
     }
 
-    static PrintSource source(ClassFile file, String pictures) {
+    public static PrintSource source(ClassFile file, String pictures) {
         return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.of(LibraryFile.byId().values()),
                 AssessmentPrint.draft(file, List.copyOf(LibraryFile.byId().values().stream().filter(h -> HazardUses.of(file).ids().contains(h.id())).toList())));
     }
@@ -122,7 +128,7 @@ final class PrintSamples {
         }
     }
 
-    static PdfReading printed(PrintOut what, PrintSource source, PrintOptions options) throws IOException {
+    public static PdfReading printed(PrintOut what, PrintSource source, PrintOptions options) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new DocumentService(templates()).write(what, source, options, out);
         return PdfReading.of(out.toByteArray());

@@ -2,6 +2,14 @@ package benchful.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.documents.paper.LabelSetting;
+import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.pdf.PdfReading;
+import benchful.documents.pdf.TagTree;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

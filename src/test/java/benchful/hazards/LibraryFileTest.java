@@ -2,7 +2,7 @@ package benchful.hazards;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package benchful.lives;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.http.TestHTTPResource;

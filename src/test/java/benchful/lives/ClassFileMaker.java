@@ -1,7 +1,7 @@
 package benchful.lives;
 
 import benchful.core.quantity.Dimension;
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

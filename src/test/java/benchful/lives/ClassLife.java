@@ -2,7 +2,7 @@ package benchful.lives;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.URL;

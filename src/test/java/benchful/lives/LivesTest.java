@@ -3,7 +3,7 @@ package benchful.lives;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
-import benchful.web.SheetSchema;
+import benchful.web.forms.SheetSchema;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;

@@ -3,7 +3,7 @@ package benchful.lives;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Unit;
 import benchful.projects.SizingKind;
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;

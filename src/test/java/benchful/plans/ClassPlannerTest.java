@@ -2,6 +2,7 @@ package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.classes.ClassFile;
 import benchful.core.buying.SupplierOrder;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Break;

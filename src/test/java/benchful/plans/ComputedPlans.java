@@ -1,9 +1,10 @@
 package benchful.plans;
 
+import benchful.classes.ClassFile;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.order.ListPlanner;
-import benchful.web.Memory;
-import benchful.web.Workroom;
+import benchful.web.tasks.Memory;
+import benchful.web.tasks.Workroom;
 
 /** Plans computed as the program does, without the program around them. */
 public final class ComputedPlans {

@@ -2,10 +2,11 @@ package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.core.lesson.Conflict;
-import benchful.core.lesson.order.SolverPlanner;
+import benchful.classes.ClassFile;
 import benchful.core.Fault;
-import benchful.web.SheetReader;
+import benchful.core.lesson.Conflict;
+import benchful.core.lesson.order.solver.SolverPlanner;
+import benchful.web.forms.SheetReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;

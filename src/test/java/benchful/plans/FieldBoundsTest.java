@@ -2,11 +2,12 @@ package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.classes.ClassFile;
 import benchful.core.Fault;
 import benchful.samples.SampleFiles;
 import benchful.venues.VenueSheet;
-import benchful.web.SheetFormat;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SheetReader;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;

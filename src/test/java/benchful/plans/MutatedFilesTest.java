@@ -3,11 +3,14 @@ package benchful.plans;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import benchful.classes.ClassFile;
 import benchful.core.Fault;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.MaterialsPlanner;
 import benchful.projects.ProjectSheet;
 import benchful.samples.SampleFiles;
-import benchful.web.SheetFormat;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SheetReader;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

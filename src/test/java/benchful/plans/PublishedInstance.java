@@ -1,7 +1,8 @@
 package benchful.plans;
 
+import benchful.classes.ClassFile;
 import benchful.core.lesson.LessonRequest;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetReader;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -9,7 +9,7 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.order.LessonChecker;
-import benchful.core.lesson.order.SolverPlanner;
+import benchful.core.lesson.order.solver.SolverPlanner;
 import benchful.core.lesson.risk.ClassSimulation;
 import java.io.IOException;
 import java.time.Duration;

@@ -2,13 +2,14 @@ package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.classes.ClassFile;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.order.SolverPlanner;
+import benchful.core.lesson.order.solver.SolverPlanner;
 import benchful.core.quantity.Quantity;
-import benchful.web.Memory;
-import benchful.web.SheetReader;
-import benchful.web.Workroom;
+import benchful.web.forms.SheetReader;
+import benchful.web.tasks.Memory;
+import benchful.web.tasks.Workroom;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;

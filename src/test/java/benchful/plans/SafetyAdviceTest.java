@@ -2,11 +2,12 @@ package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.classes.ClassFile;
 import benchful.hazards.HazardSheet;
 import benchful.hazards.LibraryFile;
 import benchful.venues.VenueSheet;
 import benchful.venues.VenueSheet.Ventilation;
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;

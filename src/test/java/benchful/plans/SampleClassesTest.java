@@ -3,12 +3,16 @@ package benchful.plans;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.catalogue.MaterialSheet;
+import benchful.classes.ClassFile;
 import benchful.classes.SetupRules;
 import benchful.core.buying.SupplierOrder;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.MaterialsPlanner;
+import benchful.plans.materials.sizes.PieceSizer;
 import benchful.projects.ProjectSheet;
 import benchful.samples.SampleFiles;
 import benchful.samples.SampleFiles.SampleClass;
-import benchful.web.SheetFormat;
+import benchful.web.forms.SheetFormat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

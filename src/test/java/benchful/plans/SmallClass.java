@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.catalogue.MaterialSheet;
 import benchful.catalogue.Offer;
 import benchful.catalogue.SupplierSheet;
+import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.StepKind;

@@ -3,8 +3,8 @@ package benchful.projects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.Fault;
-import benchful.web.SheetFormat;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SheetReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

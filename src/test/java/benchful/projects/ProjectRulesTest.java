@@ -3,7 +3,7 @@ package benchful.projects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.Fault;
-import benchful.web.SheetReader;
+import benchful.web.forms.SheetReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;

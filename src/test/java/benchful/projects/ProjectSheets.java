@@ -5,6 +5,7 @@ import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.projects.pictures.Picture;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;

@@ -2,6 +2,7 @@ package benchful.projects;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.projects.pictures.Picture;
 import benchful.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;

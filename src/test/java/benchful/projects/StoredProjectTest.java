@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
+import benchful.projects.pictures.Picture;
+import benchful.projects.pictures.ProjectPicture;
 import io.quarkus.test.TestTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import java.awt.image.BufferedImage;

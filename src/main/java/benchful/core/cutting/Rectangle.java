@@ -16,7 +16,7 @@ public record Rectangle(String label, Extent size, boolean grain, int count) {
     }
 
     /** Whether one of them lies on a sheet of this size. */
-    boolean liesOn(Extent sheet) {
+    public boolean liesOn(Extent sheet) {
         return grain ? size.length().compareTo(sheet.length()) <= 0 && size.width().compareTo(sheet.width()) <= 0 : size.within(sheet);
     }
 }

@@ -1,7 +1,6 @@
 package benchful.web.door;
 
 import benchful.web.Mending;
-import benchful.web.UnusablePages;
 import benchful.web.sending.ResendPage;
 import benchful.web.sending.Sending;
 import io.vertx.core.http.HttpClosedException;

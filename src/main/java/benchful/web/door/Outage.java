@@ -1,6 +1,6 @@
 package benchful.web.door;
 
-import benchful.web.Busy;
+import benchful.web.tasks.Busy;
 import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.Collections;

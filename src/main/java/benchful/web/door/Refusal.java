@@ -1,7 +1,7 @@
 package benchful.web.door;
 
-import benchful.web.Problem;
-import benchful.web.SheetFormat;
+import benchful.web.forms.Problem;
+import benchful.web.forms.SheetFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

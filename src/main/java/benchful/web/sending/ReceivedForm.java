@@ -1,6 +1,6 @@
 package benchful.web.sending;
 
-import benchful.web.Pointers;
+import benchful.web.forms.Pointers;
 import io.quarkus.qute.TemplateData;
 import java.io.IOException;
 import java.io.InputStream;

@@ -3,6 +3,10 @@ package benchful.core.cutting;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import benchful.core.cutting.lengths.CuttingPlanner;
+import benchful.core.cutting.patterns.Knapsack;
+import benchful.core.cutting.patterns.Work;
+import benchful.core.cutting.sheets.SheetPlanner;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;

@@ -1,5 +1,7 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Model;
 import java.util.List;
 
 /**
@@ -7,19 +9,19 @@ import java.util.List;
  * one after the other in the hours; and for each resource what its users take of it, spread over all its units, between the
  * shortest chain before and the shortest chain behind them.
  */
-final class Bound {
+public final class Bound {
 
     private final Model model;
     private final long[] earliest;
     private final long[] tails;
 
-    Bound(Model model) {
+    public Bound(Model model) {
         this.model = model;
         this.tails = new Tails(model).tails();
         this.earliest = new Windows(model, new long[model.size()]).tightened();
     }
 
-    long earliestFinish() {
+    public long earliestFinish() {
         long most = Math.max(chain(), seats());
         for (int resource = 0; resource < model.firstSeat(); resource++) {
             most = Math.max(most, spread(resource));

@@ -5,6 +5,7 @@ import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.Proof.Method;
+import benchful.core.lesson.order.model.Model;
 import java.util.Optional;
 
 /** Plans by a list schedule: fast and sound, proven shortest only where it meets a simple bound. */
@@ -15,7 +16,7 @@ public final class ListPlanner implements LessonPlanner {
         return Planning.of(request, model -> outcome(model, new SerialSchedule(model).starts(), new Bound(model).earliestFinish()));
     }
 
-    static LessonOutcome outcome(Model model, Optional<long[]> starts, long bound) {
+    public static LessonOutcome outcome(Model model, Optional<long[]> starts, long bound) {
         return starts.<LessonOutcome>map(found -> new Planned(new PlanWriter(model, found, Method.LIST, bound).plan()))
                 .orElseGet(() -> NoOrder.notFound(model));
     }

@@ -1,13 +1,15 @@
 package benchful.core.lesson.order;
 
 import benchful.core.lesson.TutorLoad;
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Model;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** How busy a plan keeps the tutor, and how long it leaves the class without work. */
-final class Load {
+public final class Load {
 
     private record Stretch(Activity activity, long from, long to) {
     }
@@ -15,7 +17,7 @@ final class Load {
     private final Model model;
     private final List<Stretch> stretches;
 
-    Load(Model model, long[] starts) {
+    public Load(Model model, long[] starts) {
         this.model = model;
         this.stretches = model.activities().stream().filter(Activity::hands).flatMap(activity ->
                 model.hours().segments(activity, starts[activity.index()]).stream()
@@ -57,7 +59,7 @@ final class Load {
     }
 
     /** Averaged over the groups. */
-    Duration idle() {
+    public Duration idle() {
         long until = stretches.stream().mapToLong(Stretch::to).max().orElse(0);
         long busy = 0;
         for (int seat = model.firstSeat(); seat < model.capacity().length; seat++) {

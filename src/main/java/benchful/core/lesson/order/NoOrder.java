@@ -3,22 +3,24 @@ package benchful.core.lesson.order;
 import benchful.core.lesson.Conflict;
 import benchful.core.lesson.Contradiction;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.order.model.Gap;
+import benchful.core.lesson.order.model.Model;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The answer where no order keeps all greatest gaps with the hours and the tools there are. */
-final class NoOrder {
+public final class NoOrder {
 
     private NoOrder() {
     }
 
     /** @param gaps gaps that cannot be kept together */
-    static Contradiction proven(List<Gap> gaps, Model model) {
+    public static Contradiction proven(List<Gap> gaps, Model model) {
         List<Step> steps = steps(gaps, model);
         return of(steps, "No order keeps the gaps between " + titles(steps) + " with the hours and tools there are.", true);
     }
 
-    static Contradiction notFound(Model model) {
+    public static Contradiction notFound(Model model) {
         List<Step> steps = steps(model.gaps().stream().filter(Gap::hasGreatest).toList(), model);
         return of(steps, "No order was found that keeps the greatest gaps between " + titles(steps) + "; one may exist.", false);
     }

@@ -1,5 +1,7 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Model;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -9,13 +9,15 @@ import benchful.core.lesson.Proof;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Segment;
 import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Model;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** Writes start times out as a plan that a tutor can read. */
-final class PlanWriter {
+public final class PlanWriter {
 
     private final Model model;
     private final long[] starts;
@@ -24,7 +26,7 @@ final class PlanWriter {
     private final long bound;
 
     /** @param bound no plan can finish before this time [grains] */
-    PlanWriter(Model model, long[] starts, Proof.Method method, long bound) {
+    public PlanWriter(Model model, long[] starts, Proof.Method method, long bound) {
         this.model = model;
         this.starts = starts;
         this.latest = new Sequence(model, starts).latest();
@@ -32,7 +34,7 @@ final class PlanWriter {
         this.bound = bound;
     }
 
-    LessonPlan plan() {
+    public LessonPlan plan() {
         List<Block> blocks = model.activities().stream().map(this::block)
                 .sorted(Comparator.comparing(Block::start).thenComparing(Block::end)).toList();
         LocalDateTime finish = time(model.finish(starts));

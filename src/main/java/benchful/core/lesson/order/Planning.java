@@ -4,17 +4,21 @@ import benchful.core.lesson.Conflict;
 import benchful.core.lesson.Contradiction;
 import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.order.check.OrderCheck;
+import benchful.core.lesson.order.check.RequestCheck;
+import benchful.core.lesson.order.model.Model;
+import benchful.core.lesson.order.model.ModelBuilder;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
 /** What every planner does first: refuse a request that contradicts itself, and put a sound one on the time line. */
-final class Planning {
+public final class Planning {
 
     private Planning() {
     }
 
-    static LessonOutcome of(LessonRequest request, Function<Model, LessonOutcome> search) {
+    public static LessonOutcome of(LessonRequest request, Function<Model, LessonOutcome> search) {
         List<Conflict> conflicts = RequestCheck.conflicts(request);
         if (!conflicts.isEmpty()) {
             return new Contradiction(conflicts, true);

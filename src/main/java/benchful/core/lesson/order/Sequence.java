@@ -1,5 +1,8 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Gap;
+import benchful.core.lesson.order.model.Model;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -7,18 +10,18 @@ import java.util.List;
  * The order that start times give to activities that share a resource (or the tutor), kept as gaps. What did not overlap before
  * then cannot overlap, so capacities hold whenever the gaps do: intervals that overlap pairwise have an instant in common.
  */
-final class Sequence {
+public final class Sequence {
 
     private final Model model;
     private final long[] starts;
 
-    Sequence(Model model, long[] starts) {
+    public Sequence(Model model, long[] starts) {
         this.model = model;
         this.starts = starts;
     }
 
     /** The earliest start of every activity that keeps all gaps and this order. */
-    long[] earliest() {
+    public long[] earliest() {
         return windows().tightened();
     }
 

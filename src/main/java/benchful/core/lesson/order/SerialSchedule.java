@@ -1,5 +1,7 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -13,7 +15,7 @@ import java.util.Optional;
  * Source of the scheme: Kolisch and Hartmann, Heuristic algorithms for the resource-constrained project scheduling problem,
  * 1999 (serial scheme, latest finish first); the holding back follows Franck, Neumann and Schwindt, OR Spektrum 23 (2001).
  */
-final class SerialSchedule {
+public final class SerialSchedule {
 
     private static final int ROUNDS_PER_ACTIVITY = 40;
 
@@ -22,7 +24,7 @@ final class SerialSchedule {
     private final boolean[][] before;
     private long[] release;
 
-    SerialSchedule(Model model) {
+    public SerialSchedule(Model model) {
         this.model = model;
         this.tail = new Tails(model).tails();
         this.before = before(model);
@@ -36,7 +38,7 @@ final class SerialSchedule {
     }
 
     /** Start times [grains], or nothing if the greatest gaps could not be kept in this way. */
-    Optional<long[]> starts() {
+    public Optional<long[]> starts() {
         release = new long[model.size()];
         for (int round = 0; round < ROUNDS_PER_ACTIVITY * (model.size() + 1); round++) {
             long[] starts = new long[model.size()];

@@ -3,6 +3,8 @@ package benchful.core.lesson.order;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.Words;
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Model;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.Optional;

@@ -1,5 +1,8 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.order.model.Gap;
+import benchful.core.lesson.order.model.Model;
+
 /** The longest chain of work and least gaps that hangs on the start of each activity [grains]. */
 final class Tails {
 

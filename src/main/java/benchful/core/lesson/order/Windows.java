@@ -1,5 +1,8 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Gap;
+import benchful.core.lesson.order.model.Model;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;

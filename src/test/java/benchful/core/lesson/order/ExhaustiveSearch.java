@@ -14,7 +14,7 @@ import java.util.List;
  * The shortest finish of a tiny lesson, by trying every start on a grid of five minutes. Knows one student, meetings and breaks on
  * the grid, tools, gaps and waits with a greatest length; shares nothing with the planners.
  */
-final class ExhaustiveSearch {
+public final class ExhaustiveSearch {
 
     private static final int GRID = 5;
 
@@ -34,7 +34,7 @@ final class ExhaustiveSearch {
     }
 
     /** Minutes from the start, or -1 if no plan keeps to the horizon. */
-    static int shortest(LessonRequest request, int horizon) {
+    public static int shortest(LessonRequest request, int horizon) {
         ExhaustiveSearch search = new ExhaustiveSearch(request, horizon);
         search.place(0, 0);
         return search.best == Integer.MAX_VALUE ? -1 : search.best;

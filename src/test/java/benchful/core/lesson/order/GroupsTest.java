@@ -12,6 +12,7 @@ import benchful.core.lesson.Pacing;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.order.solver.SolverPlanner;
 import benchful.core.lesson.risk.ClassSimulation;
 import benchful.core.lesson.risk.Risk;
 import java.time.Duration;

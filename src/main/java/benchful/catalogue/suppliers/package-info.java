@@ -1,0 +1,2 @@
+/** The pages of those who sell materials. */
+package benchful.catalogue.suppliers;

@@ -1,0 +1,2 @@
+/** Pieces cut from lengths. */
+package benchful.core.cutting.lengths;

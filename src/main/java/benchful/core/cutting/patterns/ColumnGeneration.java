@@ -1,0 +1,178 @@
+package benchful.core.cutting.patterns;
+
+import com.google.ortools.Loader;
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPVariable;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Patterns worth cutting, and a bound on the cost of new lengths.
+ *
+ * <p>The linear programme "least cost of new lengths that give every piece, patterns in any fraction" is solved over the
+ * patterns known; its prices u of the pieces ask the knapsack for a better pattern of each length, until there is none.
+ * Source: Gilmore and Gomory, "A linear programming approach to the cutting-stock problem", Operations Research 9 (1961).
+ *
+ * <p>The bound is exact although the solver's prices are not: they are cut to whole numbers U, and by weak duality every
+ * plan costs at least (sum of demand x U - sum over the lengths on hand of their best pattern's worth) x the least, over the
+ * stock lengths, of cost / best pattern's worth, all in whole numbers.
+ */
+public final class ColumnGeneration {
+    private static final double FINENESS = 1e9;
+    private static final double TOLERANCE = 1e-7;
+    private static final int MOST_ROUNDS = 2000;
+
+    /** Steps that one solving of the linear programme counts for, however small it is. */
+    private static final int SOLVING = 1_000;
+
+    private final Kinds kinds;
+    private final Filler filler;
+    private final Work work;
+    private final double unit;
+    private final List<Pattern> patterns = new ArrayList<>();
+    private double[] uses = {};
+    private long bound;
+
+    /** @param known patterns to begin with; those that can't be cut any more are left out */
+    public ColumnGeneration(Kinds kinds, List<Pattern> known, Work work) {
+        this(kinds, known, new Knapsack(kinds.sizes(), kinds.demand(), work).filling(kinds.lengths()), work);
+    }
+
+    /** @param filler its patterns may give more of a kind than is needed */
+    public ColumnGeneration(Kinds kinds, List<Pattern> known, Filler filler, Work work) {
+        this.work = work;
+        this.kinds = kinds;
+        this.filler = filler;
+        this.unit = Math.max(1, kinds.lengths().stream().mapToLong(Lengths::cost).max().orElse(1));
+        Loader.loadNativeLibraries();
+        MPSolver solver = MPSolver.createSolver("GLOP");
+        try {
+            new Master(solver).run(known);
+        } finally {
+            solver.delete();
+        }
+    }
+
+    public List<Pattern> patterns() {
+        return patterns;
+    }
+
+    /** How often the linear programme cuts each pattern. */
+    public double[] uses() {
+        return uses;
+    }
+
+    /** No plan costs less. */
+    public long bound() {
+        return bound;
+    }
+
+    /** The linear programme at work, costs in parts of the dearest length. Rows: pieces of each kind, then limited lengths. */
+    private final class Master {
+        private final MPSolver solver;
+        private final MPConstraint[] demand;
+        private final MPConstraint[] lengths;
+        private final List<MPVariable> times = new ArrayList<>();
+
+        Master(MPSolver solver) {
+            this.solver = solver;
+            this.demand = new MPConstraint[kinds.kinds()];
+            this.lengths = new MPConstraint[kinds.lengths().size()];
+            solver.objective().setMinimization();
+            for (int i = 0; i < demand.length; i++) {
+                demand[i] = solver.makeConstraint(kinds.demand()[i], MPSolver.infinity());
+                MPVariable none = solver.makeNumVar(0, MPSolver.infinity(), "");
+                demand[i].setCoefficient(none, 1);
+                solver.objective().setCoefficient(none, kinds.pieces() + 1.0);
+            }
+            for (int l = 0; l < lengths.length; l++) {
+                Lengths length = kinds.lengths().get(l);
+                lengths[l] = solver.makeConstraint(-MPSolver.infinity(), length.limited() ? length.available() : MPSolver.infinity());
+            }
+        }
+
+        void run(List<Pattern> known) {
+            known.stream().filter(p -> kinds.times(p) > 0).forEach(this::add);
+            boolean solved = solved();
+            for (int round = 0; round < MOST_ROUNDS && solved && !work.isSpent() && price(); round++) {
+                solved = solved();
+            }
+            if (solved) {
+                uses = times.stream().mapToDouble(MPVariable::solutionValue).toArray();
+            } else {
+                patterns.clear();
+            }
+        }
+
+        private boolean solved() {
+            work.spend(SOLVING + (long) times.size() * demand.length);
+            return solver.solve() == MPSolver.ResultStatus.OPTIMAL;
+        }
+
+        /** Adds the best pattern for each length; false if none is better than what is known. */
+        private boolean price() {
+            long[] worths = new long[demand.length];
+            for (int i = 0; i < worths.length; i++) {
+                worths[i] = (long) Math.floor(Math.max(0, demand[i].dualValue()) * FINENESS);
+            }
+            long[] best = new long[lengths.length];
+            List<Pattern> better = new ArrayList<>();
+            for (int l = 0; l < lengths.length; l++) {
+                Lengths length = kinds.lengths().get(l);
+                if (length.available() > 0) {
+                    Knapsack.Best found = filler.best(l, worths);
+                    best[l] = found.bound();
+                    double cost = length.cost() / unit + Math.max(0, -lengths[l].dualValue());
+                    if (found.value() > (cost + TOLERANCE) * FINENESS) {
+                        better.add(new Pattern(l, found.counts()));
+                    }
+                }
+            }
+            raise(worths, best);
+            better.forEach(this::add);
+            return !better.isEmpty();
+        }
+
+        private void raise(long[] worths, long[] best) {
+            BigInteger sum = BigInteger.ZERO;
+            for (int i = 0; i < worths.length; i++) {
+                sum = sum.add(BigInteger.valueOf(worths[i]).multiply(BigInteger.valueOf(kinds.demand()[i])));
+            }
+            for (int l = 0; l < best.length; l++) {
+                Lengths length = kinds.lengths().get(l);
+                sum = length.bought() ? sum : sum.subtract(BigInteger.valueOf(best[l]).multiply(BigInteger.valueOf(length.available())));
+            }
+            if (sum.signum() > 0) {
+                bound = Math.max(bound, scaled(sum, best));
+            }
+        }
+
+        private long scaled(BigInteger sum, long[] best) {
+            BigInteger least = null;
+            for (int l = 0; l < best.length; l++) {
+                Lengths length = kinds.lengths().get(l);
+                if (length.bought() && best[l] > 0) {
+                    BigInteger each = BigInteger.valueOf(best[l]);
+                    BigInteger cost = sum.multiply(BigInteger.valueOf(length.cost())).add(each).subtract(BigInteger.ONE).divide(each);
+                    least = least == null ? cost : least.min(cost);
+                }
+            }
+            return least == null ? 0 : least.longValueExact();
+        }
+
+        private void add(Pattern pattern) {
+            patterns.add(pattern);
+            MPVariable column = solver.makeNumVar(0, MPSolver.infinity(), "");
+            times.add(column);
+            solver.objective().setCoefficient(column, kinds.lengths().get(pattern.length()).cost() / unit);
+            lengths[pattern.length()].setCoefficient(column, 1);
+            for (int i = 0; i < demand.length; i++) {
+                if (pattern.counts()[i] > 0) {
+                    demand[i].setCoefficient(column, pattern.counts()[i]);
+                }
+            }
+        }
+    }
+}

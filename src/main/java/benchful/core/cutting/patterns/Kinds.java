@@ -1,0 +1,104 @@
+package benchful.core.cutting.patterns;
+
+import benchful.core.cutting.CuttingRequest;
+import benchful.core.quantity.Quantity;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+
+/**
+ * A cutting problem in whole numbers: equal pieces and equal lengths taken together, a cut's loss added to each of both.
+ *
+ * @param sizes by kind, falling, loss included [um]
+ * @param demand pieces of each kind
+ * @param lengths those on hand by rising length, then those to be bought by rising length
+ */
+public record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
+    private static final int COST_PLACES = 4;
+
+    public static Kinds of(CuttingRequest request) {
+        long loss = Micrometres.up(request.loss());
+        TreeMap<Long, Integer> counts = new TreeMap<>(Comparator.reverseOrder());
+        request.pieces().forEach(p -> counts.merge(Micrometres.up(p.length()) + loss, p.count(), Math::addExact));
+        return new Kinds(
+                counts.keySet().stream().mapToLong(Long::longValue).toArray(),
+                counts.values().stream().mapToInt(Integer::intValue).toArray(),
+                lengths(request, loss));
+    }
+
+    private static List<Lengths> lengths(CuttingRequest request, long loss) {
+        List<Lengths> lengths = new ArrayList<>();
+        TreeMap<Long, Integer> onHand = new TreeMap<>();
+        for (Quantity length : request.onHand()) {
+            onHand.merge(Micrometres.down(length) + loss, 1, Integer::sum);
+        }
+        onHand.forEach((capacity, number) -> lengths.add(new Lengths(capacity, 0, number, false)));
+        request.stocks().stream()
+                .map(s -> new Lengths(Micrometres.down(s.length()) + loss,
+                        cost(s.cost()), Lengths.UNLIMITED, true))
+                .sorted(Comparator.comparingLong(Lengths::capacity).thenComparing(Lengths::cost))
+                .forEach(lengths::add);
+        return lengths;
+    }
+
+    public static long cost(BigDecimal cost) {
+        return cost.movePointRight(COST_PLACES).setScale(0, RoundingMode.HALF_UP).longValueExact();
+    }
+
+    /** The least cost from this one on that a plan can have: every plan's is a multiple of what divides all costs. */
+    public long whole(long cost) {
+        return -Math.floorDiv(-cost, step()) * step();
+    }
+
+    public long step() {
+        BigInteger step = lengths.stream().map(l -> BigInteger.valueOf(l.cost())).reduce(BigInteger.ZERO, BigInteger::gcd);
+        return Math.max(1, step.longValueExact());
+    }
+
+    public int kinds() {
+        return sizes.length;
+    }
+
+    public int pieces() {
+        return Arrays.stream(demand).reduce(0, Math::addExact);
+    }
+
+    long total() {
+        long total = 0;
+        for (int i = 0; i < sizes.length; i++) {
+            total = Math.addExact(total, Math.multiplyExact(sizes[i], (long) demand[i]));
+        }
+        return total;
+    }
+
+    public long cost(List<Pattern> patterns) {
+        return patterns.stream().mapToLong(p -> lengths.get(p.length()).cost()).sum();
+    }
+
+    /** What is left to do once a pattern has been cut so many times. */
+    public Kinds without(Pattern pattern, int times) {
+        int[] left = demand.clone();
+        for (int i = 0; i < left.length; i++) {
+            left[i] -= times * pattern.counts()[i];
+        }
+        List<Lengths> rest = new ArrayList<>(lengths);
+        rest.set(pattern.length(), lengths.get(pattern.length()).without(times));
+        return new Kinds(sizes, left, rest);
+    }
+
+    /** How often a pattern can be cut before it gives a piece too many or its lengths are used up. */
+    public int times(Pattern pattern) {
+        int times = lengths.get(pattern.length()).available();
+        for (int i = 0; i < demand.length; i++) {
+            if (pattern.counts()[i] > 0) {
+                times = Math.min(times, demand[i] / pattern.counts()[i]);
+            }
+        }
+        return times;
+    }
+}

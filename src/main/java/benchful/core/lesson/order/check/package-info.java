@@ -1,0 +1,2 @@
+/** What no plan could meet, found before one is sought. */
+package benchful.core.lesson.order.check;

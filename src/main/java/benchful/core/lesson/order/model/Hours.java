@@ -1,0 +1,126 @@
+package benchful.core.lesson.order.model;
+
+import benchful.core.lesson.ClosedTime;
+import benchful.core.lesson.LessonRequest;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * When the class works, in grains from the start of the first meeting: it is open at all times except in breaks and between
+ * meetings, and stays open after the last meeting, so that a plan that runs over is still a plan.
+ */
+public final class Hours {
+
+    private final LocalDateTime origin;
+    private final long grain;
+    private final List<ClosedTime> closed;
+
+    private Hours(LocalDateTime origin, long grain, List<ClosedTime> closed) {
+        this.origin = origin;
+        this.grain = grain;
+        this.closed = List.copyOf(closed);
+    }
+
+    /** In seconds at first. */
+    static Hours of(LessonRequest request) {
+        return new Hours(request.start(), 1, ClosedTime.of(request));
+    }
+
+    public List<ClosedTime> closed() {
+        return closed;
+    }
+
+    /** The same hours counted in grains of so many seconds. */
+    Hours in(long seconds) {
+        return new Hours(origin, seconds, closed.stream()
+                .map(part -> new ClosedTime(part.from() / seconds, part.to() / seconds, part.away())).toList());
+    }
+
+    public LocalDateTime toTime(long grains) {
+        return origin.plusSeconds(grains * grain);
+    }
+
+    public Duration toLength(long grains) {
+        return Duration.ofSeconds(grains * grain);
+    }
+
+    /** The first time at or after {@code from} at which the activity may begin. */
+    public long earliestStart(Activity activity, long from) {
+        long start = from;
+        for (ClosedTime part : closed) {
+            if (clashes(activity, start, part)) {
+                start = part.to();
+            }
+        }
+        return start;
+    }
+
+    private static boolean clashes(Activity activity, long start, ClosedTime part) {
+        if (!activity.hands()) {
+            return part.away() && part.from() < start && start < part.to();
+        }
+        if (activity.pausable() && activity.work() > 0) {
+            return part.from() <= start && start < part.to();
+        }
+        return start < part.to() && start + activity.work() > part.from();
+    }
+
+    /** When an activity ends that begins at a time it may begin. */
+    public long end(Activity activity, long start) {
+        long end = start + activity.work();
+        if (activity.hands() && activity.pausable()) {
+            for (ClosedTime part : closed) {
+                if (start < part.from() && part.from() < end) {
+                    end += part.to() - part.from();
+                }
+            }
+        }
+        return end;
+    }
+
+    /** The first start from which the activity ends at or after {@code end}, not looking past {@code horizon}. */
+    public long earliestStartEndingFrom(Activity activity, long end, long horizon) {
+        long low = 0;
+        long high = horizon;
+        while (low < high) {
+            long middle = (low + high) >>> 1;
+            if (end(activity, earliestStart(activity, middle)) >= end) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    /** No start after this one lets the activity end by {@code end}; -1 if none does at all. */
+    public long latestStartEndingBy(Activity activity, long end, long horizon) {
+        return earliestStartEndingFrom(activity, end + 1, horizon) - 1;
+    }
+
+    /** The stretches in which an activity is really worked on. */
+    public List<long[]> segments(Activity activity, long start) {
+        long end = end(activity, start);
+        List<long[]> segments = new ArrayList<>();
+        long from = start;
+        for (ClosedTime part : closed) {
+            if (activity.hands() && from < part.from() && part.from() < end) {
+                segments.add(new long[] {from, part.from()});
+                from = part.to();
+            }
+        }
+        segments.add(new long[] {from, end});
+        return segments;
+    }
+
+    /** Time the class is open between two instants. */
+    public long open(long from, long to) {
+        long open = Math.max(0, to - from);
+        for (ClosedTime part : closed) {
+            open -= Math.max(0, Math.min(to, part.to()) - Math.max(from, part.from()));
+        }
+        return Math.max(0, open);
+    }
+}

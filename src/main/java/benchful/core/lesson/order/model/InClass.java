@@ -1,0 +1,74 @@
+package benchful.core.lesson.order.model;
+
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Step;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What is left for the class when the steps done ahead are taken out, and which of it each group does on its own. */
+final class InClass {
+
+    private final List<Step> steps;
+    private final List<Link> links;
+    private final Map<String, Step> byId;
+    private final Set<String> grouped = new HashSet<>();
+
+    InClass(LessonRequest request) {
+        steps = request.steps().stream()
+                .filter(step -> !step.kind().isBeforeClass() && !request.preparedAhead().contains(step.id())).toList();
+        byId = steps.stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        links = bridged(request.links());
+        if (request.groups() > 1) {
+            steps.stream().filter(step -> step.kind().isOwnWork()).forEach(step -> markGrouped(step.id()));
+        }
+    }
+
+    /** What came before a step that is done ahead comes before what follows it. */
+    private List<Link> bridged(List<Link> all) {
+        List<Link> kept = new ArrayList<>(all);
+        List<String> gone = all.stream().flatMap(link -> Stream.of(link.from(), link.to()))
+                .filter(id -> !byId.containsKey(id)).distinct().toList();
+        for (String id : gone) {
+            List<Link> in = kept.stream().filter(link -> link.to().equals(id)).toList();
+            List<Link> out = kept.stream().filter(link -> link.from().equals(id)).toList();
+            kept.removeAll(in);
+            kept.removeAll(out);
+            in.forEach(first -> out.forEach(second -> kept.add(new Link(first.from(), second.to()))));
+        }
+        return kept.stream().distinct().toList();
+    }
+
+    /** A make step is done by groups, and so is a wait that follows what groups did. */
+    private void markGrouped(String id) {
+        if (grouped.add(id)) {
+            after(id).stream().filter(link -> step(link.to()).kind().isUnattended()).forEach(link -> markGrouped(link.to()));
+        }
+    }
+
+    List<Step> steps() {
+        return steps;
+    }
+
+    List<Link> links() {
+        return links;
+    }
+
+    Step step(String id) {
+        return byId.get(id);
+    }
+
+    List<Link> after(String id) {
+        return links.stream().filter(link -> link.from().equals(id)).toList();
+    }
+
+    boolean isGrouped(String id) {
+        return grouped.contains(id);
+    }
+}

@@ -1,0 +1,41 @@
+package benchful.core.lesson.order.model;
+
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Preparation;
+import java.util.List;
+
+/**
+ * A sound request on the time line, counted in grains, see {@link Grain}. The resources are the room's tools followed by one seat for each group, which every step
+ * of that group's hands takes; so "the class does one thing at a time" is a capacity like any other.
+ *
+ * @param capacity units of each resource
+ * @param names    of the resources
+ * @param horizon  a time by which everything can be done [grains]
+ */
+public record Model(LessonRequest request, Hours hours, List<Activity> activities, List<Gap> gaps, int[] capacity,
+        List<String> names, Preparation preparation, long horizon) {
+
+    public int size() {
+        return activities.size();
+    }
+
+    public Activity activity(int index) {
+        return activities.get(index);
+    }
+
+    /** When an activity ends that begins at {@code start}. */
+    public long end(int index, long start) {
+        return hours.end(activity(index), start);
+    }
+
+    /** The end of the last activity that counts, 0 if there is none. */
+    public long finish(long[] starts) {
+        return activities.stream().filter(activity -> !activity.atHome())
+                .mapToLong(activity -> hours.end(activity, starts[activity.index()])).max().orElse(0);
+    }
+
+    /** The resources that are seats of groups begin here. */
+    public int firstSeat() {
+        return capacity.length - request.groups();
+    }
+}

@@ -1,0 +1,159 @@
+package benchful.core.lesson.order.model;
+
+import benchful.core.lesson.ClosedTime;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Preparation;
+import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.time.ClassTime;
+import benchful.core.lesson.time.StepTime;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
+
+/** Turns a request in which {@link benchful.core.lesson.order.check.RequestCheck} found no conflict into a {@link Model}. */
+public final class ModelBuilder {
+
+    private final LessonRequest request;
+    private final ClassTime classTime;
+    private final List<String> names = new ArrayList<>();
+    private final List<Integer> capacity = new ArrayList<>();
+    private final List<Activity> activities = new ArrayList<>();
+    private final List<Gap> gaps = new ArrayList<>();
+    private final Map<String, List<Integer>> ofStep = new LinkedHashMap<>();
+
+    public ModelBuilder(LessonRequest request) {
+        this.request = request;
+        this.classTime = new ClassTime(request.room(), request.helpers(), request.groups());
+    }
+
+    public Model build() {
+        addResources();
+        InClass inClass = new InClass(request);
+        inClass.steps().forEach(step -> addStep(step, inClass.isGrouped(step.id())));
+        inClass.links().forEach(this::addLink);
+        inClass.links().forEach(first -> addWaitLimits(first, inClass));
+        inClass.steps().forEach(step -> addOwnLimit(step, inClass));
+        Preparation preparation = new Preparations(request).preparation();
+        int[] units = capacity.stream().mapToInt(Integer::intValue).toArray();
+        Hours hours = Hours.of(request);
+        return Grain.coarsen(new Model(request, hours, List.copyOf(activities), List.copyOf(gaps), units, List.copyOf(names),
+                preparation, horizon(hours)));
+    }
+
+    private void addResources() {
+        Map<String, Integer> tools = new LinkedHashMap<>();
+        request.room().forEach((RoomTool tool) -> tools.merge(tool.name(), tool.count(), Integer::sum));
+        tools.forEach(this::addResource);
+        for (int group = 1; group <= request.groups(); group++) {
+            addResource(request.groups() == 1 ? "class" : "group " + group, 1);
+        }
+    }
+
+    private void addResource(String name, int units) {
+        names.add(name);
+        capacity.add(units);
+    }
+
+    private void addStep(Step step, boolean grouped) {
+        List<Integer> mine = new ArrayList<>();
+        for (int group = grouped ? 1 : 0; group <= (grouped ? request.groups() : 0); group++) {
+            mine.add(activities.size());
+            activities.add(activity(step, group));
+        }
+        ofStep.put(step.id(), mine);
+    }
+
+    private Activity activity(Step step, int group) {
+        int index = activities.size();
+        int[] uses = new int[capacity.size()];
+        if (step.kind().needsClass()) {
+            takeSeats(uses, group);
+        }
+        if (step instanceof Step.Make make) {
+            int students = studentsIn(group);
+            StepTime time = classTime.of(make, students);
+            takeTools(uses, make, students);
+            return new Activity(index, step, group, time.length().toSeconds(), true, make.mayPause(), false, uses,
+                    time.tutorShare(), time.reasons());
+        }
+        takeTools(uses, step, 1);
+        if (step instanceof Step.Wait wait) {
+            share(uses, group);
+            return new Activity(index, step, group, wait.length().toSeconds(), false, false, wait.endsAtHome(), uses, 0, List.of());
+        }
+        return new Activity(index, step, group, step.length().toSeconds(), true, false, false, uses, 1, List.of());
+    }
+
+    private int studentsIn(int group) {
+        int all = request.headcount();
+        return group == 0 ? all : all / request.groups() + (group <= all % request.groups() ? 1 : 0);
+    }
+
+    private void takeSeats(int[] uses, int group) {
+        int firstSeat = capacity.size() - request.groups();
+        for (int seat = 1; seat <= request.groups(); seat++) {
+            uses[firstSeat + seat - 1] = group == 0 || group == seat ? 1 : 0;
+        }
+    }
+
+    /** Where there are too few for all at once, students take turns at all there are. */
+    private void takeTools(int[] uses, Step step, int users) {
+        for (ToolUse use : step.uses()) {
+            int tool = names.indexOf(use.tool());
+            uses[tool] = Math.min(capacity.get(tool), uses[tool] + use.units() * users);
+        }
+    }
+
+    /** A group's pieces take their share of a rack, and all of a kiln. */
+    private void share(int[] uses, int group) {
+        for (int i = 0; group > 0 && i < uses.length; i++) {
+            uses[i] = (uses[i] + request.groups() - 1) / request.groups();
+        }
+    }
+
+    private void addLink(Link link) {
+        long greatest = link.greatest().map(Duration::toSeconds).orElse(Gap.NO_GREATEST);
+        forPairs(link.from(), link.to(), (from, to) -> gaps.add(new Gap(from, false, to, link.least().toSeconds(), greatest)));
+    }
+
+    /** From the end of the step before a wait with a greatest length, the steps behind the wait must begin in time. */
+    private void addWaitLimits(Link before, InClass inClass) {
+        if (inClass.step(before.to()) instanceof Step.Wait wait && wait.greatest().isPresent()) {
+            long greatest = before.least().plus(wait.greatest().get()).toSeconds();
+            inClass.after(wait.id()).forEach(link -> forPairs(before.from(), link.to(),
+                    (from, to) -> gaps.add(new Gap(from, false, to, Gap.NO_LEAST, greatest))));
+        }
+    }
+
+    private void addOwnLimit(Step step, InClass inClass) {
+        if (step instanceof Step.Wait wait && wait.greatest().isPresent()) {
+            long greatest = wait.greatest().get().toSeconds();
+            inClass.after(wait.id()).forEach(link -> forPairs(wait.id(), link.to(),
+                    (from, to) -> gaps.add(new Gap(from, true, to, Gap.NO_LEAST, greatest))));
+        }
+    }
+
+    private void forPairs(String from, String to, BiConsumer<Integer, Integer> add) {
+        for (int first : ofStep.get(from)) {
+            for (int second : ofStep.get(to)) {
+                int one = activities.get(first).group();
+                int other = activities.get(second).group();
+                if (one == other || one == 0 || other == 0) {
+                    add.accept(first, second);
+                }
+            }
+        }
+    }
+
+    private long horizon(Hours hours) {
+        long sum = hours.closed().stream().mapToLong(ClosedTime::to).max().orElse(0);
+        sum += activities.stream().mapToLong(Activity::work).sum();
+        return sum + gaps.stream().mapToLong(gap -> Math.max(0, gap.least())).sum() + 1;
+    }
+}

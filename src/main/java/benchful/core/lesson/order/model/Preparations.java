@@ -1,0 +1,51 @@
+package benchful.core.lesson.order.model;
+
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Preparation;
+import benchful.core.lesson.Reason;
+import benchful.core.lesson.Reason.Subject;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.Words;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the tutor's work ahead of the class amounts to. For a make step done ahead for every student, the tutor is taken to need
+ * a third of a student's usual time. Source: Book_Arts-L, March 2005 (cool.conservation-us.org): allow students three times
+ * the tutor's own time.
+ */
+public final class Preparations {
+
+    private static final int STUDENT_TO_TUTOR = 3;
+
+    private final LessonRequest request;
+
+    public Preparations(LessonRequest request) {
+        this.request = request;
+    }
+
+    public Preparation preparation() {
+        return new Preparation(request.steps().stream().map(this::item).flatMap(Optional::stream).toList());
+    }
+
+    private Optional<Preparation.Item> item(Step step) {
+        if (step instanceof Step.Ahead ahead) {
+            return Optional.of(new Preparation.Item(step.id(), step.title(), ahead.length(),
+                    new Reason(Subject.PREPARATION, "Done by the tutor before the class.")));
+        }
+        return request.preparedAhead().contains(step.id()) ? Optional.of(moved(step)) : Optional.empty();
+    }
+
+    private Preparation.Item moved(Step step) {
+        if (step instanceof Step.Make make) {
+            Duration each = Duration.ofSeconds(Math.round(make.length().toSeconds() / (double) STUDENT_TO_TUTOR));
+            Duration all = each.multipliedBy(request.headcount());
+            return new Preparation.Item(step.id(), step.title(), all, new Reason(Subject.PREPARATION, request.headcount()
+                    + " pieces at " + Words.minutes(each) + " each: a third of a student's usual time."));
+        }
+        return new Preparation.Item(step.id(), step.title(), Duration.ZERO,
+                new Reason(Subject.PREPARATION, "Over before the class begins: start it "
+                        + Words.minutes(step.length()) + " ahead."));
+    }
+}

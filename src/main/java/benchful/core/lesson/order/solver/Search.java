@@ -1,0 +1,103 @@
+package benchful.core.lesson.order.solver;
+
+import benchful.core.lesson.order.Load;
+import benchful.core.lesson.order.Sequence;
+import benchful.core.lesson.order.model.Model;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
+import java.util.Optional;
+
+/**
+ * Minimises in turn the finish, the tutor's peak load and the idle time, each kept while the next is sought; at last every step
+ * begins as early as the order allows. One worker, a fixed seed and a limit in the solver's own count of work make the same request
+ * get the same plan on any machine; the clock ends the search only on a machine too busy to do the work in the time limit.
+ */
+final class Search {
+
+    /** @param starts best found, if any; @param bound no plan finishes before; @param impossible whether there is none */
+    record Found(Optional<long[]> starts, long bound, boolean impossible) {
+    }
+
+    private static final double SHARE_FOR_COMFORT = 0.1;
+    /**
+     * Units of the solver's work allowed per second; one core of 2024 was measured to do about 0.4. Half of that, so that a machine half
+     * as fast, or as busy, still ends the search by its work and not by the clock.
+     */
+    private static final double WORK_PER_SECOND = 0.2;
+
+    private final Model model;
+    private final double seconds;
+
+    Search(Model model, double seconds) {
+        this.model = model;
+        this.seconds = seconds;
+    }
+
+    /** @param known a sound plan to start from; @param bound no plan finishes before this */
+    Found run(Optional<long[]> known, long bound) {
+        Found shortest = known.filter(starts -> model.finish(starts) <= bound).map(starts -> new Found(known, bound, false))
+                .orElseGet(() -> shortest(known, bound));
+        return shortest.starts().map(starts -> new Found(Optional.of(comfortable(starts)), shortest.bound(), false)).orElse(shortest);
+    }
+
+    private Found shortest(Optional<long[]> known, long bound) {
+        SolverModel first = new SolverModel(model, model.horizon(), false);
+        first.finishBetween(bound, known.map(model::finish).orElse(model.horizon()));
+        known.ifPresent(first::hint);
+        first.minimiseFinish();
+        CpSolver solver = solver(seconds);
+        CpSolverStatus status = solve(solver, first);
+        if (status == CpSolverStatus.INFEASIBLE) {
+            return new Found(Optional.empty(), bound, true);
+        }
+        long proven = Math.max(bound, (long) Math.ceil(solver.bestObjectiveBound() - 1e-6));
+        return new Found(isFound(status) ? Optional.of(first.starts(solver)) : known, proven, false);
+    }
+
+    /** Of all plans that finish as soon: the least peak load where groups share the tutor, then the least idle time. */
+    private long[] comfortable(long[] starts) {
+        SolverModel second = new SolverModel(model, model.horizon(), false);
+        second.finishBetween(0, model.finish(starts));
+        long[] best = starts;
+        if (model.request().groups() > 1) {
+            second.hint(best);
+            IntVar peak = second.minimisePeak();
+            CpSolver solver = solver(seconds * SHARE_FOR_COMFORT);
+            if (isFound(solve(solver, second))) {
+                best = second.starts(solver);
+                second.solver().addLessOrEqual(peak, solver.value(peak));
+            }
+        }
+        return new Sequence(model, lessIdle(second, new Sequence(model, best).earliest())).earliest();
+    }
+
+    private long[] lessIdle(SolverModel second, long[] best) {
+        if (new Load(model, best).idle().isZero()) {
+            return best;
+        }
+        second.hint(best);
+        second.minimiseIdle();
+        CpSolver solver = solver(seconds * SHARE_FOR_COMFORT);
+        return isFound(solve(solver, second)) ? second.starts(solver) : best;
+    }
+
+    static CpSolverStatus solve(CpSolver solver, SolverModel model) {
+        CpSolverStatus status = solver.solve(model.solver());
+        if (status == CpSolverStatus.MODEL_INVALID) {
+            throw new IllegalStateException("The solver refuses the model: " + model.solver().validate());
+        }
+        return status;
+    }
+
+    private static boolean isFound(CpSolverStatus status) {
+        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+    }
+
+    static CpSolver solver(double seconds) {
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setLinearizationLevel(0)
+                .setMaxDeterministicTime(seconds * WORK_PER_SECOND).setMaxTimeInSeconds(seconds);
+        return solver;
+    }
+}

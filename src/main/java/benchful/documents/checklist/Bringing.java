@@ -1,0 +1,69 @@
+package benchful.documents.checklist;
+
+import benchful.core.needs.Take;
+import benchful.core.quantity.Quantity;
+import benchful.documents.parts.PrintSource;
+import benchful.plans.materials.kits.Kit;
+import benchful.venues.VenueSheet;
+import benchful.web.Formats;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What leaves the house: kits, bench materials, the tools that the room lacks, papers, and what the venue does not offer. */
+final class Bringing {
+    private final PrintSource source;
+    private final ToolNeeds tools;
+
+    Bringing(PrintSource source, ToolNeeds tools) {
+        this.source = source;
+        this.tools = tools;
+    }
+
+    ChecklistSheet.Section section() {
+        List<ChecklistSheet.Item> items = new ArrayList<>();
+        items.add(kits());
+        source.materials().bench().forEach(content -> items.add(ChecklistSheet.Item.noted(
+                "For the bench: %s %s".formatted(Formats.words(content.amount()), content.material()), content.note() == null ? "" : content.note())));
+        reserve(items);
+        tools.all().stream().filter(need -> need.brought() > 0 || need.there() == 0).forEach(need -> items.add(tool(need)));
+        items.add(ChecklistSheet.Item.of("A finished piece to show, handouts, labels, register, this list, a clock and pens."));
+        items.addAll(SafetyItems.gear(source));
+        venue(items);
+        return new ChecklistSheet.Section("Packing", "", items);
+    }
+
+    private ChecklistSheet.Item kits() {
+        long spares = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.SPARE).count();
+        long own = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.DEMONSTRATION).count();
+        int students = source.materials().kits().size() - (int) (spares + own);
+        return ChecklistSheet.Item.of("%s for students%s%s.".formatted(Formats.counted(students, "kit"),
+                own == 0 ? "" : ", one for the demonstration", spares == 0 ? "" : ", " + Formats.counted((int) spares, "spare")));
+    }
+
+    private void reserve(List<ChecklistSheet.Item> items) {
+        boolean some = source.materials().materials().stream().map(material -> material.need().waste()).anyMatch((Quantity waste) -> waste.signum() > 0);
+        if (some) {
+            items.add(ChecklistSheet.Item.of("The reserve for spoilt pieces, by the last column of the packing list."));
+        }
+    }
+
+    private static ChecklistSheet.Item tool(ToolNeeds.Need need) {
+        int bring = need.brought() > 0 ? need.brought() : Math.max(1, need.wanted());
+        String room = need.room() > 0 ? "The room has %d.".formatted(need.room()) : need.brought() > 0 ? "" : "The room has none.";
+        return ChecklistSheet.Item.noted("%d × %s".formatted(bring, need.tool()), room);
+    }
+
+    private void venue(List<ChecklistSheet.Item> items) {
+        VenueSheet venue = source.file().venue();
+        if (venue == null) {
+            items.add(ChecklistSheet.Item.of("The venue is not chosen yet: ask for sockets, water, ventilation and first aid."));
+            return;
+        }
+        if (!Boolean.TRUE.equals(venue.firstAid())) {
+            items.add(ChecklistSheet.Item.of("A first aid kit: the venue has none that we know of."));
+        }
+        if (!Boolean.TRUE.equals(venue.water())) {
+            items.add(ChecklistSheet.Item.of("Water in a canister and something to wash hands with: the venue has no tap that we know of."));
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package benchful.documents.checklist;
+
+import benchful.documents.lists.PlanTable;
+import benchful.documents.lists.PlanTables;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Stylesheet;
+import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.parts.PrintedSigns;
+import benchful.documents.parts.SheetHead;
+import benchful.web.Formats;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Fills the tutor's checklist from its parts. */
+public final class Checklists {
+    private Checklists() {}
+
+    public static ChecklistSheet sheet(PrintSource source, PrintOptions options, PictureBag bag) {
+        ToolNeeds tools = new ToolNeeds(source.file());
+        List<ChecklistSheet.Section> sections = new ArrayList<>();
+        sections.add(new DaysBefore(source, options).section());
+        sections.add(new Bringing(source, tools).section());
+        sections.add(new SettingOut(source, tools).section());
+        sections.add(SafetyItems.briefing(source, new PrintedSigns(bag)));
+        if (source.lesson() != null) {
+            sections.add(During.section(source));
+        }
+        sections.add(Closing.section(source, tools));
+        List<SheetHead.Bookmark> bookmarks = new ArrayList<>();
+        for (int i = 0; i < sections.size(); i++) {
+            bookmarks.add(new SheetHead.Bookmark(sections.get(i).title(), "section" + (i + 1)));
+        }
+        PlanTable plan = source.lesson() == null ? null : new PlanTables(source).upright(bag, options.version());
+        if (plan != null) {
+            bookmarks.add(new SheetHead.Bookmark("Timed plan", "timed"));
+        }
+        SheetHead head = SheetHead.of(source, "Tutor's checklist: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
+                options.paper(), options.version(), bookmarks);
+        return new ChecklistSheet(head, summary(source), sections, plan);
+    }
+
+    private static String summary(PrintSource source) {
+        String helpers = source.file().setup().helpers() == 0 ? "" : ", " + Formats.counted(source.file().setup().helpers(), "helper");
+        return "%s, %s%s. Project: %s.".formatted(Formats.counted(source.file().setup().headcount(), "student"),
+                Formats.word(source.file().setup().level()), helpers, source.file().project().name());
+    }
+}

@@ -1,0 +1,2 @@
+/** The tutor's checklist, from the days before to the last look round. */
+package benchful.documents.checklist;

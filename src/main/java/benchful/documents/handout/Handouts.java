@@ -1,0 +1,174 @@
+package benchful.documents.handout;
+
+import benchful.core.quantity.Quantity;
+import benchful.core.sizing.Strand;
+import benchful.documents.paper.Millimetres;
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Stylesheet;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.Amounts;
+import benchful.documents.parts.HazardUse;
+import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.parts.PrintedSigns;
+import benchful.documents.parts.SheetHead;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.kits.Kit;
+import benchful.plans.materials.sizes.SizedPiece;
+import benchful.plans.pictures.StrandPicture;
+import benchful.projects.Measure;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Tool;
+import benchful.projects.pictures.Picture;
+import benchful.web.Formats;
+import benchful.web.Markdown;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Fills handouts: one for a size, or one for a student with name, own size and own texts. */
+public final class Handouts {
+    private static final int TALLEST_ROWS = 12;
+
+    private final PrintSource source;
+    private final PrintOptions options;
+    private final ProjectSheet project;
+    private final Amounts amounts;
+
+    public Handouts(PrintSource source, PrintOptions options) {
+        this.source = source;
+        this.options = options;
+        this.project = source.file().project();
+        this.amounts = Amounts.on(options.paper());
+    }
+
+    /** @param reader whom it is for */
+    public HandoutSheet sheet(Reader reader, PictureBag bag) {
+        MaterialsPlan.SizeTaken size = size(reader.size());
+        PrintedSigns signs = new PrintedSigns(bag);
+        HandoutSteps steps = new HandoutSteps(source, bag, signs, reader.leftHanded());
+        List<HandoutSheet.FullSize> strands = strands(size.piece(), bag);
+        String address = options.address() == null ? "" : options.address() + reader.address();
+        return new HandoutSheet(
+                head(reader, !strands.isEmpty()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
+                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), lines(reader.kit()), lines(reader.bench()), tools(), steps.all(), strands,
+                cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
+                address.isEmpty() ? null : bag.code("handout-code", address), address);
+    }
+
+    /**
+     * Whom a handout is for.
+     *
+     * @param name and seat; empty for anybody
+     * @param kit what they find in their kit
+     * @param bench their part of what waits on the bench
+     * @param version as they asked for it
+     * @param address path of this handout under the class's address
+     */
+    public record Reader(String name, String size, List<Kit.Content> kit, List<Kit.Content> bench, boolean leftHanded, Version version, String address) {
+        String forWhom() {
+            return name.isEmpty() ? "" : "for " + name;
+        }
+
+        /** In a list of handouts. */
+        public String title() {
+            return name.isEmpty() ? "Size " + size : "%s, size %s".formatted(name, size);
+        }
+    }
+
+    private String about() {
+        return source.meetings().isEmpty() ? source.title() : source.title() + ", " + source.meetings();
+    }
+
+    private SheetHead head(Reader reader, boolean strands) {
+        List<SheetHead.Bookmark> bookmarks = new ArrayList<>();
+        bookmarks.add(new SheetHead.Bookmark(project.name(), "top"));
+        bookmarks.add(new SheetHead.Bookmark("What you have", "kit"));
+        bookmarks.add(new SheetHead.Bookmark("Step by step", "steps"));
+        if (strands) {
+            bookmarks.add(new SheetHead.Bookmark("At full size", "strand"));
+        }
+        bookmarks.add(new SheetHead.Bookmark("Keep safe", "safety"));
+        bookmarks.add(new SheetHead.Bookmark("At home", "home"));
+        String title = "%s: handout, size %s%s".formatted(project.name(), reader.size(), reader.forWhom().isEmpty() ? "" : ", " + reader.forWhom());
+        return SheetHead.of(source, title, Stylesheet.of(options.paper(), reader.version()), options.paper(), reader.version(), bookmarks);
+    }
+
+    private MaterialsPlan.SizeTaken size(String name) {
+        return source.materials().sizes().stream().filter(size -> size.name().equals(name)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("Nobody in this class makes the size “%s”.".formatted(name)));
+    }
+
+    private List<HandoutSheet.Fact> facts(SizedPiece piece) {
+        List<HandoutSheet.Fact> facts = new ArrayList<>();
+        for (Measure measure : project.measures()) {
+            Quantity value = piece.values().get(measure.name());
+            if (value != null) {
+                facts.add(new HandoutSheet.Fact(measure.label(), amounts.asWritten(value)));
+            }
+        }
+        for (Strand strand : piece.strands().values()) {
+            facts.add(new HandoutSheet.Fact("Comes out at", amounts.words(strand.length())));
+            facts.add(new HandoutSheet.Fact("Beads", String.valueOf(strand.beads().size())));
+            if (strand.knots() > 0) {
+                facts.add(new HandoutSheet.Fact("Knots", String.valueOf(strand.knots())));
+            }
+        }
+        return facts;
+    }
+
+    private HandoutSheet.Figure cover(PictureBag bag) {
+        Picture cover = source.pictures().get("cover");
+        return cover == null ? null : new HandoutSheet.Figure(bag.picture(cover), words(cover.alt(), project.name()));
+    }
+
+    private List<HandoutSheet.KitLine> lines(List<Kit.Content> contents) {
+        return contents.stream().map(this::line).toList();
+    }
+
+    private HandoutSheet.KitLine line(Kit.Content content) {
+        String chosen = content.detail() != null ? content.detail() : content.open() == null ? "" : "your choice of " + content.open();
+        return new HandoutSheet.KitLine(amounts.words(content), content.material(), chosen);
+    }
+
+    private List<String> tools() {
+        return project.tools().stream().map(Tool::name).toList();
+    }
+
+    private List<HandoutSheet.FullSize> strands(SizedPiece piece, PictureBag bag) {
+        List<HandoutSheet.FullSize> all = new ArrayList<>();
+        for (Map.Entry<String, Strand> entry : piece.strands().entrySet()) {
+            StrandPicture picture = new StrandPicture(entry.getValue(), options.paper().width() - 32, options.paper() == Paper.LETTER);
+            List<StrandPicture.Row> rows = picture.rows();
+            if (rows.size() <= TALLEST_ROWS) {
+                all.add(fullSize(entry.getKey(), entry.getValue(), picture, rows, bag));
+            }
+        }
+        return all;
+    }
+
+    private HandoutSheet.FullSize fullSize(String name, Strand strand, StrandPicture picture, List<StrandPicture.Row> rows, PictureBag bag) {
+        List<HandoutSheet.FullRow> figures = new ArrayList<>();
+        for (StrandPicture.Row row : rows) {
+            String drawing = bag.drawing("strand-%s-%d".formatted(name, figures.size()), row.svg());
+            figures.add(new HandoutSheet.FullRow(drawing, Millimetres.words(picture.width()), Millimetres.words(row.height()), row.words()));
+        }
+        List<HandoutSheet.Legend> legend = new ArrayList<>();
+        for (String kind : picture.kinds()) {
+            legend.add(new HandoutSheet.Legend(bag.drawing("bead-%s-%d".formatted(name, legend.size()), picture.sample(kind)), strand.counts().get(kind) + " " + kind));
+        }
+        return new HandoutSheet.FullSize(Formats.number(java.math.BigDecimal.valueOf(strand.beads().size()), 0) + " beads", strand.knots() > 0, figures, legend);
+    }
+
+    private List<HandoutSheet.Caution> cautions(PrintedSigns signs) {
+        return new HazardUse(source.file()).all().stream().map(source::hazard).flatMap(Optional::stream)
+                .map(hazard -> new HandoutSheet.Caution(hazard.name(), hazard.cautions().stream().limit(3).toList(), signs.of(hazard)))
+                .toList();
+    }
+
+    private static String words(String text, String otherwise) {
+        return text == null || text.isBlank() ? otherwise : text;
+    }
+}

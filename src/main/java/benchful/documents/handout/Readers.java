@@ -1,0 +1,58 @@
+package benchful.documents.handout;
+
+import benchful.classes.ClassSetup;
+import benchful.core.needs.Take;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.PrintSource;
+import benchful.plans.materials.kits.Kit;
+import benchful.projects.MaterialLine;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** For whom handouts are printed: each student, or anybody who makes a size. */
+public final class Readers {
+    private Readers() {}
+
+    /** Where the handout of a kit is found under the class's address. */
+    public static String path(Kit kit) {
+        return "/handout.pdf?kit=" + kit.number();
+    }
+
+    /** One for each kit that somebody takes home; left-handed texts and large print for those who asked. */
+    public static List<Handouts.Reader> eachKit(PrintSource source, Version version) {
+        return source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.STUDENT).map(kit -> of(source, kit, version)).toList();
+    }
+
+    /** For one kit, whoever it is for. */
+    public static Handouts.Reader of(PrintSource source, Kit kit, Version version) {
+        ClassSetup.Student student = student(source, kit);
+        boolean leftHanded = student != null && Boolean.TRUE.equals(student.leftHanded());
+        boolean large = student != null && Boolean.TRUE.equals(student.largePrint());
+        String seat = kit.seat() == null ? "" : ", seat " + kit.seat();
+        return new Handouts.Reader(kit.title() + seat, kit.size(), kit.contents(), kit.bench(), leftHanded, large ? Version.LARGE : version, path(kit));
+    }
+
+    /** One for each size, for anybody: the contents are the first such kit's, its choices left open. */
+    public static List<Handouts.Reader> eachSize(PrintSource source, Version version) {
+        Map<String, Handouts.Reader> readers = new LinkedHashMap<>();
+        for (Kit kit : source.materials().kits()) {
+            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(content -> open(source, content)).toList(), kit.bench(), false, version, path(kit)));
+        }
+        return List.copyOf(readers.values());
+    }
+
+    /** Where another material was chosen, the project's own stands for the choice. */
+    private static Kit.Content open(PrintSource source, Kit.Content content) {
+        String material = source.file().project().materials().stream().filter(line -> line.offered().contains(content.material()))
+                .map(MaterialLine::material).findFirst().orElse(content.material());
+        return new Kit.Content(content.choice() == null ? content.material() : material, content.amount(), content.pieces(), content.each(), content.rectangle(),
+                content.choice(), null, content.insteadOf(), content.note());
+    }
+
+    /** What is known of the student a kit is for; null for anybody. */
+    public static ClassSetup.Student student(PrintSource source, Kit kit) {
+        return source.file().setup().students().stream()
+                .filter(student -> student.name() != null && student.name().equals(kit.name())).findFirst().orElse(null);
+    }
+}

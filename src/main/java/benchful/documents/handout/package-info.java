@@ -1,0 +1,2 @@
+/** What a student takes home. */
+package benchful.documents.handout;

@@ -1,0 +1,164 @@
+package benchful.documents.labels;
+
+import benchful.core.needs.Take;
+import benchful.documents.handout.Readers;
+import benchful.documents.paper.LabelKind;
+import benchful.documents.paper.LabelSetting;
+import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.Millimetres;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Stylesheet;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.Amounts;
+import benchful.documents.parts.HazardNote;
+import benchful.documents.parts.HazardUse;
+import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.parts.SheetHead;
+import benchful.hazards.HazardSheet;
+import benchful.hazards.Signs;
+import benchful.plans.materials.kits.Kit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Fills sheets of labels, one for each kit or each student's seat, from the position where the sheet's first label is left. */
+public final class Labels {
+    private static final int SHEETS_IN_A_BUNDLE = 6;
+
+    private final PrintSource source;
+    private final PrintOptions options;
+    private final LabelSetting setting;
+    private final List<Kit> kits;
+    private final LabelFitter fitter;
+
+    public Labels(PrintSource source, PrintOptions options) {
+        this.source = source;
+        this.options = options;
+        this.setting = options.labels();
+        this.kits = source.materials().kits().stream().filter(kit -> setting.kind() != LabelKind.SEATS || kit.taker() == Take.Taker.STUDENT).toList();
+        int most = setting.kind() == LabelKind.KITS ? kits.stream().mapToInt(kit -> signs(kit).size()).max().orElse(0) : 0;
+        this.fitter = new LabelFitter(setting.sheet(), options.address() != null, most);
+    }
+
+    /** How many bundles of sheets there are: a few at a time are typeset much faster than hundreds. */
+    public int bundles() {
+        return (sheets() - 1) / SHEETS_IN_A_BUNDLE + 1;
+    }
+
+    /** @param bundle from 0 */
+    public LabelsSheet bundle(int bundle, PictureBag bag) {
+        LabelSheet sheet = setting.sheet();
+        List<LabelsSheet.Page> pages = new ArrayList<>();
+        for (int page = bundle * SHEETS_IN_A_BUNDLE; page < end(bundle); page++) {
+            int first = page * sheet.perPage();
+            List<LabelsSheet.Label> labels = IntStream.range(Math.max(first, skipped()), Math.min(first + sheet.perPage(), end()))
+                    .mapToObj(position -> label(position, bag)).toList();
+            pages.add(new LabelsSheet.Page("Sheet " + (page + 1), labels));
+        }
+        return new LabelsSheet(head(), Millimetres.words(sheet.paper().width()), Millimetres.words(sheet.paper().height() - 0.2), pages);
+    }
+
+    /** "Sheets 7 to 12". */
+    public String name(int bundle) {
+        int first = bundle * SHEETS_IN_A_BUNDLE + 1;
+        return first == end(bundle) ? "Sheet " + first : "Sheets %d to %d".formatted(first, end(bundle));
+    }
+
+    /** Behind the last sheet of a bundle, counted from 0. */
+    private int end(int bundle) {
+        return Math.min(sheets(), (bundle + 1) * SHEETS_IN_A_BUNDLE);
+    }
+
+    private int sheets() {
+        return Math.max(1, (end() - 1) / setting.sheet().perPage() + 1);
+    }
+
+    /** Positions run on over all sheets, from 0; this is the first behind the last label. */
+    private int end() {
+        return test() ? setting.sheet().perPage() : skipped() + kits.size();
+    }
+
+    private int skipped() {
+        return test() ? 0 : setting.start() - 1;
+    }
+
+    /** What the label of a kit says. */
+    KitLabel label(Kit kit) {
+        Amounts amounts = Amounts.briefly(setting.sheet().paper());
+        List<String> contents = kit.contents().stream()
+                .map(content -> amounts.words(content) + " " + content.material() + (content.detail() == null ? "" : ", " + content.detail())).toList();
+        List<String> cautions = hazards(kit).map(hazard -> hazard.name().toLowerCase(Locale.ROOT)).toList();
+        String seat = kit.seat() == null ? "" : "Seat " + kit.seat() + " · ";
+        return new KitLabel(kit.title(), seat + kit.size() + " · " + source.file().project().name(), contents, cautions);
+    }
+
+    private SeatLabel seat(Kit kit) {
+        return new SeatLabel(kit.title(), kit.seat() == null ? "" : "Seat " + kit.seat(), kit.size() + " · " + source.file().project().name());
+    }
+
+    /** What the code opens; empty for no code. */
+    private String address(Kit kit) {
+        return options.address() == null ? "" : options.address() + Readers.path(kit);
+    }
+
+    private boolean test() {
+        return setting.kind() == LabelKind.TEST;
+    }
+
+    private Stream<HazardNote> hazards(Kit kit) {
+        List<String> names = kit.contents().stream().map(Kit.Content::material).toList();
+        return new HazardUse(source.file()).ofMaterials(names).stream().map(source::hazard).flatMap(Optional::stream);
+    }
+
+    /** The signs that are drawn, of all that a kit holds, each once. */
+    private List<HazardSheet.Sign> signs(Kit kit) {
+        return hazards(kit).flatMap(hazard -> hazard.signs().stream()).distinct().filter(sign -> Signs.svg(sign.code()).isPresent()).toList();
+    }
+
+    private List<LabelsSheet.Sign> placed(List<HazardSheet.Sign> signs, PictureBag bag) {
+        return IntStream.range(0, Math.min(signs.size(), fitter.signs())).mapToObj(i -> {
+            LabelFitter.Place place = fitter.sign(i);
+            String picture = bag.stampedSign(signs.get(i).code(), Signs.svg(signs.get(i).code()).orElseThrow());
+            return new LabelsSheet.Sign(picture, signs.get(i).code() + " " + signs.get(i).name(), Millimetres.words(place.left()), Millimetres.words(place.top()), Millimetres.words(place.size()));
+        }).toList();
+    }
+
+    private SheetHead head() {
+        String title = setting.kind().title() + ": " + source.title();
+        return SheetHead.of(source, title, Stylesheet.bare(setting.sheet().paper()), setting.sheet().paper(), Version.NORMAL, List.of());
+    }
+
+    private LabelsSheet.Label label(int position, PictureBag bag) {
+        if (test()) {
+            return outline(position);
+        }
+        Kit kit = kits.get(position - skipped());
+        List<LabelFitter.Text> texts = setting.kind() == LabelKind.SEATS ? fitter.fit(seat(kit)) : fitter.fit(label(kit));
+        List<HazardSheet.Sign> signs = setting.kind() == LabelKind.SEATS ? List.of() : signs(kit);
+        String address = address(kit);
+        String code = fitter.code() == 0 ? null : bag.code("kit-" + kit.number(), address);
+        return placed(position % setting.sheet().perPage(), texts.stream().map(Labels::text).toList(), code, address, placed(signs, bag), false);
+    }
+
+    /** An outline with its position in it, to hold behind a sheet against the light. */
+    private LabelsSheet.Label outline(int position) {
+        List<String> lines = position == 0 ? List.of("1", setting.sheet().title(), "Hold this page behind a label sheet", "against the light.")
+                : List.of(String.valueOf(position + 1));
+        return placed(position, List.of(new LabelsSheet.Text(false, "8", "10", lines)), null, "", List.of(), true);
+    }
+
+    private LabelsSheet.Label placed(int position, List<LabelsSheet.Text> texts, String code, String address, List<LabelsSheet.Sign> signs, boolean outline) {
+        LabelSheet sheet = setting.sheet();
+        return new LabelsSheet.Label(Millimetres.words(sheet.x(position) + setting.right()), Millimetres.words(sheet.y(position) + setting.down()),
+                Millimetres.words(sheet.width()), Millimetres.words(sheet.height()), Millimetres.words(fitter.edge()), texts, code,
+                Millimetres.words(fitter.code()), address, signs, outline);
+    }
+
+    private static LabelsSheet.Text text(LabelFitter.Text text) {
+        return new LabelsSheet.Text(text.bold(), Millimetres.words(text.size()), Millimetres.words(text.leading()), text.lines());
+    }
+}

@@ -1,0 +1,88 @@
+package benchful.documents.parts;
+
+import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Extent;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.documents.paper.Paper;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.kits.Kit;
+import benchful.web.Formats;
+import java.math.RoundingMode;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Amounts as a hand at the bench measures them: lengths in millimetres below 10 cm, then centimetres, then metres. On US Letter,
+ * or where an amount was written in US customary units, those come first.
+ */
+public final class Amounts {
+    private static final Set<Unit> CUSTOMARY = Set.of(Unit.INCH, Unit.FOOT, Unit.YARD, Unit.OUNCE, Unit.POUND, Unit.FLUID_OUNCE, Unit.SQUARE_INCH);
+
+    private final Paper paper;
+    private final boolean brief;
+
+    private Amounts(Paper paper, boolean brief) {
+        this.paper = paper;
+        this.brief = brief;
+    }
+
+    public static Amounts on(Paper paper) {
+        return new Amounts(paper, false);
+    }
+
+    /** Where there is room for one unit only. */
+    public static Amounts briefly(Paper paper) {
+        return new Amounts(paper, true);
+    }
+
+    public String words(Quantity amount) {
+        if (CUSTOMARY.contains(amount.unit())) {
+            return Formats.words(amount);
+        }
+        String metric = Formats.measured(amount);
+        return paper == Paper.LETTER ? customary(amount, metric) : metric;
+    }
+
+    /** In the unit it was written in, so that measures of one piece read alike. */
+    public String asWritten(Quantity amount) {
+        String written = Formats.words(amount);
+        return paper == Paper.LETTER && !CUSTOMARY.contains(amount.unit()) ? customary(amount, written) : written;
+    }
+
+    /** "54", "2 x 10 mm", "1.24 m". */
+    public String words(Kit.Content content) {
+        if (content.pieces() == null) {
+            return words(content.amount());
+        }
+        return "%d × %s".formatted(content.pieces(), content.rectangle() == null ? words(content.each()) : words(content.rectangle()));
+    }
+
+    /** "black 1.6 m, green 80 cm": what students chose of a material; empty where there is no choice. */
+    public String chosen(MaterialsPlan.MaterialPlan material) {
+        return material.chosen().entrySet().stream().map(entry -> entry.getKey() + " " + words(entry.getValue())).collect(Collectors.joining(", "));
+    }
+
+    /** Rectangles in millimetres, as they are marked out: "102 × 76 mm". */
+    public String words(Extent rectangle) {
+        String metric = Formats.words(new Extent(rectangle.length().in(Unit.MM).rounded(1, RoundingMode.HALF_UP), rectangle.width().in(Unit.MM).rounded(1, RoundingMode.HALF_UP)));
+        if (paper != Paper.LETTER && rectangle.length().unit() != Unit.INCH) {
+            return metric;
+        }
+        String inches = Formats.words(new Extent(rectangle.length().in(Unit.INCH), rectangle.width().in(Unit.INCH)));
+        return brief ? inches : "%s (%s)".formatted(inches, metric);
+    }
+
+    private String customary(Quantity amount, String metric) {
+        Unit unit = Unit.PIECE;
+        if (amount.dimension().equals(Dimension.LENGTH)) {
+            unit = amount.compareTo(Quantity.of(3, Unit.YARD)) < 0 ? Unit.INCH : Unit.YARD;
+        } else if (amount.dimension().equals(Dimension.MASS)) {
+            unit = Unit.OUNCE;
+        } else if (amount.dimension().equals(Dimension.VOLUME)) {
+            unit = Unit.FLUID_OUNCE;
+        }
+        String words = unit == Unit.PIECE ? metric : Formats.words(amount.in(unit)).replace("floz", "fl oz");
+        return brief || unit == Unit.PIECE ? words : "%s (%s)".formatted(words, metric);
+    }
+}

@@ -1,0 +1,69 @@
+package benchful.documents.parts;
+
+import benchful.assessments.AssessmentPrint;
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.core.lesson.LessonPlan;
+import benchful.plans.ClassPlan;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.projects.pictures.Picture;
+import benchful.web.Formats;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What print-outs are filled from.
+ *
+ * @param pictures of the project, by name, with their content
+ * @param hazards what is said of each hazard that the class meets, by id
+ * @param assessment of its risks; null where that is not what is printed
+ */
+public record PrintSource(
+        ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment) {
+    public PrintSource {
+        pictures = Map.copyOf(pictures);
+        hazards = Map.copyOf(hazards);
+    }
+
+    /** Null where the steps, tools and hours contradict each other. */
+    public LessonPlan lesson() {
+        return plan.lesson();
+    }
+
+    public MaterialsPlan materials() {
+        return plan.materials();
+    }
+
+    public String title() {
+        String own = file.setup().title();
+        return own == null || own.isBlank() ? file.project().name() : own;
+    }
+
+    /** "Sat 6 Mar 2027, 13:00 to 17:45"; with more meetings, how many there are. */
+    String when() {
+        List<ClassSetup.Meeting> meetings = file.setup().meetings();
+        if (meetings.isEmpty()) {
+            return "";
+        }
+        return meetings.size() == 1 ? hours(meetings.get(0)) : hours(meetings.get(0)) + ", first of %d meetings".formatted(meetings.size());
+    }
+
+    /** All of them: "Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30". */
+    public String meetings() {
+        return file.setup().meetings().stream().map(PrintSource::hours).collect(Collectors.joining("; "));
+    }
+
+    private static String hours(ClassSetup.Meeting meeting) {
+        return "%s, %s to %s".formatted(Formats.words(meeting.date()), Formats.words(meeting.starts()), Formats.words(meeting.ends()));
+    }
+
+    String where() {
+        return file.venue() == null ? "" : file.venue().name();
+    }
+
+    public Optional<HazardNote> hazard(String id) {
+        return Optional.ofNullable(hazards.get(id));
+    }
+}

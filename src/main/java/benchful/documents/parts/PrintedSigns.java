@@ -1,0 +1,22 @@
+package benchful.documents.parts;
+
+import benchful.hazards.HazardSheet;
+import benchful.hazards.Signs;
+
+/** Puts the signs that hazards call for on paper. */
+public final class PrintedSigns {
+    private final PictureBag bag;
+
+    public PrintedSigns(PictureBag bag) {
+        this.bag = bag;
+    }
+
+    /** The signs of a workplace first, then the pictograms on the bottle. */
+    public Signage of(HazardNote hazard) {
+        return new Signage(hazard.signs().stream().map(this::sign).toList());
+    }
+
+    private Signage.Sign sign(HazardSheet.Sign sign) {
+        return new Signage.Sign(Signs.svg(sign.code()).map(svg -> bag.sign(sign.code(), svg)).orElse(null), sign.code(), sign.name());
+    }
+}

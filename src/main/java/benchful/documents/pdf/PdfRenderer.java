@@ -1,0 +1,127 @@
+package benchful.documents.pdf;
+
+import com.openhtmltopdf.extend.FSStream;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
+
+/**
+ * Typesets a manuscript as a tagged PDF (PDF/UA-1 structure, with title, language and bookmarks) with its fonts embedded.
+ * A letter that no font has prints as an empty box. Nothing is fetched from anywhere but the manuscript.
+ */
+public final class PdfRenderer {
+    private static final String MISSING = "\u25A1";
+    /** The engine takes its base font, which has size 1, for one of size 12, and sets letters of just this size in a drawing as specks. */
+    private static final Pattern TWELVE = Pattern.compile("(?<before>font-size\\s*+[=:]\\s*+[\"']?+\\s*+)12(?:\\.0*+)?+(?=\\s*+(?:px)?+\\s*+[\"';}])");
+
+    private static final Pattern HEAD = Pattern.compile("<(?:[A-Za-z_][\\w.-]*+:)?+svg\\s");
+
+    static {
+        XRLog.setLoggingEnabled(false);
+        FontMappers.set(new CarriedFontMapper());
+    }
+
+    /** Ordinary drawings take less than a tenth of a second. */
+    private static final Duration LONGEST_DRAWING = Duration.ofSeconds(8);
+
+    private final Duration longestDrawing;
+
+    public PdfRenderer() {
+        this(LONGEST_DRAWING);
+    }
+
+    PdfRenderer(Duration longestDrawing) {
+        this.longestDrawing = longestDrawing;
+    }
+
+    /**
+     * A drawing of the project that can't be drawn within bounds is left out and named; a second one takes the project's other
+     * drawings with it, so that a print-out of many such drawings ends too.
+     *
+     * @param out is written to but not closed
+     */
+    public void write(Manuscript manuscript, OutputStream out) throws IOException {
+        Manuscript rest = manuscript;
+        for (Map.Entry<String, byte[]> picture : manuscript.pictures().entrySet()) {
+            rest = picture.getValue().length == 0 ? rest.without(picture.getKey()) : rest;
+        }
+        Typesetting typesetting = new Typesetting(this, rest, longestDrawing);
+        for (int failed = 0; typesetting.undrawn().isPresent() && !rest.drawings().isEmpty(); failed++) {
+            for (String drawing : failed == 0 ? List.of(typesetting.undrawn().get()) : rest.drawings()) {
+                rest = rest.without(drawing);
+            }
+            typesetting = new Typesetting(this, rest, longestDrawing);
+        }
+        typesetting.writeTo(out);
+    }
+
+    /** @param watch is told which drawing is being drawn */
+    void typeset(Manuscript manuscript, DrawingWatch watch, OutputStream out) throws IOException {
+        try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
+            PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.usePdfUaAccessibility(true);
+            builder.withProducer("Benchful");
+            builder.useReplacementText(MISSING);
+            builder.useSVGDrawer(new WatchedDrawer(drawings, watch));
+            builder.useUnicodeLineBreaker(new LineBreaks());
+            fonts(builder);
+            builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith(Manuscript.SCHEME + ":"),
+                    ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+            builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith(Manuscript.SCHEME + ":"),
+                    ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
+            builder.useProtocolsStreamImplementation(uri -> new Picture(manuscript, uri), Manuscript.SCHEME);
+            builder.withHtmlContent(manuscript.xhtml(), null);
+            builder.toStream(out);
+            builder.run();
+        }
+    }
+
+    private static void fonts(PdfRendererBuilder builder) {
+        EnumSet<FSFontUseCase> everywhere = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
+        for (PrintFonts.Face face : PrintFonts.FACES) {
+            builder.useFont(face.file().toFile(), face.family(), face.weight(), face.style(), true, everywhere);
+        }
+    }
+
+    private record Picture(Manuscript manuscript, String uri) implements FSStream {
+        @Override
+        public InputStream getStream() {
+            byte[] bytes = manuscript.pictures().get(uri.substring(Manuscript.SCHEME.length() + 1));
+            if (bytes == null) {
+                return InputStream.nullInputStream();
+            }
+            return new ByteArrayInputStream(uri.endsWith(".svg") ? named(legible(bytes)) : bytes);
+        }
+
+        private static String legible(byte[] svg) {
+            return TWELVE.matcher(new String(svg, StandardCharsets.UTF_8)).replaceAll("${before}12.01");
+        }
+
+        /** The engine hands on a drawing without its name. */
+        private byte[] named(String svg) {
+            String name = uri.substring(Manuscript.SCHEME.length() + 1);
+            String note = "$0%s=\"%s\" ".formatted(WatchedDrawer.NAME, name.replaceAll("[^A-Za-z0-9._-]", "_"));
+            return HEAD.matcher(svg).replaceFirst(note).getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public Reader getReader() {
+            return new InputStreamReader(getStream(), StandardCharsets.UTF_8);
+        }
+    }
+}

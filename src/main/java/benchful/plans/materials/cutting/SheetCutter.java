@@ -1,0 +1,80 @@
+package benchful.plans.materials.cutting;
+
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.StockPiece;
+import benchful.core.buying.Want;
+import benchful.core.cutting.CutSheet;
+import benchful.core.cutting.NotCuttable;
+import benchful.core.cutting.Rectangle;
+import benchful.core.cutting.SheetCuttingRequest;
+import benchful.core.cutting.SheetOutcome;
+import benchful.core.cutting.SheetPlan;
+import benchful.core.cutting.SheetStock;
+import benchful.core.cutting.patterns.Work;
+import benchful.core.cutting.sheets.SheetPlanner;
+import benchful.core.needs.Need;
+import benchful.core.quantity.Extent;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * Cuts a material from sheets. Offcuts are kept that hold the smallest rectangle asked for.
+ *
+ * <p>The rest of what is on hand is taken as whole sheets of the smallest on offer; what remains has no known shape and is not cut.
+ */
+final class SheetCutter extends StockCutter<Extent, SheetPlan> {
+    /** Stock is rounded to what can be measured; whole sheets stay whole [mm2]. */
+    private static final BigDecimal ROUNDED = BigDecimal.ONE;
+    private static final BigDecimal MOST_SHEETS = BigDecimal.valueOf(1_000);
+
+    SheetCutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Extent>> offers) {
+        super(material, need, currency, arriveBy, offers);
+    }
+
+    @Override
+    Attempt<SheetPlan> attempt(List<Extent> sheets, List<Extent> onHand, Work work) {
+        SheetOutcome outcome = SheetPlanner.plan(request(sheets.stream().map(sheet -> new SheetStock(sheet, cost(sheet))).toList(), onHand), work);
+        return outcome instanceof SheetPlan plan ? new Attempt<>(plan, plan.cost(), null) : new Attempt<>(null, null, ((NotCuttable) outcome).reason());
+    }
+
+    private SheetCuttingRequest request(List<SheetStock> stocks, List<Extent> onHand) {
+        List<Rectangle> pieces = need.cuts().stream().map(c -> new Rectangle(c.label(), c.rectangle(), c.grain(), c.count())).toList();
+        Rectangle smallest = pieces.stream().min(Comparator.comparing(p -> p.size().area())).orElseThrow();
+        Quantity loss = material.cutLoss() == null ? Quantity.zero(Unit.MM) : material.cutLoss();
+        return new SheetCuttingRequest(pieces, onHand, stocks, loss, smallest);
+    }
+
+    @Override
+    List<Extent> known() {
+        return Known.pieces(material).stream().map(StockPiece::sheet).toList();
+    }
+
+    @Override
+    List<Extent> rest() {
+        Quantity rest = known().stream().map(Extent::area).reduce(onHand(), Quantity::minus);
+        return offers.stream().map(Offer::size).min(Comparator.comparing(Extent::area)).map(each -> {
+            int number = rest.base().add(ROUNDED).max(BigDecimal.ZERO).divide(each.area().base(), 0, RoundingMode.FLOOR).min(MOST_SHEETS).intValueExact();
+            return Collections.nCopies(number, each);
+        }).orElse(List.of());
+    }
+
+    @Override
+    Map<Extent, Long> bought(SheetPlan plan) {
+        return plan.sheets().stream().filter(CutSheet::bought).collect(Collectors.groupingBy(CutSheet::size, LinkedHashMap::new, Collectors.counting()));
+    }
+
+    @Override
+    Cutting cutting(SheetPlan plan, List<Want> wants, List<Extent> onHand) {
+        return Cutting.of(plan, wants, CutUse.of(plan, onHand, onHand()));
+    }
+}

@@ -1,0 +1,81 @@
+package benchful.plans.pages;
+
+import benchful.catalogue.Material;
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.Supplier;
+import benchful.classes.ChoiceRules;
+import benchful.classes.ClassFile;
+import benchful.classes.CraftClass;
+import benchful.classes.SetupRules;
+import benchful.core.Fault;
+import benchful.projects.Project;
+import benchful.venues.Venue;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Stores a class from its file, with its project, room, materials and suppliers where none of that name is here yet; what is
+ * here stays as it is. Stock is not taken over: what lies on another's shelf does not lie on this one.
+ */
+@ApplicationScoped
+class ClassImport {
+    private final EntityManager database;
+    private final Clock clock;
+
+    ClassImport(EntityManager database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /** What keeps the file from being stored beside what is here; nothing where it can be. */
+    @Transactional
+    List<Fault> faults(ClassFile file) {
+        List<Fault> faults = new ArrayList<>();
+        if (file.setup().meetings().isEmpty()) {
+            faults.add(new Fault("/class/meetings", "Give the class at least one meeting."));
+        }
+        Project.byName(file.project().name()).ifPresent(here -> SetupRules.check(file.setup(), here.toSheet()).forEach(fault -> faults.add(new Fault(
+                "/class" + fault.pointer(), "With the project of this name that is here: " + fault.detail()))));
+        for (int i = 0; i < file.materials().size(); i++) {
+            faults.addAll(unsold(file, i));
+        }
+        ChoiceRules.unlisted(file.setup(), name -> file.materials().stream().anyMatch(m -> m.name().equals(name)) || Material.isListed(name))
+                .forEach(fault -> faults.add(new Fault("/class" + fault.pointer(), fault.detail())));
+        return faults;
+    }
+
+    private static List<Fault> unsold(ClassFile file, int material) {
+        List<String> sellers = Stream.concat(file.suppliers().stream().map(s -> s.name()), Supplier.all().stream().map(Supplier::name)).toList();
+        MaterialSheet sheet = file.materials().get(material);
+        List<Fault> faults = new ArrayList<>();
+        for (int offer = 0; offer < sheet.offers().size(); offer++) {
+            String seller = sheet.offers().get(offer).supplier();
+            if (sellers.stream().noneMatch(seller::equalsIgnoreCase)) {
+                faults.add(new Fault("/materials/%d/offers/%d/supplier".formatted(material, offer),
+                        "There is no supplier “%s” in the file or here.".formatted(seller)));
+            }
+        }
+        return faults;
+    }
+
+    /** @return the stored class's identifier */
+    @Transactional
+    long store(ClassFile file) {
+        file.suppliers().stream().filter(s -> Supplier.byName(s.name()).isEmpty()).forEach(s -> Supplier.stored(s, false));
+        file.materials().stream().filter(m -> Material.byName(m.name()).isEmpty())
+                .forEach(m -> Material.stored(m, name -> Supplier.byName(name).orElseThrow(), false, LocalDate.now(clock)));
+        database.flush();
+        Project project = Project.byName(file.project().name()).orElseGet(() -> Project.stored(file.project(), false, clock.instant()));
+        return CraftClass.brought(project, venue(file), file.setup()).id();
+    }
+
+    private static Venue venue(ClassFile file) {
+        return file.venue() == null ? null : Venue.byName(file.venue().name()).orElseGet(() -> Venue.stored(file.venue(), false));
+    }
+}

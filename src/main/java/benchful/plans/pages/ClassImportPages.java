@@ -1,0 +1,67 @@
+package benchful.plans.pages;
+
+import benchful.classes.ClassFile;
+import benchful.core.Fault;
+import benchful.plans.ClassFiles;
+import benchful.web.Pages;
+import benchful.web.forms.FileFault;
+import benchful.web.forms.SentForm;
+import benchful.web.forms.SheetReader;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
+
+/** Bringing a class in from its file, as its page exports it. */
+@Path("/classes/imports")
+@Produces(MediaType.TEXT_HTML)
+class ClassImportPages {
+    private final ClassFiles files;
+    private final ClassImport imports;
+
+    ClassImportPages(ClassFiles files, ClassImport imports) {
+        this.files = files;
+        this.imports = imports;
+    }
+
+    @CheckedTemplate(basePath = "plans")
+    static class Templates {
+        static native TemplateInstance imports(List<FileFault> faults);
+
+        private Templates() {}
+    }
+
+    @GET
+    public TemplateInstance show() {
+        return Templates.imports(List.of());
+    }
+
+    @POST
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    @Transactional
+    public Response create(MultipartFormDataInput input) {
+        SentForm form = SentForm.of(input);
+        if (!form.files().containsKey("file")) {
+            return faulty(FileFault.of("Choose a file first."));
+        }
+        SheetReader.Reading<ClassFile> reading = files.read(form.files().get("file").content());
+        if (reading instanceof SheetReader.Faulty<ClassFile> f) {
+            return faulty(FileFault.of(f));
+        }
+        ClassFile file = ((SheetReader.Read<ClassFile>) reading).sheet();
+        List<Fault> faults = imports.faults(file);
+        return faults.isEmpty() ? Pages.seeOther("/classes/" + imports.store(file)) : faulty(FileFault.of(faults));
+    }
+
+    private static Response faulty(List<FileFault> faults) {
+        return Pages.faulty(Templates.imports(faults));
+    }
+}

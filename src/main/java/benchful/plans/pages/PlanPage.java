@@ -1,0 +1,131 @@
+package benchful.plans.pages;
+
+import benchful.classes.ClassFile;
+import benchful.classes.CraftClass;
+import benchful.core.SkillLevel;
+import benchful.core.lesson.Block;
+import benchful.core.lesson.Lane;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.risk.Risk;
+import benchful.core.lesson.risk.Risk.BlockRisk;
+import benchful.plans.ClassPlan;
+import benchful.plans.StepNumbers;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.kits.Kit;
+import benchful.plans.pictures.PlanPicture;
+import benchful.plans.whatif.WhatIf;
+import benchful.projects.ProjectSheet;
+import benchful.web.Formats;
+import benchful.web.forms.SheetForm;
+import io.quarkus.qute.TemplateData;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * What the page of a class shows, from top to bottom as the tutor works.
+ *
+ * @param file as it is stored, or with what is tried
+ * @param tried what is tried and stored nowhere; null for the class as it is
+ * @param kept the change that was just kept and can be taken back; null where there is none
+ */
+@TemplateData
+public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, SheetForm form, Trial tried, Trial kept) {
+
+    public ProjectSheet project() {
+        return file.project();
+    }
+
+    public LessonPlan lesson() {
+        return plan.lesson();
+    }
+
+    public MaterialsPlan materials() {
+        return plan.materials();
+    }
+
+    /** What-ifs that its inputs are compared with; none on the class's own page. */
+    public List<WhatIf> compared() {
+        return List.of();
+    }
+
+    public String picture() {
+        return PlanPicture.of(plan).svg();
+    }
+
+    public List<String> levels() {
+        return SkillLevel.names();
+    }
+
+    public List<String> sizeNames() {
+        return file.project().sizes().stream().map(s -> s.name()).toList();
+    }
+
+    /** Kits with the same contents, shown once. */
+    @TemplateData
+    public record KitGroup(List<Kit> kits) {
+        public Kit first() {
+            return kits.get(0);
+        }
+
+        public String titles() {
+            return kits.stream().map(Kit::title).collect(Collectors.joining(", "));
+        }
+    }
+
+    public List<KitGroup> kitGroups() {
+        Map<List<Object>, List<Kit>> groups = plan.materials().kits().stream()
+                .collect(Collectors.groupingBy(kit -> List.of(kit.size(), kit.contents()), LinkedHashMap::new, Collectors.toList()));
+        return groups.values().stream().map(KitGroup::new).toList();
+    }
+
+    /** The steps that decide the end, one after the other: "1 Welcome (10 min), 3 Knot the strand (1 h 40 min)". */
+    public String chain() {
+        Map<String, Integer> numbers = StepNumbers.of(plan.lesson());
+        return plan.lesson().criticalChain().stream()
+                .map(b -> "%d %s (%s)".formatted(numbers.get(b.step()), b.title(), Formats.words(b.length()))).collect(Collectors.joining(", then "));
+    }
+
+    /**
+     * One block with the number it has in the picture.
+     *
+     * @param risk what the simulated classes came to; null where none were
+     */
+    @TemplateData
+    public record Line(int number, Block block, BlockRisk risk, int classes) {
+        /** Why it could start so much later, or not at all. */
+        public String slackReason() {
+            if (block.critical()) {
+                return "Each minute it starts later, the class ends later.";
+            }
+            return "It could start as late as %s, and all that follows would still end when it does now.".formatted(Formats.clock(block.start().plus(block.slack())));
+        }
+
+        public String riskReason() {
+            String left = risk.unfinished() < 0.005 ? "" : " On average %s of the students have not finished then.".formatted(Formats.percent(risk.unfinished()));
+            return "Of %d simulated classes half are through with it by %s, nine in ten by %s.%s"
+                    .formatted(classes, Formats.clock(risk.likelyEnd()), Formats.clock(risk.lateEnd()), left);
+        }
+
+        public boolean waits() {
+            return block.lane() != Lane.CLASS;
+        }
+
+        public boolean atHome() {
+            return block.lane() == Lane.HOME;
+        }
+    }
+
+    public List<Line> lines() {
+        Map<String, Integer> numbers = StepNumbers.of(plan.lesson());
+        return plan.lesson().blocks().stream().map(b -> line(b, numbers)).toList();
+    }
+
+    private Line line(Block block, Map<String, Integer> numbers) {
+        Risk risk = plan.risk();
+        BlockRisk simulated = risk == null ? null : risk.blocks().stream()
+                .filter(r -> r.step().equals(block.step()) && r.group() == block.group()).findFirst().orElse(null);
+        return new Line(numbers.get(block.step()), block, simulated, risk == null ? 0 : risk.classes());
+    }
+}

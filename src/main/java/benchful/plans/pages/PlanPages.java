@@ -1,0 +1,183 @@
+package benchful.plans.pages;
+
+import benchful.bin.Removals;
+import benchful.bin.Thing;
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.classes.CraftClass;
+import benchful.classes.SetupRules;
+import benchful.classes.SetupTarget;
+import benchful.plans.ClassFiles;
+import benchful.plans.ClassPlan;
+import benchful.plans.stored.PlanService;
+import benchful.plans.whatif.AdviceErrands;
+import benchful.plans.whatif.WhatIf;
+import benchful.stock.StockLedger;
+import benchful.web.Formats;
+import benchful.web.Pages;
+import benchful.web.forms.Difference;
+import benchful.web.forms.FormTree;
+import benchful.web.forms.SheetForm;
+import benchful.web.forms.SheetPost;
+import benchful.web.forms.SheetReader;
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The page of a class: will it fit, what to buy and pack, what to print; and the few inputs that are tried out most. */
+@Path("/classes/{id: \\d+}")
+@Produces(MediaType.TEXT_HTML)
+class PlanPages {
+    private final PlanService plans;
+    private final ClassFiles files;
+    private final StockLedger ledger;
+    private final AdviceErrands advice;
+    private final Removals removals;
+
+    PlanPages(PlanService plans, ClassFiles files, StockLedger ledger, AdviceErrands advice, Removals removals) {
+        this.plans = plans;
+        this.files = files;
+        this.ledger = ledger;
+        this.advice = advice;
+        this.removals = removals;
+    }
+
+    @CheckedTemplate(basePath = "plans")
+    static class Templates {
+        static native TemplateInstance show(PlanPage page);
+
+        private Templates() {}
+    }
+
+    /**
+     * @param tried as {@link WhatIf#sent}: shown as if it were so, and stored nowhere; none for the class as it is
+     * @param undo what takes the last change back, as {@link WhatIf#sent}, offered until the class is changed again
+     * @param version of the class after that change
+     */
+    @GET
+    public TemplateInstance show(@PathParam("id") long id, @QueryParam("tried") String tried, @QueryParam("undo") String undo,
+            @QueryParam("version") String version) {
+        Bench bench = new Bench(plans.craftClass(id).orElseThrow(NotFoundException::new));
+        boolean undoable = undo != null && Pages.number(version).equals(Optional.of(bench.craftClass.version()));
+        return tried == null ? bench.page(bench.form(), undoable ? bench.kept(WhatIf.read(undo)) : null) : bench.trial(WhatIf.read(tried));
+    }
+
+    /** Shows what the class would be with other values in the small form on its page; nothing is stored. */
+    @POST
+    @Path("trial")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response attempt(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
+        Bench bench = new Bench(plans.craftClass(id).orElseThrow(NotFoundException::new));
+        WhatIf whatIf = WhatIf.typed(typed, bench.stored);
+        if (bench.reading(whatIf) instanceof SheetReader.Faulty<ClassSetup> faulty) {
+            return Pages.faulty(bench.page(SheetForm.faulty(faulty.tree(), faulty.faults(), bench.craftClass.version()), null));
+        }
+        return Pages.seeOther("/classes/" + id + (whatIf.fields().isEmpty() ? "" : "?tried=" + whatIf.inAddress()));
+    }
+
+    /** All that the plan is computed from, in one file that {@code POST /api/plan} takes; pictures are named in it, not carried. */
+    @GET
+    @Path("file")
+    @Produces("application/yaml")
+    @Transactional
+    public Response file(@PathParam("id") long id) {
+        return Response.ok(files.yaml(plans.file(existing(id))))
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"class-%d.yaml\"".formatted(id))
+                .build();
+    }
+
+    /** Changes only what stands in the small form on the page, or what a suggestion or a what-if changes; all else stays. */
+    @POST
+    @Path("inputs")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response change(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
+        Bench bench = new Bench(existing(id));
+        WhatIf undo = WhatIf.typed(typed, bench.stored).reversed(bench.stored);
+        SetupTarget target = new SetupTarget(bench.craftClass, bench.craftClass.venue());
+        return new SheetPost<>(bench.reader, form -> bench.page(form, null)).changed(typed, new KeptChange(target, undo));
+    }
+
+    /** What it had reserved is released while the ledger still knows for which class that was. */
+    @POST
+    @Path("removal")
+    @Transactional
+    public Response delete(@PathParam("id") long id) {
+        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        Thing thing = new Thing("class", "%s, %s".formatted(craftClass.title(), Formats.words(craftClass.startsAt().toLocalDate())), "/classes/" + id);
+        return removals.remove(thing, "/classes", () -> {
+            ledger.reserve(id, Map.of(), "Released, as the class was removed");
+            craftClass.delete();
+        });
+    }
+
+    private static CraftClass existing(long id) {
+        return CraftClass.byId(id).orElseThrow(NotFoundException::new);
+    }
+
+    /** One class on its page. */
+    private final class Bench {
+        private final CraftClass craftClass;
+        private final SheetReader<ClassSetup> reader;
+        private final JsonNode stored;
+
+        Bench(CraftClass craftClass) {
+            this.craftClass = craftClass;
+            this.reader = SetupRules.reader(craftClass.project().toSheet());
+            this.stored = reader.written(craftClass.setup());
+        }
+
+        SheetReader.Reading<ClassSetup> reading(WhatIf whatIf) {
+            return reader.tree(whatIf.over(new FormTree(reader.schema()), stored));
+        }
+
+        SheetForm form() {
+            return SheetForm.of(stored, craftClass.version());
+        }
+
+        /** @param kept the change that can be taken back; null where there is none */
+        TemplateInstance page(SheetForm form, Trial kept) {
+            ClassFile file = plans.file(craftClass);
+            advice.keepOnlyFor(craftClass, file);
+            return Templates.show(new PlanPage(craftClass, file, plan(file), form, null, kept));
+        }
+
+        /** What can't be tried any more is told in the form. */
+        TemplateInstance trial(WhatIf whatIf) {
+            SheetReader.Reading<ClassSetup> reading = reading(whatIf);
+            if (reading instanceof SheetReader.Faulty<ClassSetup> faulty) {
+                return page(SheetForm.faulty(faulty.tree(), faulty.faults(), craftClass.version()), null);
+            }
+            ClassSetup setup = ((SheetReader.Read<ClassSetup>) reading).sheet();
+            List<Difference> changes = Difference.between(stored, reader.written(setup));
+            ClassFile file = plans.file(craftClass).with(setup);
+            return changes.isEmpty() ? page(form(), null) : Templates.show(new PlanPage(craftClass, file, plan(file),
+                    SheetForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null));
+        }
+
+        Trial kept(WhatIf undo) {
+            List<Difference> changes = Difference.between(undo.over(new FormTree(reader.schema()), stored), stored);
+            return changes.isEmpty() ? null : new Trial(undo, changes);
+        }
+
+        private ClassPlan plan(ClassFile file) {
+            return plans.withRisk(file, plans.plan(file));
+        }
+    }
+}

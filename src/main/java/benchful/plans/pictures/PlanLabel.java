@@ -1,0 +1,68 @@
+package benchful.plans.pictures;
+
+/**
+ * The words of a block of the timed plan: inside it where they fit, in a lane with room beside it where they do not, and only
+ * its number in a block of a few minutes.
+ *
+ * @param text   size of letters [px]
+ * @param inside true where there is no room beside the block
+ */
+record PlanLabel(Svg svg, double text, int number, String words, Place place, boolean inside) {
+
+    /** Where a block stands from {@code x} to {@code end}, and how far its label may reach on either side. */
+    record Place(double before, double x, double end, double next) {
+        double width() {
+            return end - x;
+        }
+
+        double roomRight() {
+            return next - end;
+        }
+
+        double roomLeft() {
+            return x - before;
+        }
+
+        boolean holds(double needed) {
+            return needed <= width() || width() >= Math.max(roomLeft(), roomRight());
+        }
+    }
+
+    void draw(double y, double height) {
+        double needed = Svg.widthOf(words, text);
+        if (inside || place.holds(needed)) {
+            drawInside(y, height);
+        } else if (place.roomRight() >= Math.min(place.roomLeft(), needed)) {
+            drawWords(place.end() + 0.35 * text, place.roomRight() - 0.6 * text, y, height, "");
+        } else {
+            drawWords(place.x() - 0.35 * text, place.roomLeft() - 0.6 * text, y, height, "text-anchor=\"end\"");
+        }
+    }
+
+    private void drawInside(double y, double height) {
+        double room = place.width() - 0.6 * text;
+        if (room < Svg.widthOf(String.valueOf(number), text) + 2.5 * text) {
+            drawNumber(y, height);
+        } else {
+            drawWords(place.x() + 0.35 * text, room, y, height, "");
+        }
+    }
+
+    private void drawWords(double x, double room, double y, double height, String attributes) {
+        double size = 0.95 * text;
+        int most = (int) ((height - 0.9 * text) / (1.15 * text));
+        double baseline = y + 1.5 * text;
+        for (String line : Svg.wrapped(words, room, size, most)) {
+            svg.text(x, baseline, size, line, attributes);
+            baseline += 1.15 * text;
+        }
+    }
+
+    private void drawNumber(double y, double height) {
+        String words = String.valueOf(number);
+        double size = Math.min(text, place.width() / words.length() * 1.3);
+        if (size >= 0.5 * text) {
+            svg.text((place.x() + place.end()) / 2, y + height / 2 + 0.5 * text, size, words, "text-anchor=\"middle\"");
+        }
+    }
+}

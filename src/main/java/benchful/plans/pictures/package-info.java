@@ -1,0 +1,2 @@
+/** Plans and cuttings drawn to scale, as SVG. */
+package benchful.plans.pictures;

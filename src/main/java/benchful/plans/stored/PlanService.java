@@ -1,0 +1,126 @@
+package benchful.plans.stored;
+
+import benchful.catalogue.CatalogueSheet;
+import benchful.classes.ClassFile;
+import benchful.classes.CraftClass;
+import benchful.classes.Picks;
+import benchful.core.learning.PlannedStep;
+import benchful.core.lesson.Block;
+import benchful.core.lesson.Lane;
+import benchful.hazards.HazardLibrary;
+import benchful.plans.ClassPlan;
+import benchful.plans.ClassPlanner;
+import benchful.plans.HazardUses;
+import benchful.plans.Remembered;
+import benchful.plans.SafetyAdvice;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.Requirements;
+import benchful.projects.ProjectSheet;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Gathers what a stored class is planned from, plans it, and keeps the plan that was used. */
+@ApplicationScoped
+public class PlanService {
+    private final Shelf shelf;
+    private final ClassPlanner planner;
+    private final Remembered remembered;
+    private final HazardLibrary hazards;
+    private final Clock clock;
+
+    PlanService(Shelf shelf, ClassPlanner planner, Remembered remembered, HazardLibrary hazards, Clock clock) {
+        this.shelf = shelf;
+        this.planner = planner;
+        this.remembered = remembered;
+        this.hazards = hazards;
+        this.clock = clock;
+    }
+
+    /** The class with its project (pictures named, not carried), venue and the catalogue's part, as one file. */
+    @Transactional
+    public ClassFile file(CraftClass craftClass) {
+        ProjectSheet project = craftClass.project().toSheet();
+        CatalogueSheet sheets = shelf.sheetsFor(craftClass.id(), Picks.names(project, craftClass.setup()));
+        return new ClassFile(project, craftClass.setup(), craftClass.venue() == null ? null : craftClass.venue().toSheet(),
+                sheets.materials(), sheets.suppliers());
+    }
+
+    /** A stored class, with all of it that plans and pages ask for. */
+    @Transactional
+    public Optional<CraftClass> craftClass(long id) {
+        return CraftClass.byId(id);
+    }
+
+    /**
+     * Works out what a transaction is going to ask for, before it begins: it then finds the answer remembered, and no connection
+     * to the database is held while something is worked out.
+     *
+     * @param work what is to be worked out from the class's file
+     */
+    public <T> T before(long id, Consumer<ClassFile> work, Supplier<T> transaction) {
+        QuarkusTransaction.requiringNew().call(() -> CraftClass.byId(id).map(this::file)).ifPresent(work);
+        return QuarkusTransaction.requiringNew().call(transaction::get);
+    }
+
+    /** With what the hazard library has to say about the class. */
+    public ClassPlan plan(ClassFile file) {
+        ClassPlan plan = planner.plan(file, LocalDate.now(clock));
+        return plan.withAdvice(SafetyAdvice.of(file, plan.lesson(), hazards.find(HazardUses.of(file).ids())));
+    }
+
+    /** What the class takes, before stock and suppliers are asked. */
+    public Requirements needs(ClassFile file) {
+        return remembered.needs(file);
+    }
+
+    /** What it takes, cuts and buys, without a date of today: nothing is late. */
+    public MaterialsPlan materials(ClassFile file) {
+        return remembered.materials(file, null);
+    }
+
+    /** Whether it ends within its hours. */
+    public boolean fits(ClassFile file) {
+        return planner.fits(file);
+    }
+
+    /** The same plan with the chance of ending on time. */
+    public ClassPlan withRisk(ClassFile file, ClassPlan plan) {
+        return planner.withRisk(file, plan);
+    }
+
+    /**
+     * Keeps what the class is printed or reviewed with, unless the same class was kept last; stock and prices that moved
+     * make it no other class. Nothing is kept of a plan with conflicts, and of nobody whom to call.
+     */
+    @Transactional
+    public Optional<KeptPlan> keep(CraftClass craftClass, String occasion) {
+        ClassFile file = file(craftClass).withoutContacts();
+        Optional<KeptPlan> last = KeptPlan.latest(craftClass);
+        if (last.isPresent() && last.get().file().sameClass(file)) {
+            return last;
+        }
+        ClassPlan plan = plan(file);
+        if (plan.lesson() == null) {
+            return last;
+        }
+        KeptPlan kept = KeptPlan.of(craftClass, file, steps(plan), occasion, LocalDateTime.now(clock));
+        kept.persist();
+        return Optional.of(kept);
+    }
+
+    private static List<PlannedStep> steps(ClassPlan plan) {
+        return plan.lesson().blocks().stream().filter(b -> b.lane() != Lane.HOME).map(PlanService::step).toList();
+    }
+
+    private static PlannedStep step(Block b) {
+        return new PlannedStep(b.step(), b.group(), b.title(), b.lane() == Lane.CLASS, b.start(), b.end(), b.length());
+    }
+}

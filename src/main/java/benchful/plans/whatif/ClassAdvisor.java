@@ -1,0 +1,70 @@
+package benchful.plans.whatif;
+
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.classes.SetupRules;
+import benchful.core.lesson.LessonPlanner;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.advice.Advice;
+import benchful.core.lesson.advice.Advisor;
+import benchful.core.lesson.advice.Change;
+import benchful.core.lesson.advice.Progress;
+import benchful.core.lesson.advice.Suggestion;
+import benchful.plans.ClassPlanner;
+import benchful.web.forms.FormTree;
+import benchful.web.forms.SheetReader;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Asks the lesson engine what would help a class, and says each change in the fields of the class's setup. */
+public final class ClassAdvisor {
+    private final LessonPlanner lessons;
+    private final ClassFile file;
+    private final SheetReader<ClassSetup> reader;
+    private final FormTree tree;
+    private final JsonNode setup;
+
+    public ClassAdvisor(LessonPlanner lessons, ClassFile file) {
+        this.lessons = lessons;
+        this.file = file;
+        this.reader = SetupRules.reader(file.project());
+        this.tree = new FormTree(reader.schema());
+        this.setup = reader.written(file.setup());
+    }
+
+    /** None where the class can't be planned as it is. Takes seconds: tells how far it is and can be given up. */
+    public Optional<Suggestions> suggestions(Progress progress) {
+        Map<Change, WhatIf> smaller = smallerSizes();
+        Advice advice = new Advisor(lessons, new SetupCosts(file.setup()))
+                .advise(ClassPlanner.request(file), List.copyOf(smaller.keySet()), progress).orElse(null);
+        return Optional.ofNullable(advice).map(a -> new Suggestions(a.chance(), Advice.ORDER,
+                a.suggestions().stream().map(s -> suggestion(s, smaller)).filter(s -> changed(s.whatIf()).isPresent()).toList(), a.complete()));
+    }
+
+    private Map<Change, WhatIf> smallerSizes() {
+        Map<Change, WhatIf> changes = new HashMap<>();
+        SmallerSizes.of(file).forEach((title, whatIf) -> changed(whatIf).ifPresent(smaller -> {
+            List<Step> steps = ClassPlanner.request(smaller).steps();
+            changes.put(new Change.Other(title, request -> withSteps(request, steps)), whatIf);
+        }));
+        return changes;
+    }
+
+    private Optional<ClassFile> changed(WhatIf whatIf) {
+        return reader.tree(whatIf.over(tree, setup)) instanceof SheetReader.Read<ClassSetup> read
+                ? Optional.of(file.with(read.sheet())) : Optional.empty();
+    }
+
+    private static LessonRequest withSteps(LessonRequest request, List<Step> steps) {
+        return request.toBuilder().steps(steps).build();
+    }
+
+    private Suggestions.Suggestion suggestion(Suggestion s, Map<Change, WhatIf> smaller) {
+        return new Suggestions.Suggestion(s.title(), s.plan().finish(), s.plan().fits(), s.gained(), s.chance(), s.chanceGained(),
+                s.preparation(), s.cost().orElse(null), SetupChange.of(s.changes(), tree, setup, smaller));
+    }
+}

@@ -1,0 +1,123 @@
+package benchful.plans.whatif;
+
+import benchful.core.lesson.advice.Change;
+import benchful.web.forms.FormTree;
+import benchful.web.forms.Pointers;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What suggested changes are in the setup of a class: which fields get which values. */
+final class SetupChange {
+    private final JsonNode setup;
+    private final Map<Change, WhatIf> others;
+    private final Map<String, String> fields = new LinkedHashMap<>();
+
+    /** @param others what changes that the engine does not know by itself, such as a smaller size, are in the setup */
+    private SetupChange(JsonNode setup, Map<Change, WhatIf> others) {
+        this.setup = setup;
+        this.others = others;
+    }
+
+    /** One after the other, each upon what those before it left. */
+    static WhatIf of(List<Change> changes, FormTree tree, JsonNode setup, Map<Change, WhatIf> others) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        JsonNode now = setup;
+        for (Change change : changes) {
+            SetupChange one = new SetupChange(now, others);
+            one.make(change);
+            fields.putAll(one.fields);
+            now = new WhatIf(one.fields).over(tree, now);
+        }
+        return new WhatIf(fields);
+    }
+
+    private void make(Change change) {
+        if (change instanceof Change.Helper) {
+            put("/helpers", number("/helpers") + 1);
+        } else if (change instanceof Change.MoreTools more) {
+            String tool = Pointers.below("/tools", more.tool());
+            put(tool, number(tool) + more.more());
+        } else if (change instanceof Change.FewerStudents fewer) {
+            fewer(fewer.fewer());
+        } else if (change instanceof Change.PrepareAhead ahead) {
+            prepare(ahead.steps());
+        } else if (change instanceof Change.OwnPace) {
+            put("/own_pace", "true");
+        } else if (change instanceof Change.OneMoreGroup) {
+            put("/groups", Math.max(1, number("/groups")) + 1);
+        } else if (others.containsKey(change)) {
+            fields.putAll(others.get(change).fields());
+        } else {
+            hours(change);
+        }
+    }
+
+    private void hours(Change change) {
+        int last = setup.path("meetings").size() - 1;
+        if (change instanceof Change.EarlierStart earlier) {
+            put("/meetings/0/starts", time("/meetings/0/starts").minus(earlier.by()));
+        } else if (change instanceof Change.LongerBooking longer) {
+            String end = "/meetings/" + last + "/ends";
+            put(end, time(end).plus(longer.by()));
+        } else if (change instanceof Change.OneMoreMeeting once) {
+            LocalDate date = LocalDate.parse(setup.at("/meetings/" + last + "/date").asText());
+            meeting(last + 1, date.plus(once.later()), time("/meetings/" + last + "/starts"), time("/meetings/" + last + "/ends"));
+        } else if (change instanceof Change.SplitInTwo split) {
+            split(split);
+        }
+    }
+
+    private void meeting(int index, LocalDate date, LocalTime starts, LocalTime ends) {
+        put("/meetings/" + index + "/date", date);
+        put("/meetings/" + index + "/starts", starts);
+        put("/meetings/" + index + "/ends", ends);
+    }
+
+    private void split(Change.SplitInTwo split) {
+        LocalTime starts = time("/meetings/0/starts");
+        LocalTime middle = starts.plus(split.first());
+        LocalDate date = LocalDate.parse(setup.at("/meetings/0/date").asText());
+        meeting(1, date.plus(split.later()), starts, starts.plus(Duration.between(middle, time("/meetings/0/ends"))));
+        put("/meetings/0/ends", middle);
+    }
+
+    /** Who stays away wanted the size that most want. */
+    private void fewer(int students) {
+        int headcount = number("/headcount") - students;
+        put("/headcount", headcount);
+        int mixed = 0;
+        String most = null;
+        for (Map.Entry<String, JsonNode> size : setup.path("sizes").properties()) {
+            String place = Pointers.below("/sizes", size.getKey());
+            mixed += number(place);
+            most = most == null || number(place) > number(most) ? place : most;
+        }
+        if (mixed > headcount && number(most) >= mixed - headcount) {
+            put(most, number(most) - (mixed - headcount));
+        }
+    }
+
+    private void prepare(List<String> steps) {
+        int next = setup.path("prepared_ahead").size();
+        for (String step : steps) {
+            put("/prepared_ahead/" + next++, step);
+        }
+    }
+
+    private int number(String pointer) {
+        return setup.at(pointer).asInt(0);
+    }
+
+    private LocalTime time(String pointer) {
+        return LocalTime.parse(setup.at(pointer).asText());
+    }
+
+    private void put(String pointer, Object value) {
+        fields.put(pointer, value.toString());
+    }
+}

@@ -1,0 +1,194 @@
+package benchful.projects.writing;
+
+import benchful.core.SkillLevel;
+import benchful.core.lesson.StepKind;
+import benchful.core.quantity.Unit;
+import benchful.projects.Sizing;
+import benchful.projects.SizingKind;
+import benchful.projects.SizingWords;
+import benchful.web.Formats;
+import benchful.web.forms.SheetForm;
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.qute.TemplateData;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What the form of a project shows.
+ *
+ * @param id of the stored project; null for a new one
+ * @param stored under which name each picture of the form is stored, by its name in the form
+ */
+@TemplateData
+public record ProjectForm(SheetForm form, Long id, Map<String, String> stored, Choices choices) {
+
+    /**
+     * What is there already and can be chosen by its first letters.
+     *
+     * @param crafts of the other projects
+     * @param materials of the catalogue, by name
+     * @param hazards of the library: their names by the short names that sheets write
+     */
+    @TemplateData
+    public record Choices(List<String> crafts, List<String> materials, Map<String, String> hazards) {}
+
+    public boolean isNew() {
+        return id == null;
+    }
+
+    public String action() {
+        return isNew() ? "/projects" : "/projects/" + id;
+    }
+
+    public List<String> levels() {
+        return SkillLevel.names();
+    }
+
+    public List<String> kinds() {
+        return Arrays.stream(StepKind.values()).map(Formats::word).toList();
+    }
+
+    /** What each kind means, for whoever has to choose one. */
+    public String kindsHint() {
+        return Arrays.stream(StepKind.values()).map(kind -> Formats.word(kind) + ": " + meaning(kind)).collect(Collectors.joining("; "));
+    }
+
+    private static String meaning(StepKind kind) {
+        return switch (kind) {
+            case SHOW -> "all watch";
+            case MAKE -> "each at their own pace";
+            case WAIT -> "it dries";
+            case TOGETHER -> "welcome, tidying";
+            case AHEAD -> "before the class";
+        };
+    }
+
+    public List<String> units() {
+        return Arrays.stream(Unit.values()).map(Unit::symbol).toList();
+    }
+
+    public List<String> sizingKinds() {
+        return Arrays.stream(SizingKind.values()).map(Formats::word).toList();
+    }
+
+    /** What a working's kind takes, those that must be there first. */
+    public List<String> values(String working) {
+        return kind(working).stream().flatMap(k -> Stream.concat(k.required().stream(), k.optional().stream())).toList();
+    }
+
+    public boolean needed(String working, String value) {
+        return kind(working).stream().anyMatch(k -> k.required().contains(value));
+    }
+
+    public boolean strings(String working) {
+        return kind(working).stream().anyMatch(SizingKind::strings);
+    }
+
+    /** What formulas may ask this working for, as far as it is filled in. */
+    public String answers(String working) {
+        String name = form.value(working + "/name");
+        Stream<String> beads = form.rows(working + "/beads").stream().map(b -> form.value(b + "/bead")).map(Sizing::word);
+        return String.join(", ", Stream.concat(beads, kind(working).stream().flatMap(k -> k.answers().stream()))
+                .filter(a -> !a.isBlank())
+                .map(a -> name + "_" + a)
+                .toList());
+    }
+
+    private Optional<SizingKind> kind(String working) {
+        String kind = form.value(working + "/kind").toUpperCase(Locale.ROOT);
+        return Arrays.stream(SizingKind.values()).filter(k -> k.name().equals(kind)).findFirst();
+    }
+
+    public String hint(String value) {
+        return SizingWords.hint(value);
+    }
+
+    public String label(String value) {
+        return SizingWords.label(value);
+    }
+
+    /** The measures as far as they are named, for the columns of sizes. */
+    public Collection<Measured> measures() {
+        Map<String, Measured> measures = new LinkedHashMap<>();
+        for (String row : form.rows("/measures")) {
+            String name = form.value(row + "/name");
+            if (!name.isBlank()) {
+                measures.putIfAbsent(name, new Measured(name, form.value(row + "/label"), form.value(row + "/unit")));
+            }
+        }
+        return measures.values();
+    }
+
+    /** A measure as it is typed. */
+    @TemplateData
+    public record Measured(String name, String label, String unit) {
+        public Measured {
+            label = label.isBlank() ? name : label;
+        }
+
+        public String example() {
+            return "such as 42 " + unit;
+        }
+    }
+
+    /** A label that no other row has: "Tool 3". */
+    public String numbered(String what, int number) {
+        return what + " " + number;
+    }
+
+    /** True where a step names the empty list: it follows nothing. */
+    public boolean anyTime(String step) {
+        JsonNode after = form.tree().at(step + "/after");
+        return after.isArray() && after.isEmpty();
+    }
+
+    public List<String> tools() {
+        return names("/tools", "name");
+    }
+
+    public List<String> steps() {
+        return names("/steps", "id");
+    }
+
+    public List<String> pictures() {
+        return names("/pictures", "name");
+    }
+
+    private List<String> names(String list, String key) {
+        return form.rows(list).stream().map(r -> form.value(r + "/" + key)).filter(Predicate.not(String::isBlank)).distinct().toList();
+    }
+
+    /** The name under which the picture of a row is stored; blank where it is not. */
+    public String storedName(String row) {
+        return stored.getOrDefault(form.value(row + "/name"), "");
+    }
+
+    /** Where the picture of a row can be seen; null where there is none. */
+    public String preview(String row) {
+        String content = form.value(row + "/content");
+        if (!content.isEmpty()) {
+            return "data:%s;base64,%s".formatted(form.value(row + "/media_type"), content);
+        }
+        return isNew() || storedName(row).isEmpty() ? null : "/projects/%d/pictures/%s".formatted(id, storedName(row));
+    }
+
+    /** True for a row that should be seen at once: a new one, or one with a fault. */
+    public boolean open(String row) {
+        return form.tree().at(row).isEmpty() || form.faultBelow(row);
+    }
+
+    /** How long a step takes, as it is typed. */
+    public String time(String step) {
+        String lasts = form.value(step + "/lasts");
+        String usual = form.value(step + "/student/usual");
+        return !lasts.isEmpty() ? lasts : usual.isEmpty() ? "" : usual + (form.value(step + "/repeats").isEmpty() ? "" : " each");
+    }
+}

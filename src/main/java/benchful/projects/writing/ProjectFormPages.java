@@ -1,0 +1,161 @@
+package benchful.projects.writing;
+
+import benchful.bin.EarlierVersions;
+import benchful.catalogue.HazardNames;
+import benchful.catalogue.Material;
+import benchful.core.Fault;
+import benchful.projects.Project;
+import benchful.projects.ProjectFiles;
+import benchful.projects.ProjectKeeper;
+import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectsPages;
+import benchful.projects.pictures.EarlierPicture;
+import benchful.web.Pages;
+import benchful.web.forms.SentForm;
+import benchful.web.forms.SheetForm;
+import benchful.web.forms.SheetReader.Faulty;
+import benchful.web.forms.SheetReader.Read;
+import benchful.web.forms.SheetReader.Reading;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
+
+/** Writing a project: one form for its whole sheet. */
+@Path("/projects")
+@Produces(MediaType.TEXT_HTML)
+class ProjectFormPages {
+    private final ProjectKeeper keeper;
+    private final HazardNames hazards;
+    private final EarlierVersions earlier;
+
+    ProjectFormPages(ProjectKeeper keeper, HazardNames hazards, EarlierVersions earlier) {
+        this.keeper = keeper;
+        this.hazards = hazards;
+        this.earlier = earlier;
+    }
+
+    @CheckedTemplate(basePath = "projects")
+    static class Templates {
+        static native TemplateInstance form(ProjectForm page);
+
+        private Templates() {}
+    }
+
+    @GET
+    @Path("new")
+    public TemplateInstance fresh() {
+        return page(ProjectForms.blank(), null, Map.of());
+    }
+
+    @GET
+    @Path("{id: \\d+}/edit")
+    @Transactional
+    public TemplateInstance edit(@RestPath long id) {
+        Project project = ProjectsPages.found(id);
+        return page(ProjectFiles.READER.form(project.stored(), project.version()), id, stored(project));
+    }
+
+    /** Also where the sheet itself can't be read. */
+    private static Map<String, String> stored(Project project) {
+        return names(project.stored().tree()).stream().collect(Collectors.toMap(Function.identity(), Function.identity()));
+    }
+
+    @POST
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    public Response create(MultipartFormDataInput input) {
+        return save(null, ProjectForms.of(SentForm.of(input)));
+    }
+
+    @POST
+    @Path("{id: \\d+}")
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    public Response update(@RestPath long id, MultipartFormDataInput input) {
+        return save(id, ProjectForms.of(SentForm.of(input)));
+    }
+
+    /** An earlier version comes back with the pictures it had. */
+    @POST
+    @Path("{id: \\d+}/earlier/{version: \\d+}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response putBack(@RestPath long id, @RestPath long version, MultivaluedMap<String, String> form) {
+        Project project = ProjectsPages.found(id);
+        EarlierVersions.Wanted wanted = earlier.wanted("project", id, version, form);
+        ObjectNode tree = wanted.version().sheet().deepCopy();
+        tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
+        SheetForm shown = SheetForm.of(tree, project.version());
+        Reading<ProjectSheet> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), names(tree));
+        if (reading instanceof Faulty<ProjectSheet> f) {
+            return Pages.faulty(page(SheetForm.faulty(f.tree(), f.faults(), project.version()), id, stored(project)));
+        }
+        ProjectSheet sheet = withContents(((Read<ProjectSheet>) reading).sheet(), id, version);
+        return answer(id, shown, keeper.replace(id, wanted.fresh() ? project.version() : -1, sheet), stored(project));
+    }
+
+    private static Set<String> names(JsonNode sheet) {
+        return StreamSupport.stream(sheet.path("pictures").spliterator(), false).map(p -> p.path("name").asText()).collect(Collectors.toSet());
+    }
+
+    private static ProjectSheet withContents(ProjectSheet sheet, long id, long version) {
+        return sheet.withPictures(sheet.pictures().stream().map(p -> EarlierPicture.content(id, p.name(), version).map(p::withContent).orElse(p)).toList());
+    }
+
+    private Response save(Long id, ProjectForms forms) {
+        if (forms.rearranged()) {
+            return Pages.again(page(forms.shown(), id, forms.stored()));
+        }
+        Reading<ProjectSheet> reading = forms.read();
+        if (reading instanceof Faulty<ProjectSheet> f) {
+            return Pages.faulty(page(SheetForm.faulty(f.tree(), f.faults(), forms.version()), id, forms.stored()));
+        }
+        ProjectSheet sheet = ((Read<ProjectSheet>) reading).sheet();
+        return answer(id, SheetForm.of(reading.tree(), forms.version()), id == null
+                ? keeper.create(sheet)
+                : keeper.replace(id, forms.version(), forms.withRenamedPictures(id, sheet)), forms.stored());
+    }
+
+    /**
+     * @param typed what was to be stored
+     * @param stored by its name in the form, the name under which a picture is stored
+     */
+    private Response answer(Long id, SheetForm typed, ProjectKeeper.Outcome outcome, Map<String, String> stored) {
+        if (outcome instanceof ProjectKeeper.Kept kept) {
+            return Pages.seeOther("/projects/" + kept.id());
+        }
+        if (outcome instanceof ProjectKeeper.NameTaken) {
+            Fault taken = new Fault("/name", "There is another project of this name. Choose a name of its own.");
+            return Pages.faulty(page(SheetForm.faulty(typed.tree(), List.of(taken), typed.version()), id, stored));
+        }
+        if (outcome instanceof ProjectKeeper.Changed c) {
+            SheetForm both = SheetForm.stale(typed.tree(), ProjectFiles.READER.written(c.theirs()), c.version());
+            return Pages.stale(page(both, id, stored));
+        }
+        throw new NotFoundException();
+    }
+
+    private TemplateInstance page(SheetForm form, Long id, Map<String, String> stored) {
+        return Templates.form(new ProjectForm(form, id, stored, choices()));
+    }
+
+    private ProjectForm.Choices choices() {
+        return new ProjectForm.Choices(Project.crafts(), Material.names(), hazards.byId());
+    }
+}

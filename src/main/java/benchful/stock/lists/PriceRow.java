@@ -1,0 +1,73 @@
+package benchful.stock.lists;
+
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.Offer;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.web.Formats;
+import benchful.web.tables.Table;
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * A row of a price list: what one pack costs from so many packs on.
+ *
+ * @param unit what the material is counted in, for one that is not in the catalogue yet; null where not said
+ * @param fromPacks 1 for the price of a single pack
+ * @param faults what is wrong with it; then other parts may be null
+ */
+record PriceRow(int number, String material, Unit unit, String supplier, Quantity pack, Integer lengths, int fromPacks, BigDecimal price, List<String> faults) {
+    static final List<String> COLUMNS = List.of("material", "unit", "supplier", "pack", "lengths", "from packs", "price");
+
+    /** @param supplier of all rows that name none; null where each has to name its own */
+    static PriceRow read(Table.Row row, String supplier) {
+        RowReader cells = new RowReader(row);
+        String material = cells.name("material");
+        String seller = row.get("supplier").isEmpty() && supplier != null ? supplier : cells.name("supplier");
+        Unit unit = cells.unit("unit");
+        Quantity pack = required(cells, "pack", cells.amount("pack", unit));
+        Integer packs = cells.whole("from packs");
+        BigDecimal price = required(cells, "price", cells.price("price"));
+        Integer lengths = cells.whole("lengths");
+        return new PriceRow(row.number(), material, unit, seller, pack, lengths, packs == null ? 1 : Math.max(1, packs), price, cells.faults());
+    }
+
+    private static <T> T required(RowReader cells, String column, T value) {
+        return value == null && cells.faults().stream().noneMatch(f -> f.startsWith(column + ":")) ? cells.faulty(column, "this is missing.") : value;
+    }
+
+    static Table.Row written(int number, MaterialSheet material, Offer offer, int fromPacks, BigDecimal price) {
+        Map<String, String> cells = new HashMap<>();
+        cells.put("material", material.name());
+        cells.put("unit", material.unit().symbol());
+        cells.put("supplier", offer.supplier());
+        cells.put("pack", offer.holds().toString());
+        cells.put("lengths", offer.lengths() == null ? "" : offer.lengths().toString());
+        cells.put("from packs", fromPacks == 1 ? "" : String.valueOf(fromPacks));
+        cells.put("price", price.toPlainString());
+        return new Table.Row(number, cells);
+    }
+
+    /** Rows of the same key tell the prices of one offer. */
+    String offerKey() {
+        return key(supplier, pack, lengths);
+    }
+
+    static String key(String supplier, Quantity pack, Integer lengths) {
+        Quantity held = pack.in(Unit.held(pack.dimension()).orElse(pack.unit()));
+        return supplier.toLowerCase(Locale.ROOT) + "|" + held + "|" + Objects.requireNonNullElse(lengths, 1);
+    }
+
+    String materialKey() {
+        return material.toLowerCase(Locale.ROOT);
+    }
+
+    String words() {
+        String many = fromPacks == 1 ? "" : " from %d packs".formatted(fromPacks);
+        return pack == null ? material : "%s, %s from %s%s".formatted(material, Formats.words(pack) + (pack.unit() == Unit.PIECE ? " pcs" : ""), supplier, many);
+    }
+}

@@ -1,0 +1,186 @@
+package benchful.core.lesson.order.solver;
+
+import static benchful.core.lesson.order.Lessons.TEN;
+import static benchful.core.lesson.order.Lessons.plan;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.core.lesson.Contradiction;
+import benchful.core.lesson.Help;
+import benchful.core.lesson.LessonOutcome;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Planned;
+import benchful.core.lesson.Proof;
+import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StudentTime;
+import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.order.ExhaustiveSearch;
+import benchful.core.lesson.order.LessonChecker;
+import benchful.core.lesson.order.Lessons;
+import benchful.core.lesson.order.ListPlanner;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SolverPlannerTest {
+
+    private final SolverPlanner planner = new SolverPlanner();
+
+    static LongStream seeds() {
+        return LongStream.range(0, 60);
+    }
+
+    @BeforeAll
+    static void loadTheSolver() {
+        assertThat(SolverPlanner.warmUp()).isTrue();
+    }
+
+    /** One student and a grid of five minutes, so that every start can be tried. */
+    private static LessonRequest tiny(long seed) {
+        Random random = new Random(seed);
+        LessonRequest.Builder lesson = LessonRequest.builder().meeting(TEN, TEN.plusHours(2)).tool("kiln", 2);
+        if (random.nextBoolean()) {
+            lesson.pause("tea", TEN.plusMinutes(15), TEN.plusMinutes(25));
+        }
+        for (int i = 0; i < 5; i++) {
+            lesson.step(tinyStep("s" + i, random));
+            if (i > 0 && random.nextInt(3) > 0) {
+                lesson.link(new Link("s" + random.nextInt(i), "s" + i, Duration.ofMinutes(5L * (random.nextInt(3) - 1)),
+                        random.nextInt(3) == 0 ? Optional.of(Duration.ofMinutes(5L * random.nextInt(4) + 5)) : Optional.empty()));
+            }
+        }
+        return lesson.build();
+    }
+
+    private static Step tinyStep(String id, Random random) {
+        Duration length = Duration.ofMinutes(5L * (1 + random.nextInt(4)));
+        List<ToolUse> kilns = random.nextBoolean() ? List.of(new ToolUse("kiln", 1 + random.nextInt(2))) : List.of();
+        return switch (random.nextInt(4)) {
+            case 0 -> new Step.Show(id, id, length, kilns);
+            case 1 -> new Step.Make(id, id, new StudentTime(length, length, length), kilns, Help.NONE, 1, random.nextInt(3) > 0);
+            default -> new Step.Wait(id, id, length, Optional.empty(), kilns, random.nextInt(3) == 0);
+        };
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void findsWhatTryingEveryStartFinds(long seed) {
+        for (long drawn = seed * 10; drawn < seed * 10 + 5; drawn++) {
+            agreesWithTryingEveryStart(tiny(drawn), 120, drawn);
+        }
+    }
+
+    /** Two meetings, waits that age, and waits that only mark a moment. */
+    private static LessonRequest tinyInTwoMeetings(long seed) {
+        Random random = new Random(seed);
+        LessonRequest.Builder lesson = LessonRequest.builder().meeting(TEN, TEN.plusMinutes(30)).tool("kiln", 2)
+                .meeting(TEN.plusMinutes(50), TEN.plusMinutes(110));
+        if (random.nextBoolean()) {
+            lesson.pause("tea", TEN.plusMinutes(70), TEN.plusMinutes(75));
+        }
+        for (int i = 0; i < 4; i++) {
+            boolean ages = i % 2 == 1 && random.nextBoolean();
+            Duration least = Duration.ofMinutes(5L * random.nextInt(4));
+            lesson.step(ages ? new Step.Wait("s" + i, "Wait " + i, least, Optional.of(least.plusMinutes(5L * random.nextInt(3))), List.of(), false)
+                    : tinyStep("s" + i, random));
+            if (i > 0 && random.nextInt(4) > 0) {
+                lesson.link("s" + random.nextInt(i), "s" + i);
+            }
+        }
+        return lesson.build();
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void findsWhatTryingEveryStartFindsInTwoMeetings(long seed) {
+        for (long drawn = seed * 10; drawn < seed * 10 + 3; drawn++) {
+            agreesWithTryingEveryStart(tinyInTwoMeetings(drawn), 170, drawn);
+        }
+    }
+
+    private void agreesWithTryingEveryStart(LessonRequest request, int horizon, long drawn) {
+        LessonOutcome outcome = planner.plan(request);
+        int shortest = ExhaustiveSearch.shortest(request, horizon);
+        if (shortest < 0) {
+            assertThat(outcome).as("drawn from %d", drawn).isInstanceOfSatisfying(Contradiction.class,
+                    refused -> assertThat(refused.proven()).isTrue());
+        } else {
+            LessonPlan plan = plan(outcome);
+            assertThat(LessonChecker.faults(request, plan)).as("drawn from %d", drawn).isEmpty();
+            assertThat(plan.length().toMinutes()).as("drawn from %d", drawn).isEqualTo(shortest);
+            assertThat(plan.proof().isShortest()).isTrue();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void breaksNoConstraintAndIsNeverLongerThanTheList(long seed) {
+        LessonRequest request = Lessons.drawn(seed);
+        LessonPlan plan = plan(planner.plan(request));
+        assertThat(LessonChecker.faults(request, plan)).isEmpty();
+        assertThat(plan.finish()).isBeforeOrEqualTo(plan(new ListPlanner().plan(request)).finish());
+        assertThat(plan.proof().method()).isEqualTo(Proof.Method.SOLVER);
+        assertThat(plan(planner.plan(request))).isEqualTo(plan);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void isNeverLongerWithOneMoreToolNorShorterWithALongerWait(long seed) {
+        LessonRequest request = Lessons.drawn(seed);
+        LessonPlan plan = plan(planner.plan(request));
+        for (RoomTool tool : request.room()) {
+            LessonPlan more = plan(planner.plan(request.toBuilder().tool(tool.name(), 1).build()));
+            assertThat(more.proof().bound()).as("one more %s", tool.name()).isBeforeOrEqualTo(plan.finish());
+            assertThat(!more.proof().isShortest() || !more.finish().isAfter(plan.finish())).isTrue();
+        }
+        List<Step> longer = request.steps().stream().map(SolverPlannerTest::lengthened).toList();
+        LessonPlan later = plan(planner.plan(request.toBuilder().steps(longer).build()));
+        assertThat(!plan.proof().isShortest() || !later.finish().isBefore(plan.finish())).isTrue();
+    }
+
+    private static Step lengthened(Step step) {
+        return step instanceof Step.Wait wait ? new Step.Wait(wait.id(), wait.title(), wait.least().plusMinutes(7), wait.greatest(),
+                wait.uses(), wait.endsAtHome()) : step;
+    }
+
+    @Test
+    void provesMostDrawnLessons() {
+        long proven = seeds().filter(seed -> plan(planner.plan(Lessons.drawn(seed))).proof().isShortest()).count();
+        assertThat(proven).isGreaterThanOrEqualTo(57);
+    }
+
+    @Test
+    void namesTheFewStepsThatCannotAllBeKept() {
+        List<ToolUse> kiln = List.of(new ToolUse("kiln", 1));
+        Optional<Duration> atOnce = Optional.of(Duration.ZERO);
+        LessonRequest request = Lessons.pendant().tool("kiln", 1)
+                .step(new Step.Wait("bowls", "Fire the bowls", Duration.ofMinutes(20), Optional.empty(), kiln, false))
+                .step(new Step.Wait("tiles", "Fire the tiles", Duration.ofMinutes(20), Optional.empty(), kiln, false))
+                .link(new Link("show", "bowls", Duration.ZERO, atOnce)).link(new Link("show", "tiles", Duration.ZERO, atOnce))
+                .link(new Link("pour", "hang", Duration.ZERO, Optional.of(Duration.ofHours(5)))).build();
+        Contradiction refused = (Contradiction) planner.plan(request);
+        assertThat(refused.proven()).isTrue();
+        assertThat(refused.conflicts().get(0).steps()).containsExactly("show", "bowls", "tiles");
+    }
+
+    @Test
+    void beginsEveryStepAsSoonAsTheShortestPlanAllows() {
+        LessonPlan plan = plan(planner.plan(Lessons.pendant().build()));
+        assertThat(plan).usingRecursiveComparison().ignoringFields("proof.method").isEqualTo(plan(new ListPlanner().plan(Lessons.pendant().build())));
+    }
+
+    @Test
+    void answersWithTheListScheduleWhereThereIsNoTimeToSearch() {
+        LessonRequest request = Lessons.drawn(11).toBuilder().timeLimit(Duration.ZERO).build();
+        assertThat(LessonChecker.faults(request, plan(planner.plan(request)))).isEmpty();
+        assertThat(planner.plan(request)).isInstanceOf(Planned.class);
+    }
+}

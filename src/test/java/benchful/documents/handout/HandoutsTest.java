@@ -1,0 +1,142 @@
+package benchful.documents.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import benchful.core.sizing.Strand;
+import benchful.documents.DocumentService;
+import benchful.documents.PrintOut;
+import benchful.documents.PrintSamples;
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintSource;
+import benchful.documents.pdf.OutlineReader;
+import benchful.documents.pdf.PdfReading;
+import benchful.plans.materials.kits.Kit;
+import java.awt.geom.Rectangle2D;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class HandoutsTest {
+    private static PrintSource source;
+
+    @BeforeAll
+    static void strand() {
+        source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+    }
+
+    /**
+     * The oval takes 18 x 25 x pi / 4 x 4 mm and 10 ml to spare, 11.41 ml of a mix of 100 g at 1.117 g/ml with 47 g at 1.05 g/ml:
+     * 12.49 g, of which 8.50 g and 3.99 g, each rounded up to what the scale shows.
+     */
+    @Test
+    void tellsHowMuchWaitsOnTheBenchForThisSize() {
+        PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
+        Kit oval = resin.materials().kits().stream().filter(kit -> kit.size().equals("Oval 18 x 25 mm")).findFirst().orElseThrow();
+        HandoutSheet sheet = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(resin, oval, Version.NORMAL), new PictureBag(Version.NORMAL));
+        assertThat(sheet.bench()).contains(new HandoutSheet.KitLine("8.5 g", "casting resin part a", ""), new HandoutSheet.KitLine("4 g", "casting resin part b", ""),
+                new HandoutSheet.KitLine("4", "nitrile gloves", ""));
+        assertThat(sheet.kit()).noneMatch(line -> line.material().startsWith("casting resin"));
+        assertThat(sheet.about()).isEqualTo("Resin pendants, two Thursday evenings, Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30");
+    }
+
+    @Test
+    void numbersStepsAsThePlanDoesAndFillsWaits() {
+        List<HandoutSheet.Step> steps = sheet(kit(1)).steps();
+        assertThat(steps).extracting(HandoutSheet.Step::number).isSorted().startsWith(1, 2, 3);
+        HandoutSheet.Step hang = step(steps, "The silk hangs straight");
+        assertThat(hang.leave()).isEqualTo("Leave it for 15 min.");
+        assertThat(hang.meanwhile()).isEqualTo("Meanwhile do step %d.".formatted(step(steps, "Lay out your strand").number()));
+    }
+
+    @Test
+    void saysACautionInFullWhereItIsFirstMet() {
+        List<HandoutSheet.Step> steps = sheet(kit(1)).steps();
+        List<HandoutSheet.Caution> sharp = steps.stream().flatMap(step -> step.cautions().stream()).filter(c -> c.name().startsWith("Sharp tools")).toList();
+        assertThat(sharp.get(0).sentences()).hasSize(2);
+        assertThat(sharp.subList(1, sharp.size())).isNotEmpty().allSatisfy(caution -> assertThat(caution.sentences()).isEmpty());
+    }
+
+    @Test
+    void givesLeftHandedTextsToThoseWhoAskedForThem() {
+        assertThat(step(sheet(kit(3)).steps(), "Knot the strand").text().toString()).contains("right thumb nail");
+        assertThat(step(sheet(kit(1)).steps(), "Knot the strand").text().toString()).doesNotContain("right thumb nail");
+    }
+
+    @Test
+    void countsTheKitOfTheStudentsOwnSize() {
+        HandoutSheet small = sheet(kit(4));
+        assertThat(small.size()).isEqualTo("Size 40 cm");
+        assertThat(small.kit()).contains(new HandoutSheet.KitLine("36", "amazonite round 6 mm", ""), new HandoutSheet.KitLine("1 × 120 cm", "bead silk 0.6 mm", "ivory"));
+    }
+
+    @Test
+    void printsEachStudentsNameAndOwnPageNumbersAndLargePrintForThoseWhoAsked() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PrintOptions each = new PrintOptions(Paper.A4, Version.NORMAL, true, null, null);
+        new DocumentService(PrintSamples.templates()).write(PrintOut.HANDOUT, source, each, out);
+        try (PdfReading pdf = PdfReading.of(out.toByteArray())) {
+            String text = pdf.text();
+            assertThat(text).contains("for Zofia Błażejewska, seat 1").contains("for Ελένη Καρρά, seat 2").contains("for Harriet Dunmore, seat 7").doesNotContain("Spare 1");
+            assertThat(pdf.document().getDocumentCatalog().getStructureTreeRoot().getKids()).isNotEmpty();
+            List<PdfReading.Glyph> harriet = pdf.glyphs().stream().filter(glyph -> glyph.size() >= 17.9).toList();
+            assertThat(harriet.stream().map(PdfReading.Glyph::page).distinct().count()).isGreaterThan(10);
+        }
+    }
+
+    @Test
+    void opensItselfByItsCode() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PrintOptions options = new PrintOptions(Paper.LETTER, Version.NORMAL, false, null, "https://craft.example/classes/7/documents");
+        new DocumentService(PrintSamples.templates()).writeHandout(source, options, 2, out);
+        try (PdfReading pdf = PdfReading.of(out.toByteArray())) {
+            assertThat(pdf.codes(0)).containsExactly("https://craft.example/classes/7/documents/handout.pdf?kit=2");
+        }
+    }
+
+    /** Beads stand where the strand's sizing places them, in real millimetres on the paper. */
+    @Test
+    void drawsTheStrandAtItsRealSize() throws IOException {
+        Strand strand = source.materials().sizes().stream().filter(size -> size.name().equals("42 cm")).findFirst().orElseThrow().piece().strands().get("strand");
+        PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, false, null, null);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new DocumentService(PrintSamples.templates()).writeHandout(source, options, 1, out);
+        try (PdfReading pdf = PdfReading.of(out.toByteArray())) {
+            int page = 0;
+            while (!pdf.text(page + 1).contains("At full size")) {
+                page++;
+            }
+            List<Rectangle2D> shapes = OutlineReader.rectangles(pdf.document().getPage(page));
+            List<Rectangle2D> row = shapes.stream().filter(s -> Math.abs(s.getWidth() - s.getHeight()) < 0.1 && s.getWidth() > 5.5 && s.getWidth() < 8.2)
+                    .filter(s -> Math.abs(s.getCenterY() - firstLarge(shapes).getCenterY()) < 0.5).toList();
+            List<Double> drawn = row.stream().map(shape -> shape.getX() - row.get(0).getX()).distinct().sorted().toList();
+            List<Double> placed = strand.beads().stream().map(bead -> bead.at().base().doubleValue()).filter(at -> at < 160).toList();
+            assertThat(drawn.size()).isGreaterThanOrEqualTo(placed.size());
+            for (int i = 0; i < placed.size(); i++) {
+                assertThat(drawn.get(i)).as("bead %d", i + 1).isCloseTo(placed.get(i), offset(0.2));
+            }
+        }
+    }
+
+    private static Rectangle2D firstLarge(List<Rectangle2D> shapes) {
+        return shapes.stream().filter(s -> Math.abs(s.getWidth() - 7.8) < 0.1 && Math.abs(s.getHeight() - 7.8) < 0.1).findFirst().orElseThrow();
+    }
+
+    private static Kit kit(int number) {
+        return source.materials().kits().get(number - 1);
+    }
+
+    private static HandoutSheet sheet(Kit kit) {
+        PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, true, null, null);
+        return new Handouts(source, options).sheet(Readers.of(source, kit, Version.NORMAL), new PictureBag(Version.NORMAL));
+    }
+
+    private static HandoutSheet.Step step(List<HandoutSheet.Step> steps, String title) {
+        return steps.stream().filter(step -> step.title().equals(title)).findFirst().orElseThrow();
+    }
+}

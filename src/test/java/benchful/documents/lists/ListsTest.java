@@ -1,0 +1,137 @@
+package benchful.documents.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.core.quantity.Quantity;
+import benchful.documents.PrintSamples;
+import benchful.documents.checklist.ChecklistSheet;
+import benchful.documents.checklist.Checklists;
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.Amounts;
+import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintSource;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.web.Formats;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The lists say the numbers of the plan, no others. */
+class ListsTest {
+    private static PrintSource source;
+    private static final PrintOptions A4 = new PrintOptions(Paper.A4, Version.NORMAL, false, null, null);
+
+    @BeforeAll
+    static void strand() {
+        source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+    }
+
+    @Test
+    void packsEveryKitAndAddsUpToWhatIsBrought() {
+        PackingSheet sheet = PackingSheet.of(source, A4);
+        List<PackingSheet.KitCard> cards = sheet.kits().stream().flatMap(row -> row.cards().stream()).toList();
+        assertThat(cards).extracting(PackingSheet.KitCard::title).hasSize(11).startsWith("Zofia Błażejewska").endsWith("Spare 1");
+        assertThat(cards.get(2).about()).isEqualTo("seat 3, 42 cm");
+        assertThat(cards.get(2).contents()).contains("39 amazonite round 6 mm", "1 × 124 cm bead silk 0.6 mm, ivory", "2 × 10 mm coiled wire guard");
+        assertThat(sheet.materials()).filteredOn(material -> material.name().equals("hook clasp with eye")).singleElement()
+                .satisfies(material -> assertThat(material.kits()).isEqualTo("11 kits with 1"));
+        assertThat(sheet.bench()).contains("5 ml jewellery cement");
+    }
+
+    @Test
+    void buysWhatThePlanBuysAndTakesTheRestFromTheShelf() {
+        ShoppingSheet sheet = ShoppingSheet.of(source, A4);
+        MaterialsPlan plan = source.materials();
+        assertThat(sheet.total()).isEqualTo(Formats.words(plan.total()));
+        assertThat(sheet.orders()).hasSameSizeAs(plan.orders());
+        plan.materials().forEach(material -> {
+            long bought = sheet.orders().stream().flatMap(order -> order.lines().stream()).filter(line -> line.material().equals(material.name())).count();
+            long shelved = sheet.shelf().stream().filter(words -> words.endsWith(" " + material.name())).count();
+            assertThat(bought).as("bought " + material.name()).isEqualTo(material.bought().bought().signum());
+            assertThat(shelved).as("on the shelf " + material.name()).isEqualTo(material.bought().need().compareTo(material.bought().missing()) > 0 ? 1 : 0);
+        });
+        assertThat(sheet.shelf()).contains("74 of 437 amazonite round 6 mm");
+        assertThat(sheet.orders()).filteredOn(order -> order.supplier().equals("Ninepin Bead Loft")).singleElement().satisfies(order -> {
+            assertThat(order.by()).isEqualTo("Mon 1 Mar 2027");
+            assertThat(order.lines()).extracting(ShoppingSheet.Line::material).contains("freshwater pearl 8 mm");
+            assertThat(order.lines()).filteredOn(line -> line.material().equals("bead silk 0.6 mm")).singleElement()
+                    .satisfies(silk -> assertThat(silk.chosen()).contains("sea green ", ", ivory ", ", grey "));
+        });
+    }
+
+    @Test
+    void cutsEveryPieceOfThePlanOnce() {
+        CuttingSheet sheet = CuttingSheet.of(source, A4, new PictureBag(Version.NORMAL));
+        assertThat(sheet.materials()).extracting(CuttingSheet.Material::name).contains("bead silk 0.6 mm", "practice cord 1 mm");
+        CuttingSheet.Material silk = sheet.materials().get(0);
+        assertThat(silk.proof()).as("a length of one colour gives no piece of another").startsWith("Cut each from its own length: ").contains("sea green", "ivory", "grey");
+        assertThat(source.materials().warnings()).anyMatch(w -> w.toString().startsWith("“bead silk 0.6 mm” is wanted as sea green, ivory, grey, but cut and bought as one material."));
+        int drawn = silk.rows().stream().mapToInt(row -> times(row.count()) * pieces(row.cuts())).sum();
+        int planned = source.materials().materials().stream().filter(m -> m.name().equals(silk.name())).findFirst().orElseThrow()
+                .cutting().lengths().stream().mapToInt(length -> length.cuts().size()).sum();
+        assertThat(drawn).isEqualTo(planned);
+    }
+
+    @Test
+    void checksWhatProjectAndVenueReallyNeed() {
+        ChecklistSheet sheet = Checklists.sheet(source, A4, new PictureBag(Version.NORMAL));
+        assertThat(sheet.sections()).extracting(ChecklistSheet.Section::title)
+                .containsExactly("Days before", "Packing", "Setting out", "Safety briefing", "During the class", "Closing");
+        assertThat(texts(sheet, "Days before")).anyMatch(text -> text.startsWith("By Mon 1 Mar 2027: order from Ninepin Bead Loft"))
+                .anyMatch(text -> text.contains("Sort the pearls and cut the guard")).anyMatch(text -> text.contains("1 with left-handed texts"));
+        assertThat(texts(sheet, "Packing")).anyMatch(text -> text.contains("6 × magnifier")).noneMatch(text -> text.contains("first aid kit"));
+        assertThat(texts(sheet, "Setting out")).anyMatch(text -> text.contains("Windows open easily")).anyMatch(text -> text.contains("No naked flame"))
+                .anyMatch(text -> text.contains("8 sockets"));
+        assertThat(texts(sheet, "Safety briefing")).anyMatch(text -> text.contains("Solvent vapour") && text.contains("code=W021"));
+        assertThat(texts(sheet, "During the class")).anyMatch(text -> text.contains("The cement dries; ready"));
+    }
+
+    @Test
+    void missesWhatTheRoomLacks() {
+        PrintSource bare = new PrintSource(PrintSamples.file("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/village-hall.yaml"),
+                source.plan(), source.pictures(), source.hazards(), null);
+        ChecklistSheet sheet = Checklists.sheet(bare, A4, new PictureBag(Version.NORMAL));
+        assertThat(texts(sheet, "Packing")).anyMatch(text -> text.contains("knotting awl") && text.contains("The room has none"));
+    }
+
+    @Test
+    void keepsNeedsOnTheRegisterOnly() {
+        RegisterSheet register = RegisterSheet.of(source, A4);
+        assertThat(register.lines()).hasSize(9);
+        assertThat(register.lines().get(6)).isEqualTo(new RegisterSheet.Line("7", "Harriet Dunmore", "Reads large print; seat near the window. Large print.",
+                "Piers Dunmore (invented)", "01632 960417"));
+        assertThat(Checklists.sheet(source, A4, new PictureBag(Version.NORMAL)).sections().toString()).doesNotContain("hearing aids").doesNotContain("Harriet");
+    }
+
+    @Test
+    void asksTheReviewForEveryStepOfThePlan() {
+        ReviewSheet sheet = ReviewSheet.of(source, A4);
+        assertThat(sheet.days().stream().flatMap(day -> day.rows().stream()).toList()).hasSameSizeAs(source.lesson().blocks()).allSatisfy(row -> assertThat(row.clock()).isNotEmpty());
+        assertThat(sheet.materials()).hasSameSizeAs(source.materials().materials());
+    }
+
+    @Test
+    void measuresInInchesFirstOnUsLetter() {
+        Amounts letter = Amounts.on(Paper.LETTER);
+        assertThat(letter.words(Quantity.parse("124 cm"))).isEqualTo("48.82 in (124 cm)");
+        assertThat(Amounts.briefly(Paper.LETTER).words(Quantity.parse("5 ml"))).isEqualTo("0.17 fl oz");
+        assertThat(Amounts.on(Paper.A4).words(Quantity.parse("0.01 m"))).isEqualTo("10 mm");
+        assertThat(Amounts.on(Paper.A4).words(Quantity.parse("12 in"))).isEqualTo("12 in");
+    }
+
+    private static List<String> texts(ChecklistSheet sheet, String title) {
+        return sheet.sections().stream().filter(section -> section.title().equals(title)).flatMap(section -> section.items().stream())
+                .map(item -> "%s %s %s %s".formatted(item.at(), item.text(), item.note(), item.signs().all())).toList();
+    }
+
+    private static int times(String count) {
+        return Integer.parseInt(count.replace(" ×", ""));
+    }
+
+    private static int pieces(String cuts) {
+        return Arrays.stream(cuts.split(", ")).mapToInt(cut -> times(cut.substring(0, cut.indexOf(" ×")) + " ×")).sum();
+    }
+}

@@ -1,0 +1,143 @@
+package benchful.plans.materials;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.Offer;
+import benchful.catalogue.SupplierSheet;
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.core.Fault;
+import benchful.core.SkillLevel;
+import benchful.core.buying.Purchase;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
+import benchful.core.quantity.Unit;
+import benchful.plans.materials.kits.Kit;
+import benchful.projects.MaterialLine;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Size;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What students choose and what stands in for it is packed, cut, counted and bought for itself. */
+class ChosenMaterialsTest {
+    private static final List<String> COLOURS = List.of("White", "Ochre", "Moss");
+    private static final MaterialLine CORD = new MaterialLine("White", "1 m", null, "2", false, false, null, null, "colour", List.of("Ochre", "Moss"), null);
+    private static final MaterialLine RING = new MaterialLine("Ring", "1", null, false, null, null, null, null);
+    private static final MaterialLine GLUE = new MaterialLine("Glue", "10 ml", null, true, null, null, null, null);
+
+    @Test
+    void countsEachChosenColourByItself() {
+        MaterialsPlan plan = plan(setup(List.of(chooses("Ann", "Ochre"), chooses("Ben", "Ochre"), chooses("Cem", "Moss")), "White", List.of()));
+
+        assertThat(plan.kits()).extracting(k -> k.contents().get(0).material())
+                .containsExactly("Ochre", "Ochre", "Moss", "White", "White", "White", "White");
+        assertThat(plan.materials()).extracting(MaterialsPlan.MaterialPlan::name, m -> m.need().total()).containsExactly(
+                tuple("White", q("8 m")), tuple("Ochre", q("4 m")), tuple("Moss", q("2 m")), tuple("Ring", q("7")), tuple("Glue", q("10 ml")));
+        assertThat(plan.materials().stream().limit(3)).allSatisfy(m -> assertThat(m.cutting().isProven()).isTrue());
+        assertThat(plan.orders().get(0).purchases()).extracting(Purchase::material, Purchase::packs)
+                .containsExactlyInAnyOrder(tuple("White", 2), tuple("Ochre", 1), tuple("Moss", 1), tuple("Ring", 7), tuple("Glue", 1));
+        assertThat(plan.warnings()).isEmpty();
+    }
+
+    @Test
+    void saysWhoHasNotChosenYet() {
+        MaterialsPlan plan = plan(setup(List.of(chooses("Ann", "Ochre")), null, List.of()));
+
+        assertThat(plan.warnings()).extracting(Sentence::toString)
+                .containsExactly("4 of 5 have not chosen their colour of “White”; it is counted as “White”.");
+        assertThat(plan.kits().get(0).contents().get(0).open()).isNull();
+        assertThat(plan.kits().get(1).contents().get(0).open()).isEqualTo("colour");
+    }
+
+    @Test
+    void takesWhatStandsInForTheStudentBeforeWhatStandsInForTheClass() {
+        ClassSetup.Student ann = new ClassSetup.Student("Ann", null, null, Map.of("White", "Ochre"), null, null, null,
+                List.of(new ClassSetup.Instead("Ring", "Wooden ring")), null);
+        MaterialsPlan plan = plan(setup(List.of(ann), "White", List.of(new ClassSetup.Instead("Ring", "Brass ring"), new ClassSetup.Instead("Ochre", "Rust"),
+                new ClassSetup.Instead("Glue", "Paste"))));
+
+        assertThat(plan.faults()).isEmpty();
+        assertThat(plan.kits().get(0).contents()).extracting(Kit.Content::material, Kit.Content::detail)
+                .containsExactly(tuple("Rust", "instead of Ochre"), tuple("Wooden ring", "instead of Ring"));
+        assertThat(plan.kits().get(1).contents()).extracting(Kit.Content::material, Kit.Content::detail)
+                .containsExactly(tuple("White", null), tuple("Brass ring", "instead of Ring"));
+        assertThat(plan.bench()).extracting(Kit.Content::material).containsExactly("Paste");
+        assertThat(plan.materials()).extracting(MaterialsPlan.MaterialPlan::name, m -> m.need().total()).containsExactly(
+                tuple("White", q("12 m")), tuple("Rust", q("2 m")), tuple("Wooden ring", q("1")), tuple("Brass ring", q("6")), tuple("Paste", q("10 ml")));
+    }
+
+    @Test
+    void refusesWhatIsNotOfferedAndWhatIsCountedOtherwise() {
+        ClassSetup.Student ann = new ClassSetup.Student("Ann", null, null, Map.of("White", "Pink", "Ring", "round"), null, null, null);
+        MaterialsPlan plan = plan(setup(List.of(ann), "White", List.of(new ClassSetup.Instead("Ring", "Glue"), new ClassSetup.Instead("Clasp", "Ring"))));
+
+        assertThat(plan.faults()).containsExactlyInAnyOrder(
+                new Fault("/class/instead/1/of", "“Hanger” takes no “Clasp”. Choose one of its materials: White, Ochre, Moss, Ring, Glue."),
+                new Fault("/class/students/0/choices/White", "“Pink” is not offered as colour of “White”. Choose one of: White, Ochre, Moss."),
+                new Fault("/class/students/0/choices/Ring", "“Hanger” gives no choice of “Ring”. It gives one of: White."),
+                new Fault("/class/instead", "“Glue” is counted by volume, but a count is asked of it here. It can't be taken for “Ring”."));
+        assertThat(plan.kits()).allSatisfy(kit -> assertThat(kit.contents()).extracting(Kit.Content::material).containsExactly("White", "Ring"));
+    }
+
+    @Test
+    void takesWhatNobodySellsForOneKindOfAmountOnly() {
+        MaterialsPlan plan = plan(setup(List.of(), "White", List.of(new ClassSetup.Instead("White", "leftovers"), new ClassSetup.Instead("Ring", "leftovers"))));
+
+        assertThat(plan.faults()).containsExactly(
+                new Fault("/class/instead", "“leftovers” is counted by length, but a count is asked of it here. It can't be taken for “Ring”."));
+        assertThat(plan.kits()).allSatisfy(kit -> assertThat(kit.contents()).extracting(Kit.Content::material).containsExactly("leftovers", "Ring"));
+    }
+
+    /** However the colours fall, the same length is cut in all, and each kit's colour is among what is brought. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void neitherLosesNorAddsAPieceByChoosing(long seed) {
+        Random random = new Random(seed);
+        List<ClassSetup.Student> students = IntStream.range(0, 5).mapToObj(i -> chooses("Student " + i, COLOURS.get(random.nextInt(3)))).toList();
+        MaterialsPlan plan = plan(setup(students, COLOURS.get(random.nextInt(3)), List.of()));
+
+        List<MaterialsPlan.MaterialPlan> cords = plan.materials().stream().filter(m -> m.cutting() != null).toList();
+        assertThat(cords.stream().map(m -> m.need().net()).reduce(Quantity::plus)).contains(q("14 m"));
+        cords.forEach(m -> assertThat(m.need().net()).isEqualTo(plan.kits().stream().flatMap(k -> k.contents().stream())
+                .filter(c -> c.material().equals(m.name())).map(Kit.Content::amount).reduce(Quantity::plus).orElseThrow()));
+    }
+
+    private static MaterialsPlan plan(ClassSetup setup) {
+        ProjectSheet project = new ProjectSheet("Hanger", "macrame", SkillLevel.BEGINNER, null, null, null, null, null,
+                List.of(new Size("One", Map.of())), null, List.of(CORD, RING, GLUE), null, null, null, null);
+        List<MaterialSheet> materials = List.of(sheet("White", Unit.M, "5 m"), sheet("Ochre", Unit.M, "5 m"), sheet("Moss", Unit.CM, "500 cm"),
+                sheet("Rust", Unit.M, "5 m"), sheet("Ring", Unit.PIECE, "1"), sheet("Brass ring", Unit.PIECE, "1"), sheet("Wooden ring", Unit.PIECE, "1"),
+                sheet("Glue", Unit.ML, "50 ml"), sheet("Paste", Unit.ML, "50 ml"));
+        return MaterialsPlanner.plan(new ClassFile(project, setup, null, materials, List.of(new SupplierSheet("Loft", "GBP", null, null, null, 3, false, null, null))));
+    }
+
+    private static ClassSetup setup(List<ClassSetup.Student> students, String colour, List<ClassSetup.Instead> instead) {
+        return new ClassSetup("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 5,
+                SkillLevel.BEGINNER, null, students, "One", 1, 0, 1, false, null, null, null, null, "GBP", null, null, null,
+                colour == null ? Map.of() : Map.of("White", colour), instead);
+    }
+
+    private static ClassSetup.Student chooses(String name, String colour) {
+        return new ClassSetup.Student(name, null, null, Map.of("White", colour), null, null, null);
+    }
+
+    private static MaterialSheet sheet(String name, Unit unit, String holds) {
+        return new MaterialSheet(name, unit, null, null, null, null, null, null, null,
+                List.of(new Offer("Loft", q(holds), new BigDecimal("2.00"), null, null)), null);
+    }
+
+    private static Quantity q(String written) {
+        return Quantity.parse(written);
+    }
+}

@@ -1,0 +1,122 @@
+package benchful.plans.materials;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.Offer;
+import benchful.catalogue.SupplierSheet;
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.core.SkillLevel;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import benchful.plans.ClassFiles;
+import benchful.projects.MaterialLine;
+import benchful.projects.Measure;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Size;
+import benchful.projects.Step;
+import benchful.core.lesson.StepKind;
+import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SheetReader;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Divisions that do not end: feet for metres, thirds of a length, packs of three. */
+class EndlessDecimalsTest {
+    private static final Step SHOW = new Step("show", "Show", StepKind.SHOW, Duration.ofMinutes(10), null, null, null, null, false, null, null, null, null, null, null, null, null);
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3, 6, 7, 9, 11, 12})
+    void buysPacksThatDoNotDivideEvenly(int lengths) {
+        MaterialsPlan plan = MaterialsPlanner.plan(file(Unit.MM, "40 mm", null, new Offer("Works", q("700 mm"), BigDecimal.TEN, lengths, null)));
+
+        assertThat(plan.faults()).isEmpty();
+        assertThat(plan.materials().get(0).bought().unmet().signum()).isZero();
+        assertThat(plan.orders()).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"MM, 1234.567 in", "FOOT, 1234.567 in", "INCH, 1000.0007 mm", "M, 7 yd", "YARD, 9.99 m"})
+    void buysLengthsInWhateverUnit(Unit unit, String holds) {
+        MaterialsPlan plan = MaterialsPlanner.plan(file(unit, "40 mm", null, new Offer("Works", q(holds), BigDecimal.TEN, 1, null)));
+
+        assertThat(plan.faults()).isEmpty();
+        assertThat(plan.materials().get(0).bought().unmet().signum()).isZero();
+    }
+
+    @Test
+    void cutsWhatIsOnHandInFeetAsIfItWereInMillimetres() {
+        for (Unit unit : List.of(Unit.MM, Unit.FOOT, Unit.YARD, Unit.INCH)) {
+            Quantity onHand = q("2 m").in(unit).measurable();
+            MaterialsPlan.MaterialPlan plan = MaterialsPlanner.plan(file(unit, "500 mm", onHand, new Offer("Works", q("500 mm"), BigDecimal.TEN, 1, null)))
+                    .materials().get(0);
+            assertThat(plan.cutting().lengths()).as("from %s", onHand).filteredOn(l -> !l.bought()).hasSize(4);
+        }
+    }
+
+    @Test
+    void needsWhatItsKitsHoldAndNoMoreThanThereIs() {
+        for (String amount : List.of("length / 3", "sqrt(2) * length", "5 ml / 5 ml * length")) {
+            MaterialsPlan plan = MaterialsPlanner.plan(uncut(amount, Unit.FOOT, null));
+            Quantity need = plan.materials().get(0).need().total();
+            Quantity kits = plan.kits().stream().map(k -> k.contents().get(0).amount()).reduce(Quantity::plus).orElseThrow();
+            assertThat(kits).isEqualTo(need).isEqualTo(need.measurable());
+            assertThat(MaterialsPlanner.plan(uncut(amount, Unit.FOOT, need)).orders()).isEmpty();
+        }
+    }
+
+    @Test
+    void takesItsOwnFileBackAndThoseWrittenWithEndlessDecimals() {
+        ClassFiles files = new ClassFiles();
+        Quantity endless = q("2 m").in(Unit.FOOT);
+        ClassFile file = file(Unit.FOOT, "length / 3", endless, new Offer("Works", q("700 mm"), BigDecimal.TEN, 3, null));
+
+        String written = files.yaml(file);
+        assertThat(written).contains("on_hand: 6.56168 ft");
+        assertThat(read(files, written).materials().get(0).onHand()).isEqualTo(endless.measurable());
+        assertThat(read(files, written.replace("6.56168 ft", endless.toString())).materials().get(0).onHand()).isEqualTo(endless);
+    }
+
+    @Test
+    void answersNoNumberThatNobodyCouldMeasure() throws Exception {
+        MaterialsPlan plan = MaterialsPlanner.plan(file(Unit.FOOT, "length / 3", q("2 m").in(Unit.FOOT), new Offer("Works", q("700 mm"), BigDecimal.TEN, 3, null)));
+        assertThat(SheetFormat.json().writeValueAsString(plan)).doesNotContainPattern("\\d\\.\\d{13}");
+    }
+
+    private static ClassFile read(ClassFiles files, String written) {
+        return ((SheetReader.Read<ClassFile>) files.read(written.getBytes(StandardCharsets.UTF_8))).sheet();
+    }
+
+    private static ClassFile uncut(String amount, Unit unit, Quantity onHand) {
+        return file(new MaterialLine("Rod", amount, null, false, null, null, null, null), unit, onHand, new Offer("Works", q("10 m"), BigDecimal.TEN, null, null));
+    }
+
+    private static ClassFile file(Unit unit, String amount, Quantity onHand, Offer offer) {
+        return file(new MaterialLine("Rod", amount, "2", false, null, null, null, null), unit, onHand, offer);
+    }
+
+    private static ClassFile file(MaterialLine line, Unit unit, Quantity onHand, Offer offer) {
+        ProjectSheet project = new ProjectSheet("Rods", "metal", SkillLevel.BEGINNER, null, null, null, null,
+                List.of(new Measure("length", "Length", Unit.CM)), List.of(new Size("one", Map.of("length", q("20 cm")))), null, List.of(line),
+                null, List.of(SHOW), null, null);
+        ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 7,
+                SkillLevel.BEGINNER, Map.of(), "GBP");
+        return new ClassFile(project, setup, null,
+                List.of(new MaterialSheet("Rod", unit, null, null, q("1 mm"), null, onHand, null, null, List.of(offer), null)),
+                List.of(new SupplierSheet("Works", "GBP", null, null, null, 3, false, null, null)));
+    }
+
+    private static Quantity q(String written) {
+        return Quantity.parse(written);
+    }
+}

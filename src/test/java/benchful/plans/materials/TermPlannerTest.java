@@ -1,0 +1,161 @@
+package benchful.plans.materials;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.Offer;
+import benchful.catalogue.SupplierSheet;
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.core.SkillLevel;
+import benchful.core.buying.Purchase;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
+import benchful.core.quantity.Unit;
+import benchful.projects.MaterialLine;
+import benchful.projects.ProjectSheet;
+import benchful.projects.Size;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Several classes bought for together. */
+class TermPlannerTest {
+    private static final LocalDate MARCH = LocalDate.of(2027, 3, 6);
+    private static final List<SupplierSheet> SUPPLIERS = List.of(
+            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
+            new SupplierSheet("Bead barn", "GBP", null, new BigDecimal("2.50"), null, 10, false, null, null));
+
+    @Test
+    void buysOnePackForTwoClassesAndSaysEachShare() {
+        MaterialSheet bead = material("Bead", Unit.PIECE, null, offer("Bead barn", "25", "3.00"));
+        TermPlan plan = plan(null, List.of(bead), part("Saturday", MARCH, 2, pieces("Bead", "6")), part("Sunday", MARCH.plusDays(1), 2, pieces("Bead", "5")));
+
+        TermPlan.TermMaterial beads = plan.materials().get(0);
+        assertThat(beads.shares()).containsExactly(new TermPlan.Share("Saturday", Quantity.parse("12"), MARCH.minusDays(1)),
+                new TermPlan.Share("Sunday", Quantity.parse("10"), MARCH));
+        assertThat(beads.need().total()).isEqualTo(Quantity.parse("22"));
+        assertThat(beads.need().reasons()).extracting(Sentence::toString).containsExactly("Saturday takes 12 pcs.", "Sunday takes 10 pcs.");
+        assertThat(beads.bought().leftover()).isEqualTo(Quantity.parse("3"));
+        assertThat(plan.total()).isEqualTo(Money.parse("GBP 5.50"));
+        assertThat(plan.faults()).isEmpty();
+    }
+
+    @Test
+    void cutsThePiecesOfAllClassesFromTheSameLengths() {
+        // 3 of 3 m and 3 of 2 m: three lengths of 5 m together, but 3 and 2 apart
+        MaterialSheet cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
+        TermPlan plan = plan(null, List.of(cord), part("Saturday", MARCH, 3, cut("Cord", "3 m")), part("Sunday", MARCH.plusDays(1), 3, cut("Cord", "2 m")));
+
+        assertThat(plan.materials().get(0).cutting().bought()).isEqualTo(3);
+        assertThat(plan.materials().get(0).cutting().lengths()).allSatisfy(l ->
+                assertThat(l.cuts()).extracting(c -> c.label()).containsExactly("Saturday: one size", "Sunday: one size"));
+        assertThat(plan.orders().get(0).purchases()).extracting(Purchase::packs).containsExactly(3);
+    }
+
+    @Test
+    void countsWhatOneClassDoesNotCutAsAPieceWhereAnotherCuts() {
+        MaterialSheet cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
+        TermPlan plan = plan(null, List.of(cord), part("Saturday", MARCH, 1, cut("Cord", "3 m")), part("Sunday", MARCH, 2, pieces("Cord", "4 m")));
+
+        assertThat(plan.materials().get(0).cutting().bought()).isEqualTo(3);
+    }
+
+    @Test
+    void orderArrivesForTheFirstClassThatNeedsItAndSaysWhatCannot() {
+        MaterialSheet bead = material("Bead", Unit.PIECE, null, offer("Bead barn", "25", "3.00"));
+        MaterialSheet cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
+        TermPlan plan = plan(MARCH.minusDays(5), List.of(bead, cord), part("Saturday", MARCH, 1, pieces("Bead", "6")),
+                part("Sunday", MARCH.plusDays(8), 1, pieces("Bead", "6"), pieces("Cord", "1 m")));
+
+        assertThat(plan.materials()).extracting(TermPlan.TermMaterial::name, TermPlan.TermMaterial::arriveBy)
+                .containsExactly(tuple("Bead", MARCH.minusDays(1)), tuple("Cord", MARCH.plusDays(7)));
+        assertThat(plan.orderBy()).isEqualTo(MARCH.minusDays(11));
+        assertThat(plan.late()).containsExactly(new TermPlan.Late("Bead", "Bead barn", MARCH.minusDays(1), MARCH.plusDays(5)));
+    }
+
+    @Test
+    void buysNothingForWhatLiesOnTheShelf() {
+        MaterialSheet bead = material("Bead", Unit.PIECE, "22", offer("Bead barn", "25", "3.00"));
+        assertThat(plan(null, List.of(bead), part("Saturday", MARCH, 2, pieces("Bead", "6")), part("Sunday", MARCH, 2, pieces("Bead", "5"))).orders()).isEmpty();
+    }
+
+    @Test
+    void namesTheClassWhoseAmountsCannotBeAdded() {
+        TermPlan plan = plan(null, List.of(), part("Saturday", MARCH, 1, pieces("Dye", "6 g")), part("Sunday", MARCH, 1, pieces("Dye", "2 ml")));
+        assertThat(plan.faults()).singleElement().satisfies(f -> assertThat(f.detail()).startsWith("“Dye”: "));
+    }
+
+    static List<Long> seeds() {
+        return IntStream.range(0, 25).mapToObj(Long::valueOf).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void neverCostsMoreThanEachClassAloneAndCoversAll(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<MaterialSheet> catalogue = List.of(
+                material("Bead", Unit.PIECE, null, offer("Bead barn", random.nextInt(5, 30) + "", price(random)), offer("Rope loft", random.nextInt(5, 30) + "", price(random))),
+                material("Ring", Unit.PIECE, null, offer("Bead barn", random.nextInt(1, 9) + "", price(random)), offer("Rope loft", random.nextInt(1, 9) + "", price(random))),
+                material("Cord", Unit.M, null, offer("Rope loft", "5 m", price(random))));
+        List<TermRequest.Part> parts = new ArrayList<>();
+        for (int i = 0; i < random.nextInt(2, 5); i++) {
+            parts.add(part("Class " + i, MARCH.plusDays(i), random.nextInt(1, 9), pieces("Bead", random.nextInt(1, 20) + ""),
+                    pieces("Ring", random.nextInt(1, 4) + ""), cut("Cord", random.nextInt(50, 450) + " cm")));
+        }
+        TermPlan together = plan(null, catalogue, parts.toArray(TermRequest.Part[]::new));
+        Money alone = parts.stream().map(p -> plan(null, catalogue, p).total()).reduce(Money.zero(CurrencyUnit.GBP), Money::plus);
+
+        assertThat(together.total()).isLessThanOrEqualTo(alone);
+        assertThat(together.materials()).hasSize(3).allSatisfy(m -> {
+            assertThat(m.bought().bought()).isGreaterThanOrEqualTo(m.need().total());
+            assertThat(m.shares().stream().map(TermPlan.Share::amount).reduce(Quantity::plus)).contains(m.need().total());
+        });
+        assertThat(together.materials().get(2).cutting().lengths().stream().mapToLong(l -> l.cuts().size()).sum())
+                .isEqualTo(parts.stream().mapToInt(p -> p.file().setup().headcount()).sum());
+    }
+
+    private static TermPlan plan(LocalDate today, List<MaterialSheet> catalogue, TermRequest.Part... parts) {
+        return TermPlanner.plan(new TermRequest(List.of(parts), new CatalogueSheet(catalogue, SUPPLIERS)), today);
+    }
+
+    private static TermRequest.Part part(String title, LocalDate date, int students, MaterialLine... lines) {
+        ProjectSheet project = new ProjectSheet(title, "craft", SkillLevel.BEGINNER, null, null, null, null, null,
+                List.of(new Size("one size", Map.of())), null, List.of(lines), null, null, null, null);
+        ClassSetup setup = ClassSetup.plain(title, List.of(new ClassSetup.Meeting(date, LocalTime.of(18, 0), LocalTime.of(21, 0))),
+                students, SkillLevel.BEGINNER, null, "GBP");
+        return new TermRequest.Part(title, new ClassFile(project, setup, null, null, null));
+    }
+
+    private static MaterialLine pieces(String material, String amount) {
+        return new MaterialLine(material, amount, null, false, null, null, null, null);
+    }
+
+    private static MaterialLine cut(String material, String length) {
+        return new MaterialLine(material, length, "1", false, null, null, null, null);
+    }
+
+    private static MaterialSheet material(String name, Unit unit, String onHand, Offer... offers) {
+        return new MaterialSheet(name, unit, null, null, null, null, onHand == null ? null : Quantity.parse(onHand), null, null, List.of(offers), null);
+    }
+
+    private static Offer offer(String supplier, String holds, String price) {
+        return new Offer(supplier, Quantity.parse(holds), new BigDecimal(price), null, null);
+    }
+
+    private static String price(SplittableRandom random) {
+        return BigDecimal.valueOf(random.nextInt(50, 900), 2).toPlainString();
+    }
+}

@@ -1,0 +1,136 @@
+package benchful.plans.whatif;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.classes.SetupRules;
+import benchful.core.lesson.advice.Change;
+import benchful.projects.ProjectSheet;
+import benchful.samples.SampleFiles;
+import benchful.web.forms.FormTree;
+import benchful.web.forms.SheetReader;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.Period;
+import java.util.List;
+import java.util.Map;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+
+class SetupChangeTest {
+    private static final SampleFiles FILES = SampleFiles.in(Path.of("sample-classes"));
+    private static final SampleFiles.SampleClass STRAND = FILES.classes().stream()
+            .filter(c -> c.setup().title() != null && c.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
+    private static final ClassSetup SETUP = STRAND.setup();
+    private static final ProjectSheet PROJECT = FILES.projects().stream().filter(p -> p.name().equals(STRAND.project())).findFirst().orElseThrow();
+    private static final SheetReader<ClassSetup> READER = SetupRules.reader(PROJECT);
+    private static final FormTree TREE = new FormTree(READER.schema());
+
+    @Test
+    void makesTheChangeThatWasSuggested() {
+        assertThat(changed(new Change.Helper()).helpers()).isEqualTo(SETUP.helpers() + 1);
+        assertThat(changed(new Change.MoreTools("knotting awl", 2)).tools()).containsEntry("knotting awl", 2);
+        assertThat(changed(new Change.PrepareAhead(List.of("stretch", "hang"), "both")).preparedAhead()).containsExactly("stretch", "hang");
+        assertThat(changed(new Change.EarlierStart(Duration.ofMinutes(15))).meetings().get(0).starts()).isEqualTo(LocalTime.of(12, 15));
+        assertThat(changed(new Change.LongerBooking(Duration.ofMinutes(30))).meetings().get(0).ends()).isEqualTo(LocalTime.of(18, 30));
+        assertThat(changed(new Change.OneMoreGroup()).groups()).isEqualTo(2);
+        assertThat(changed(new Change.OwnPace()).ownPace()).isTrue();
+    }
+
+    @Test
+    void meetsOnceMoreAtTheHoursOfTheLastMeeting() {
+        List<ClassSetup.Meeting> meetings = changed(new Change.OneMoreMeeting(Period.ofWeeks(1))).meetings();
+        ClassSetup.Meeting first = SETUP.meetings().get(0);
+        assertThat(meetings).containsExactly(first, new ClassSetup.Meeting(first.date().plusDays(7), first.starts(), first.ends()));
+    }
+
+    @Test
+    void teachesOneMeetingInTwo() {
+        ClassSetup.Meeting whole = SETUP.meetings().get(0);
+        List<ClassSetup.Meeting> two = changed(new Change.SplitInTwo(Duration.ofMinutes(165), Period.ofWeeks(1))).meetings();
+        assertThat(two).containsExactly(new ClassSetup.Meeting(whole.date(), LocalTime.of(12, 30), LocalTime.of(15, 15)),
+                new ClassSetup.Meeting(whole.date().plusDays(7), LocalTime.of(12, 30), LocalTime.of(15, 15)));
+    }
+
+    @Test
+    void takesTheAbsentFromTheSizeThatMostWant() {
+        ClassSetup eight = with(Map.of("/headcount", "8", "/sizes/42 cm", "5", "/sizes/45 cm", "3"));
+        ClassSetup fewer = read(whatIf(eight, new Change.FewerStudents(2)), eight);
+        assertThat(fewer.headcount()).isEqualTo(6);
+        assertThat(fewer.sizes()).isEqualTo(Map.of("42 cm", 3, "45 cm", 3));
+    }
+
+    @Test
+    void makesTwoChangesOneUponTheOther() {
+        ClassSetup both = changed(new Change.LongerBooking(Duration.ofMinutes(30)), new Change.OneMoreMeeting(Period.ofWeeks(1)));
+        assertThat(both.meetings()).extracting(ClassSetup.Meeting::ends).containsExactly(LocalTime.of(18, 30), LocalTime.of(18, 30));
+        assertThat(both.meetings().get(1).date()).isEqualTo(LocalDate.from(SETUP.meetings().get(0).date()).plusWeeks(1));
+    }
+
+    @Test
+    void leavesAllElseAsItIs() {
+        ClassSetup helped = changed(new Change.Helper());
+        assertThat(helped).usingRecursiveComparison().ignoringFields("helpers").isEqualTo(SETUP);
+    }
+
+    @Test
+    void saysAWhatIfInOneTextAndReadsItBack() {
+        WhatIf whatIf = new WhatIf(Map.of("/tools/awl & pin=2", "3", "/meetings/0/starts", "12:15"));
+        assertThat(WhatIf.read(whatIf.sent())).isEqualTo(whatIf);
+        assertThat(WhatIf.read("id=3&%zz=1&").fields()).isEmpty();
+    }
+
+    @Test
+    void offersSmallerSizesToThoseWithTheLargest() {
+        ClassSetup mixed = with(Map.of("/headcount", "6", "/sizes/42 cm", "4", "/sizes/40 cm", "2"));
+        ClassFile file = new ClassFile(PROJECT, mixed, null, null, null);
+        Map<String, WhatIf> smaller = SmallerSizes.of(file);
+        assertThat(smaller).isNotEmpty().allSatisfy((title, whatIf) -> {
+            ClassSetup changed = read(whatIf, mixed);
+            assertThat(changed.sizes().values().stream().mapToInt(n -> n).sum()).isEqualTo(6);
+            assertThat(changed.sizes()).doesNotContainKey("42 cm");
+        });
+    }
+
+    @Test
+    void countsWhatHoursAndHandsCost() {
+        ClassSetup paid = with(Map.of("/currency", "GBP", "/costs/fee", "45", "/costs/helper", "12.40", "/costs/room", "15", "/meetings/0/starts", "12:30",
+                "/meetings/0/ends", "18:00", "/helpers", "1"));
+        SetupCosts costs = new SetupCosts(paid);
+        assertThat(costs.of(new Change.Helper())).contains(Money.parse("GBP 68.20"));
+        assertThat(costs.of(new Change.FewerStudents(2))).contains(Money.parse("GBP 90.00"));
+        assertThat(costs.of(new Change.LongerBooking(Duration.ofMinutes(15)))).contains(Money.parse("GBP 6.85"));
+        assertThat(costs.of(new Change.OwnPace())).contains(Money.parse("GBP 0.00"));
+        assertThat(costs.of(new Change.MoreTools("awl", 1))).isEmpty();
+        assertThat(costs.of(new Change.SplitInTwo(Duration.ofHours(2), Period.ofWeeks(1)))).isEmpty();
+        assertThat(new SetupCosts(with(Map.of())).of(new Change.Helper())).isEmpty();
+    }
+
+    @Test
+    void roundsHalfAPennyUp() {
+        SetupCosts costs = new SetupCosts(with(Map.of("/currency", "GBP", "/costs/room", "0.10")));
+        assertThat(costs.of(new Change.LongerBooking(Duration.ofMinutes(15)))).contains(Money.parse("GBP 0.03"));
+    }
+
+    private static ClassSetup changed(Change... changes) {
+        return read(SetupChange.of(List.of(changes), TREE, READER.written(SETUP), Map.of()), SETUP);
+    }
+
+    private static WhatIf whatIf(ClassSetup setup, Change change) {
+        return SetupChange.of(List.of(change), TREE, READER.written(setup), Map.of());
+    }
+
+    private static ClassSetup with(Map<String, String> fields) {
+        ClassSetup bare = ClassSetup.plain(SETUP.title(), SETUP.meetings(), SETUP.headcount(), SETUP.level(), Map.of(), SETUP.currency());
+        return read(new WhatIf(fields), bare);
+    }
+
+    private static ClassSetup read(WhatIf whatIf, ClassSetup setup) {
+        SheetReader.Reading<ClassSetup> reading = READER.tree(whatIf.over(TREE, READER.written(setup)));
+        assertThat(reading).as(reading.toString()).isInstanceOf(SheetReader.Read.class);
+        return ((SheetReader.Read<ClassSetup>) reading).sheet();
+    }
+}
