@@ -1,5 +1,6 @@
 package benchful;
 
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.INTERFACES;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
@@ -7,12 +8,13 @@ import static com.tngtech.archunit.core.domain.properties.HasModifiers.Predicate
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_THROW_GENERIC_EXCEPTIONS;
 import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_USE_FIELD_INJECTION;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -20,6 +22,9 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import jakarta.persistence.Entity;
 import jakarta.ws.rs.Path;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
 
 /** Who may import whom, and what no class does. Each rule says its reason; an exception stands on the code, not here. */
 @AnalyzeClasses(packages = "benchful", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -57,39 +62,44 @@ class ArchitectureTest {
             .because("values and engines are records, enumerations, interfaces or final classes, not points of extension");
 
     @ArchTest
-    static final ArchRule featuresHaveNoCycles = slices().matching("benchful.(*)..").should().beFreeOfCycles()
-            .because("a feature is changed alone");
+    static final ArchRule enginesShareOnlyQuantities = slices().matching("benchful.core.(*)..").should().notDependOnEachOther()
+            .ignoreDependency(alwaysTrue(), resideInAPackage("benchful.core.quantity"))
+            .because("an engine is understood, checked and reused alone");
 
+    /** At every depth: a room with all its inner rooms is changed alone, and so is each inner room. */
     @ArchTest
-    static final ArchRule enginesHaveNoCycles = slices().matching("benchful.core.(*)..").should().beFreeOfCycles()
-            .because("an engine is understood alone");
+    static void noCircleRunsBetweenRooms(JavaClasses house) {
+        int deepest = Rooms.files().keySet().stream().mapToInt(room -> room.split("\\.").length).max().orElseThrow();
+        for (int depth = 1; depth <= deepest; depth++) {
+            slices().assignedFrom(Rooms.toDepth(depth)).should().beFreeOfCycles().because("a room is changed alone").check(house);
+        }
+    }
 
+    /** What is computed and printed depends on what is stored, and all of it on the computations, never the other way round. */
     @ArchTest
-    static final ArchRule featuresPointDown = layeredArchitecture().consideringOnlyDependenciesInLayers()
-            .layer("home").definedBy("benchful.home..")
-            .layer("samples").definedBy("benchful.samples..")
-            .layer("backups").definedBy("benchful.backups..")
-            .layer("documents").definedBy("benchful.documents..")
-            .layer("reviews").definedBy("benchful.reviews..")
-            .layer("assessments").definedBy("benchful.assessments..")
-            .layer("orders").definedBy("benchful.orders..", "benchful.packing..", "benchful.batches..")
-            .layer("plans").definedBy("benchful.plans..")
-            .layer("classes").definedBy("benchful.classes..")
-            .layer("sheets").definedBy("benchful.projects..", "benchful.hazards..", "benchful.venues..", "benchful.stock..")
-            .layer("catalogue").definedBy("benchful.catalogue..")
-            .layer("web").definedBy("benchful.web..")
-            .layer("core").definedBy("benchful.core..")
-            .whereLayer("home").mayNotBeAccessedByAnyLayer()
-            .whereLayer("samples").mayOnlyBeAccessedByLayers("home")
-            .whereLayer("backups").mayOnlyBeAccessedByLayers("home")
-            .whereLayer("documents").mayOnlyBeAccessedByLayers("home", "samples")
-            .whereLayer("reviews").mayOnlyBeAccessedByLayers("home", "samples")
-            .whereLayer("assessments").mayOnlyBeAccessedByLayers("home", "documents")
-            .whereLayer("orders").mayOnlyBeAccessedByLayers("home", "documents")
-            .whereLayer("plans").mayOnlyBeAccessedByLayers("home", "samples", "documents", "reviews", "assessments", "orders")
-            .whereLayer("classes").mayOnlyBeAccessedByLayers("home", "samples", "documents", "reviews", "assessments", "orders", "plans")
-            .withOptionalLayers(true)
-            .because("what is computed and printed depends on what is stored, never the other way round");
+    static void everyRoomLooksOnlyAtLowerFloors(JavaClasses house) {
+        assertThat(Rooms.files().keySet()).as("rooms, each on its floor in Rooms.FLOORS")
+                .containsExactlyInAnyOrderElementsOf(Rooms.FLOORS.stream().flatMap(List::stream).toList());
+        Rooms.arrows(house).forEach((room, seen) -> assertThat(seen).as("%s looks only at lower floors", room)
+                .allSatisfy((other, why) -> assertThat(Rooms.floor(other)).as(why).isGreaterThan(Rooms.floor(room))));
+    }
+
+    /** Who looks for a class reads the names of one folder. */
+    @ArchTest
+    static void noRoomIsCrowded(JavaClasses house) {
+        assertThat(Rooms.files()).as("source files of each room; from thirty on a room needs inner rooms")
+                .allSatisfy((room, files) -> assertThat(files).isLessThan(30));
+    }
+
+    /** The picture can't age. */
+    @ArchTest
+    static void thePictureShowsTheRoomsAsTheyAre(JavaClasses house) throws IOException {
+        String drawn = Rooms.drawn(Rooms.arrows(house));
+        if (Boolean.getBoolean("benchful.rooms")) {
+            Files.writeString(Rooms.PICTURE, drawn);
+        }
+        assertThat(Rooms.PICTURE).as("run mvn test -Dtest=ArchitectureTest -Dbenchful.rooms=true to renew it, and look at what changed").hasContent(drawn);
+    }
 
     @ArchTest
     static final ArchRule webKnowsNoFeature = noClasses()

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 
-/** Turns a request in which {@link benchful.core.lesson.order.check.RequestCheck} found no conflict into a {@link Model}. */
+/** Turns a request in which {@code RequestCheck} found no conflict into a {@link Model}. */
 public final class ModelBuilder {
 
     private final LessonRequest request;
