@@ -54,17 +54,24 @@ final class PackChooser {
             keep(packs, rest, spent);
             return;
         }
-        if (k == offers.size() || tries++ > MOST_TRIES && least != null || hopeless(k, rest, spent)) {
+        if (k == offers.size() || hopeless(k, rest, spent)) {
             return;
         }
         PackOffer offer = offers.get(k);
-        int enough = packs(offer, rest);
-        IntStream.concat(offer.worthTrying(enough), IntStream.iterate(enough - 1, n -> n >= 0, n -> n - 1)).forEach(n -> {
+        numbers(k, packs(offer, rest)).takeWhile(n -> tries <= MOST_TRIES || least == null).forEach(n -> {
+            tries++;
             packs[k] = n;
             Money more = n == 0 ? spent : spent.plus(gross(offer, n));
             branch(k + 1, packs, rest.subtract(offer.holds().base().multiply(BigDecimal.valueOf(n))), more);
             packs[k] = 0;
         });
+    }
+
+    /** Enough or more of this offer, then ever less of it where others may fill the rest. */
+    private IntStream numbers(int k, int enough) {
+        IntStream less = IntStream.iterate(enough - 1, n -> n >= 0, n -> n - 1);
+        boolean last = k == offers.size() - 1;
+        return last ? offers.get(k).worthTrying(enough) : IntStream.concat(offers.get(k).worthTrying(enough), less);
     }
 
     private boolean hopeless(int k, BigDecimal rest, Money spent) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import benchful.core.buying.PackChooser.Choice;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import java.math.BigDecimal;
@@ -15,6 +16,7 @@ import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -109,6 +111,17 @@ class BuyerTest {
         PackOffer euros = new PackOffer(abroad, Quantity.parse("1"), BigMoney.parse("EUR 1.00"), List.of());
 
         assertThat(buy(want("a", "5", "2", euros)).materials().get(0).unmet()).isEqualTo(Quantity.parse("3"));
+    }
+
+    /** What costs nothing is nowhere too dear to go on with: 40,000 of the one pack, and for each some thousand of the other. */
+    @Test
+    @Timeout(20)
+    void givesUpInTimeWhereThereAreFarTooManyChoices() {
+        PackOffer[] offers = {offer(LOFT, "0.1", "0.00"), offer(LOFT, "0.3", "0.00")};
+        Choice choice = PackChooser.choose(want("bead", "4000.05", "0", offers), CurrencyUnit.GBP);
+
+        assertThat(choice.price()).isEqualTo(Money.parse("GBP 0.00"));
+        assertThat(choice.bound()).isEqualTo(Money.parse("GBP 0.00"));
     }
 
     @Test
