@@ -2,8 +2,12 @@ package benchful.hostile;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -15,7 +19,7 @@ public final class HostileFiles {
     private HostileFiles() {}
 
     /** Where a file is sent to. */
-    public enum Place { PICTURE, LIST }
+    public enum Place { PICTURE, LIST, PROJECT, CLASS, BACKUP }
 
     /** @param refused whether it must be refused; otherwise it may be taken, with what is hostile left out */
     public record File(String name, Place place, byte[] content, boolean refused) {
@@ -23,6 +27,30 @@ public final class HostileFiles {
         public String toString() {
             return name;
         }
+    }
+
+    /** Files as the program itself writes them, of which hostile ones are made. */
+    record Good(byte[] project, byte[] craftClass, byte[] backup) {}
+
+    /** {@code count} files for every place that takes any, those that were thought of, then damaged ones, in no order but that backups come last. */
+    static List<File> all(Good good, int count) {
+        HostileSheets projects = new HostileSheets(Place.PROJECT, good.project());
+        List<File> files = Stream.of(drawings(), HostileWorkbooks.all(), HostileTables.all(), HostilePhotos.all(), projects.with(HostilePhotos.all()), projects.all(),
+                        new HostileSheets(Place.CLASS, good.craftClass()).all(), new HostileArchives(good.backup()).all()).flatMap(s -> s)
+                .collect(Collectors.toCollection(ArrayList::new));
+        damaged(good).limit(Math.max(0, count - files.size())).forEach(files::add);
+        Collections.shuffle(files, new Random(1));
+        return files.subList(0, Math.min(count, files.size())).stream().sorted(Comparator.comparing(f -> f.place() == Place.BACKUP)).toList();
+    }
+
+    private static Stream<File> damaged(Good good) {
+        List<File> whole = List.of(new File("workbook", Place.LIST, HostileWorkbooks.good(), false), new File("table", Place.LIST, HostileTables.good(), false),
+                new File("png", Place.PICTURE, HostilePhotos.good("png"), false), new File("jpeg", Place.PICTURE, HostilePhotos.good("jpeg"), false),
+                new File("project", Place.PROJECT, good.project(), false), new File("class", Place.CLASS, good.craftClass(), false), new File("backup", Place.BACKUP, good.backup(), false));
+        return IntStream.iterate(0, i -> i + 1).mapToObj(i -> {
+            File file = whole.get(i % whole.size());
+            return new File("damaged %s %d".formatted(file.name(), i), file.place(), Damage.of(file.content(), i), false);
+        });
     }
 
     /** Drawings that ask for far more than they are long. */

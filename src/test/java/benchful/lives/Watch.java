@@ -12,7 +12,7 @@ import org.jsoup.nodes.Element;
 
 /** A visitor whose every answer is looked at: none is a fault of the program, none names its classes, none takes too long. */
 public final class Watch {
-    private static final Duration LONGEST = Duration.ofSeconds(10);
+    private static final Duration LONGEST = Effort.longest();
 
     private final Visitor tutor;
     private final String whose;
