@@ -57,11 +57,19 @@ class Door {
         if (Stranger.asks(request, publicAddress)) {
             return Optional.of(FOREIGN);
         }
-        String type = Optional.ofNullable(request.getHeader("Content-Type")).orElse("").strip();
+        String type = type(request);
         if (PARTLESS.matcher(type).matches()) {
             return Optional.of(NO_FORM);
         }
         return READING.contains(request.method().name()) ? Optional.empty() : body(request, type);
+    }
+
+    static boolean isForm(HttpServerRequest request) {
+        return FORM.matcher(type(request)).matches();
+    }
+
+    private static String type(HttpServerRequest request) {
+        return Optional.ofNullable(request.getHeader("Content-Type")).orElse("").strip();
     }
 
     private static Optional<Refusal> body(HttpServerRequest request, String type) {

@@ -5,6 +5,7 @@ final class Order {
     static final int HEADERS = 300;
     static final int DOOR = 200;
     static final int SIZE = 100;
+    static final int AFTER_PLATFORM = 1;
 
     private Order() {}
 }

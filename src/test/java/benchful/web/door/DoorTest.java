@@ -13,8 +13,10 @@ import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.net.Socket;
 import java.net.URI;
@@ -144,6 +146,22 @@ class DoorTest {
         assertThat(upload("POST /api/plan", "application/yaml", 30 * MEGABYTE)).startsWith("HTTP/1.1 413").contains("the limit is 24 MB", "problem+json");
     }
 
+    @Test
+    void takesLargeFilesOnlyWhereTheyGoToTheDisk() throws IOException {
+        assertThat(upload("POST /backups/files", "multipart/form-data; boundary=x", 30 * MEGABYTE)).doesNotContain("413", "the limit is");
+        assertThat(firstLine("POST /backups/files HTTP/1.1\r\nHost: localhost\r\nContent-Type: multipart/form-data; boundary=x\r\nContent-Length: 1073741825\r\n\r\n"))
+                .startsWith("HTTP/1.1 413");
+    }
+
+    @Test
+    void boundsWhatDoesNotSayHowMuchItIs() throws IOException {
+        assertThat(raw("POST /materials/lists/previews HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: multipart/form-data; boundary=x\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n"))
+                .startsWith("HTTP/1.1 411").contains("Content-Length");
+        String chunk = "100000\r\n" + " ".repeat(MEGABYTE) + "\r\n";
+        assertThat(raw("POST /api/plan HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/yaml\r\nTransfer-Encoding: chunked\r\n\r\n" + chunk.repeat(25) + "0\r\n\r\n"))
+                .startsWith("HTTP/1.1 413");
+    }
+
     private static RequestSpecification from(String origin) {
         return given().redirects().follow(false).header("Origin", origin);
     }
@@ -158,6 +176,15 @@ class DoorTest {
             socket.setSoTimeout(20_000);
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    /** Of an answer that comes while more is announced than is sent. */
+    private String firstLine(String request) throws IOException {
+        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+            socket.setSoTimeout(20_000);
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
+            return new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8)).readLine();
         }
     }
 
