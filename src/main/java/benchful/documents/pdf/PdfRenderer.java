@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Semaphore;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 
@@ -40,6 +41,8 @@ public final class PdfRenderer {
     private static final Duration LONGEST_DRAWING = Duration.ofSeconds(8);
 
     private final Duration longestDrawing;
+    /** As many as there are processors: one more ends none sooner, and takes tens of megabytes. */
+    private final Semaphore presses = new Semaphore(Math.max(2, Runtime.getRuntime().availableProcessors()), true);
 
     public PdfRenderer() {
         this(LONGEST_DRAWING);
@@ -60,14 +63,29 @@ public final class PdfRenderer {
         for (Map.Entry<String, byte[]> picture : manuscript.pictures().entrySet()) {
             rest = picture.getValue().length == 0 ? rest.without(picture.getKey()) : rest;
         }
-        Typesetting typesetting = new Typesetting(this, rest, longestDrawing);
+        Typesetting typesetting = typeset(rest);
         for (int failed = 0; typesetting.undrawn().isPresent() && !rest.drawings().isEmpty(); failed++) {
             for (String drawing : failed == 0 ? List.of(typesetting.undrawn().get()) : rest.drawings()) {
                 rest = rest.without(drawing);
             }
-            typesetting = new Typesetting(this, rest, longestDrawing);
+            typesetting = typeset(rest);
         }
         typesetting.writeTo(out);
+    }
+
+    /** When its turn comes. */
+    private Typesetting typeset(Manuscript manuscript) throws IOException {
+        try {
+            presses.acquire();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("Typesetting was given up.", e);
+        }
+        try {
+            return new Typesetting(this, manuscript, longestDrawing);
+        } finally {
+            presses.release();
+        }
     }
 
     /** @param watch is told which drawing is being drawn */
