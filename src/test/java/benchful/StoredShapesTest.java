@@ -2,7 +2,7 @@ package benchful;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import benchful.web.forms.Stored;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -50,11 +50,11 @@ class StoredShapesTest {
     @ParameterizedTest
     @MethodSource("columns")
     void isReadThoughAnyKeyIsMissing(Field column) throws IOException {
-        JsonNode full = SheetFormat.json().valueToTree(Specimens.full(sheet(column)));
+        JsonNode full = SpecFormat.json().valueToTree(Specimens.full(sheet(column)));
         for (String place : places("", full)) {
             JsonNode shorter = full.deepCopy();
             ((ObjectNode) shorter.at(place.substring(0, place.lastIndexOf('/')))).remove(place.substring(place.lastIndexOf('/') + 1));
-            Object read = SheetFormat.json().readerFor(type(column)).readValue(shorter);
+            Object read = SpecFormat.json().readerFor(type(column)).readValue(shorter);
             assertThat(kept(column, read)).as("without %s", place).isEqualTo(read);
         }
     }
@@ -62,14 +62,14 @@ class StoredShapesTest {
     @ParameterizedTest
     @MethodSource("columns")
     void isReadAsItWasStoredBefore(Field column) throws IOException {
-        JsonNode before = SheetFormat.json().readTree(recorded(column));
-        Object read = SheetFormat.json().readerFor(type(column)).readValue(before);
-        assertThat(lost("", before, SheetFormat.json().valueToTree(read))).isEmpty();
+        JsonNode before = SpecFormat.json().readTree(recorded(column));
+        Object read = SpecFormat.json().readerFor(type(column)).readValue(before);
+        assertThat(lost("", before, SpecFormat.json().valueToTree(read))).isEmpty();
         assertThat(kept(column, read)).isEqualTo(read);
     }
 
     private static Object kept(Field column, Object value) throws IOException {
-        return SheetFormat.json().readerFor(type(column)).readValue(SheetFormat.json().writeValueAsString(value));
+        return SpecFormat.json().readerFor(type(column)).readValue(SpecFormat.json().writeValueAsString(value));
     }
 
     /** The record that a column holds, whether it is read at once or when it is asked for. */
@@ -79,7 +79,7 @@ class StoredShapesTest {
     }
 
     private static JavaType type(Field column) {
-        return SheetFormat.json().constructType(sheet(column));
+        return SpecFormat.json().constructType(sheet(column));
     }
 
     /** The places below a node, a rectangle's two edges left out: there is none without them. */

@@ -35,11 +35,11 @@ public class Assessment extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<AssessmentSheet> sheet;
+    Stored<AssessmentSpec> sheet;
 
     protected Assessment() {}
 
-    static Assessment of(CraftClass craftClass, AssessmentSheet sheet) {
+    static Assessment of(CraftClass craftClass, AssessmentSpec sheet) {
         Assessment assessment = new Assessment();
         assessment.craftClass = craftClass;
         assessment.sheet = Stored.of(sheet);
@@ -50,12 +50,12 @@ public class Assessment extends PanacheEntityBase {
         return find("craftClass", craftClass).firstResultOptional();
     }
 
-    void replace(AssessmentSheet newSheet) {
+    void replace(AssessmentSpec newSheet) {
         EarlierVersion.keep("assessment", id == null ? null : craftClass.id(), Stored.kept(sheet), newSheet);
         sheet = Stored.of(newSheet);
     }
 
-    public AssessmentSheet sheet() {
+    public AssessmentSpec sheet() {
         return sheet.read("the risk assessment of this class", "/classes/" + craftClass.id() + "/assessment");
     }
 

@@ -3,9 +3,9 @@ package benchful.assessments;
 import benchful.bin.EarlierVersions;
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
@@ -26,7 +26,7 @@ import java.util.List;
 @Path("/classes/{id: \\d+}/assessment")
 @Produces(MediaType.TEXT_HTML)
 class AssessmentPages {
-    private static final SheetReader<AssessmentSheet> READER = new SheetReader<>(AssessmentSheet.class, "assessment-1", AssessmentPages::disorder);
+    private static final SpecReader<AssessmentSpec> READER = new SpecReader<>(AssessmentSpec.class, "assessment-1", AssessmentPages::disorder);
 
     private final Assessments assessments;
     private final EarlierVersions earlier;
@@ -45,7 +45,7 @@ class AssessmentPages {
 
     /** What the page shows. */
     @TemplateData
-    record AssessmentPage(CraftClass craftClass, SheetForm form, List<AssessmentPrint> printed) {
+    record AssessmentPage(CraftClass craftClass, SpecForm form, List<AssessmentPrint> printed) {
         public boolean drafted() {
             return form.version() == 0;
         }
@@ -59,9 +59,9 @@ class AssessmentPages {
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = existing(id);
-        SheetForm form = Assessment.of(craftClass)
-                .map(a -> SheetForm.of(READER.written(a.sheet()), a.version()))
-                .orElseGet(() -> SheetForm.of(READER.written(assessments.draft(craftClass).sheet()), 0));
+        SpecForm form = Assessment.of(craftClass)
+                .map(a -> SpecForm.of(READER.written(a.sheet()), a.version()))
+                .orElseGet(() -> SpecForm.of(READER.written(assessments.draft(craftClass).sheet()), 0));
         return page(craftClass, form);
     }
 
@@ -83,15 +83,15 @@ class AssessmentPages {
         return post(craftClass).putBack(wanted.version().sheet(), wanted.fresh(), target(craftClass));
     }
 
-    private SheetPost<AssessmentSheet> post(CraftClass craftClass) {
-        return new SheetPost<>(READER, form -> page(craftClass, form));
+    private SpecPost<AssessmentSpec> post(CraftClass craftClass) {
+        return new SpecPost<>(READER, form -> page(craftClass, form));
     }
 
     private AssessmentTarget target(CraftClass craftClass) {
         return new AssessmentTarget(craftClass, Assessment.of(craftClass).orElse(null), () -> assessments.draft(craftClass).sheet());
     }
 
-    private static List<Fault> disorder(AssessmentSheet sheet) {
+    private static List<Fault> disorder(AssessmentSpec sheet) {
         try {
             sheet.bands();
             return List.of();
@@ -100,7 +100,7 @@ class AssessmentPages {
         }
     }
 
-    private TemplateInstance page(CraftClass craftClass, SheetForm form) {
+    private TemplateInstance page(CraftClass craftClass, SpecForm form) {
         return Templates.form(new AssessmentPage(craftClass, form, assessments.printed(craftClass)));
     }
 

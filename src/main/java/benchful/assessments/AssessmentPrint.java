@@ -1,7 +1,7 @@
 package benchful.assessments;
 
 import benchful.classes.ClassFile;
-import benchful.hazards.HazardSheet;
+import benchful.hazards.HazardSpec;
 import io.quarkus.qute.TemplateData;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -14,10 +14,10 @@ import java.util.List;
  * @param at when it was first printed; null for a draft
  */
 @TemplateData
-public record AssessmentPrint(long id, int number, LocalDateTime at, AssessmentSheet sheet) {
+public record AssessmentPrint(long id, int number, LocalDateTime at, AssessmentSpec sheet) {
 
     /** What the hazards in use suggest, judged by nobody yet. */
-    public static AssessmentPrint draft(ClassFile file, List<HazardSheet> hazards) {
+    public static AssessmentPrint draft(ClassFile file, List<HazardSpec> hazards) {
         return new AssessmentPrint(0, 0, null, new AssessmentDraft(file).of(hazards));
     }
 

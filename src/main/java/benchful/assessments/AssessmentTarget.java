@@ -2,7 +2,7 @@ package benchful.assessments;
 
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -11,7 +11,7 @@ import java.util.function.Supplier;
  *
  * @param assessment null while only a draft is shown
  */
-record AssessmentTarget(CraftClass craftClass, Assessment assessment, Supplier<AssessmentSheet> draft) implements SheetPost.Target<AssessmentSheet> {
+record AssessmentTarget(CraftClass craftClass, Assessment assessment, Supplier<AssessmentSpec> draft) implements SpecPost.Target<AssessmentSpec> {
 
     @Override
     public long version() {
@@ -19,17 +19,17 @@ record AssessmentTarget(CraftClass craftClass, Assessment assessment, Supplier<A
     }
 
     @Override
-    public AssessmentSheet stored() {
+    public AssessmentSpec stored() {
         return assessment == null ? draft.get() : assessment.sheet();
     }
 
     @Override
-    public List<Fault> faults(AssessmentSheet sheet) {
+    public List<Fault> faults(AssessmentSpec sheet) {
         return List.of();
     }
 
     @Override
-    public String save(AssessmentSheet sheet) {
+    public String save(AssessmentSpec sheet) {
         Assessment saved = assessment == null ? Assessment.of(craftClass, sheet) : assessment;
         saved.replace(sheet);
         saved.persistAndFlush();

@@ -3,7 +3,7 @@ package benchful.assessments;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.hazards.HazardLibrary;
-import benchful.plans.HazardUses;
+import benchful.plans.HazardIndex;
 import benchful.plans.stored.PlanService;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -29,7 +29,7 @@ public class Assessments {
     /** The saved assessment, kept as printed unless just this was printed last; else the draft, of which nothing is kept. */
     @Transactional
     public AssessmentPrint print(CraftClass craftClass) {
-        Optional<AssessmentSheet> saved = Assessment.of(craftClass).map(Assessment::sheet);
+        Optional<AssessmentSpec> saved = Assessment.of(craftClass).map(Assessment::sheet);
         if (saved.isEmpty()) {
             return draft(craftClass);
         }
@@ -48,6 +48,6 @@ public class Assessments {
 
     AssessmentPrint draft(CraftClass craftClass) {
         ClassFile file = plans.file(craftClass);
-        return AssessmentPrint.draft(file, library.find(HazardUses.of(file).ids()));
+        return AssessmentPrint.draft(file, library.find(HazardIndex.of(file).ids()));
     }
 }

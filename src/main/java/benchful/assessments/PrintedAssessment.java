@@ -32,11 +32,11 @@ class PrintedAssessment extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<AssessmentSheet> sheet;
+    Stored<AssessmentSpec> sheet;
 
     protected PrintedAssessment() {}
 
-    static PrintedAssessment of(CraftClass craftClass, AssessmentSheet sheet, LocalDateTime at) {
+    static PrintedAssessment of(CraftClass craftClass, AssessmentSpec sheet, LocalDateTime at) {
         PrintedAssessment printed = new PrintedAssessment();
         printed.craftClass = craftClass;
         printed.sheet = Stored.of(sheet);

@@ -24,7 +24,7 @@ class BackupSchedule extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    ScheduleSheet sheet;
+    ScheduleSpec sheet;
 
     /** From when on the reminder counts where nothing has left yet. */
     LocalDate since;

@@ -72,7 +72,7 @@ public class Backups {
         QuarkusTransaction.requiringNew().run(() -> BackupSchedule.current(LocalDate.now(clock)).quietUntil = LocalDate.now(clock).plusDays(PUT_OFF_DAYS));
     }
 
-    ScheduleSheet schedule() {
+    ScheduleSpec schedule() {
         return QuarkusTransaction.joiningExisting().call(() -> BackupSchedule.current(LocalDate.now(clock)).sheet);
     }
 
@@ -149,7 +149,7 @@ public class Backups {
     }
 
     private Kept take(Occasion occasion) {
-        ScheduleSheet sheet = schedule();
+        ScheduleSpec sheet = schedule();
         BackupFolder folder = folders.of(sheet);
         Kept kept = folder.write(stem(occasion), packing.ending(), packing);
         remember(Backup.of(occasion, clock.instant()).written(folder.path(), kept, sheet.elsewhere()));

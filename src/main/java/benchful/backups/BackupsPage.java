@@ -1,7 +1,7 @@
 package benchful.backups;
 
 import benchful.backups.BackupFolder.Kept;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -18,7 +18,7 @@ import java.util.List;
  * @param lines what was done
  */
 @TemplateData
-record BackupsPage(SheetForm form, String fault, Backups.Notice notice, String folder, boolean mayChoose, Lock passphrase, List<File> files, List<Line> lines) {
+record BackupsPage(SpecForm form, String fault, Backups.Notice notice, String folder, boolean mayChoose, Lock passphrase, List<File> files, List<Line> lines) {
 
     /**
      * How backups are locked.

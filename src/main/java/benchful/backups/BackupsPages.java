@@ -4,9 +4,9 @@ import benchful.backups.BackupFolder.Kept;
 import benchful.backups.archive.BackupFault;
 import benchful.core.Fault;
 import benchful.web.Pages;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -29,7 +29,7 @@ import org.jboss.resteasy.reactive.RestForm;
 @Path("/backups")
 @Produces(MediaType.TEXT_HTML)
 class BackupsPages {
-    private static final SheetReader<ScheduleSheet> READER = new SheetReader<>(ScheduleSheet.class, "backups-1", sheet -> List.of());
+    private static final SpecReader<ScheduleSpec> READER = new SpecReader<>(ScheduleSpec.class, "backups-1", sheet -> List.of());
     private static final int SHORTEST = 8;
 
     private final Backups backups;
@@ -93,7 +93,7 @@ class BackupsPages {
     @Transactional
     public Response update(MultivaluedMap<String, String> form) {
         BackupSchedule schedule = BackupSchedule.current(LocalDate.now(clock));
-        return new SheetPost<>(READER, f -> page(f, null)).answer(form, new ScheduleTarget(schedule, folders));
+        return new SpecPost<>(READER, f -> page(f, null)).answer(form, new ScheduleTarget(schedule, folders));
     }
 
     @POST
@@ -119,16 +119,16 @@ class BackupsPages {
         return fits ? null : "A passphrase needs %d letters at least; four or five words are best. Leave both fields empty for none.".formatted(SHORTEST);
     }
 
-    private SheetForm stored() {
+    private SpecForm stored() {
         BackupSchedule schedule = BackupSchedule.current(LocalDate.now(clock));
-        return SheetForm.of(READER.written(schedule.sheet), schedule.version);
+        return SpecForm.of(READER.written(schedule.sheet), schedule.version);
     }
 
     private Response faulty(String sentence) {
         return QuarkusTransaction.joiningExisting().call(() -> Pages.faulty(page(stored(), sentence)));
     }
 
-    private TemplateInstance page(SheetForm form, String fault) {
+    private TemplateInstance page(SpecForm form, String fault) {
         ZoneId zone = clock.getZone();
         Shelf shelf = shelf();
         return Templates.index(new BackupsPage(form, fault == null ? shelf.fault() : fault, backups.notice(), shelf.folder(), folders.mayBeChosen(),
@@ -152,19 +152,19 @@ class BackupsPages {
     }
 
     /** Where the schedule is stored. */
-    private record ScheduleTarget(BackupSchedule schedule, Folders folders) implements SheetPost.Target<ScheduleSheet> {
+    private record ScheduleTarget(BackupSchedule schedule, Folders folders) implements SpecPost.Target<ScheduleSpec> {
         @Override
         public long version() {
             return schedule.version;
         }
 
         @Override
-        public ScheduleSheet stored() {
+        public ScheduleSpec stored() {
             return schedule.sheet;
         }
 
         @Override
-        public List<Fault> faults(ScheduleSheet sheet) {
+        public List<Fault> faults(ScheduleSpec sheet) {
             if (sheet.folder() == null || sheet.folder().equals(schedule.sheet.folder())) {
                 return List.of();
             }
@@ -180,7 +180,7 @@ class BackupsPages {
         }
 
         @Override
-        public String save(ScheduleSheet sheet) {
+        public String save(ScheduleSpec sheet) {
             schedule.sheet = sheet;
             BackupSchedule.flush();
             return "/backups";

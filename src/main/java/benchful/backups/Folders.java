@@ -21,12 +21,12 @@ class Folders {
     }
 
     /** @throws BackupFault where there is none, or it cannot be made */
-    BackupFolder of(ScheduleSheet sheet) {
+    BackupFolder of(ScheduleSpec sheet) {
         return chosen(sheet).map(BackupFolder::new).or(() -> standard().map(BackupFolder::made)).orElseThrow(() -> new BackupFault(
                 "No folder for backups is chosen. Name one with the setting BENCHFUL_BACKUP_FOLDER and start Benchful again."));
     }
 
-    private Optional<Path> chosen(ScheduleSheet sheet) {
+    private Optional<Path> chosen(ScheduleSpec sheet) {
         return fixed().or(() -> Optional.ofNullable(sheet.folder())).map(Path::of);
     }
 

@@ -2,7 +2,7 @@ package benchful.batches;
 
 import benchful.core.SkillLevel;
 import benchful.projects.Size;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 
@@ -13,10 +13,10 @@ import java.util.List;
  * @param project the identifier of its project
  */
 @TemplateData
-public record BatchForm(SheetForm form, Long id, long project, String projectName, List<String> sizeNames) {
+public record BatchForm(SpecForm form, Long id, long project, String projectName, List<String> sizeNames) {
 
-    static BatchForm of(SheetForm form, KitBatch batch) {
-        return new BatchForm(form, batch.id, batch.project.id(), batch.project.name(), batch.project.toSheet().sizes().stream().map(Size::name).toList());
+    static BatchForm of(SpecForm form, KitBatch batch) {
+        return new BatchForm(form, batch.id, batch.project.id(), batch.project.name(), batch.project.toSpec().sizes().stream().map(Size::name).toList());
     }
 
     public List<String> levels() {

@@ -12,6 +12,6 @@ import java.time.LocalDate;
 @TemplateData
 record BatchLine(long id, String title, Integer kits, LocalDate readyBy) {
     static BatchLine of(KitBatch batch) {
-        return new BatchLine(batch.id(), batch.title(), batch.stored().readable().map(BatchSheet::kits).orElse(null), batch.readyBy);
+        return new BatchLine(batch.id(), batch.title(), batch.stored().readable().map(BatchSpec::kits).orElse(null), batch.readyBy);
     }
 }

@@ -1,6 +1,6 @@
 package benchful.batches;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Overdrawn;
 import benchful.classes.ClassFile;
 import benchful.core.quantity.Quantity;
@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
  * @param unweighed materials whose mass is not known, so that no kit that holds them can be weighed
  */
 @TemplateData
-public record BatchPage(long id, String title, String projectName, BatchSheet sheet, List<KitKind> kinds, MaterialsPlan plan, String notice, List<Overdrawn> overdrawn,
+public record BatchPage(long id, String title, String projectName, BatchSpec sheet, List<KitKind> kinds, MaterialsPlan plan, String notice, List<Overdrawn> overdrawn,
         List<String> unweighed, long version) {
 
     /**
@@ -64,7 +64,7 @@ public record BatchPage(long id, String title, String projectName, BatchSheet sh
     }
 
     private static List<String> unweighed(ClassFile file, List<Kit> kits) {
-        Map<String, MaterialSheet> catalogue = file.materials().stream().collect(Collectors.toMap(MaterialSheet::name, Function.identity(), (a, b) -> a));
+        Map<String, MaterialSpec> catalogue = file.materials().stream().collect(Collectors.toMap(MaterialSpec::name, Function.identity(), (a, b) -> a));
         return kits.stream().flatMap(k -> k.contents().stream())
                 .filter(c -> !c.amount().dimension().equals(Unit.G.dimension()))
                 .map(Kit.Content::material).distinct()

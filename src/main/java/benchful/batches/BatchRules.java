@@ -2,10 +2,10 @@ package benchful.batches;
 
 import benchful.core.Fault;
 import benchful.core.quantity.Unit;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
-import benchful.web.forms.Faults;
-import benchful.web.forms.Pointers;
+import benchful.web.forms.FaultCollector;
+import benchful.web.forms.JsonPointers;
 import java.util.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -14,10 +14,10 @@ import java.util.stream.Collectors;
 final class BatchRules {
     private BatchRules() {}
 
-    static List<Fault> faults(BatchSheet sheet, ProjectSheet project) {
-        Faults faults = new Faults();
+    static List<Fault> faults(BatchSpec sheet, ProjectSpec project) {
+        FaultCollector faults = new FaultCollector();
         String sizes = project.sizes().stream().map(Size::name).collect(Collectors.joining(", "));
-        sheet.sizes().keySet().forEach(s -> faults.require(project.size(s).isPresent(), Pointers.below("/sizes", s),
+        sheet.sizes().keySet().forEach(s -> faults.require(project.size(s).isPresent(), JsonPointers.below("/sizes", s),
                 "“%s” has no size “%s”. It has: %s.", project.name(), s, sizes));
         int mixed = sheet.sizes().values().stream().mapToInt(Integer::intValue).sum();
         faults.require(mixed <= sheet.kits(), "/kits", "The sizes add up to %d of %d kits. Raise the one or lower the other.", mixed, sheet.kits());

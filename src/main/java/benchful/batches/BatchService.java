@@ -1,15 +1,15 @@
 package benchful.batches;
 
-import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.CatalogueSpec;
 import benchful.catalogue.Material;
 import benchful.classes.ClassFile;
 import benchful.core.quantity.Quantity;
 import benchful.plans.materials.Requirements;
 import benchful.plans.materials.TermRequest;
 import benchful.plans.materials.kits.Kit;
-import benchful.plans.stored.Shelf;
+import benchful.plans.stored.AvailableStock;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.stock.Cause;
 import benchful.stock.MovementKind;
 import benchful.stock.StockLedger;
@@ -23,10 +23,10 @@ import java.util.TreeMap;
 /** Gathers what a batch of kits is planned from, as a class file without steps, and moves stock as its kits are packed. */
 @ApplicationScoped
 public class BatchService {
-    private final Shelf shelf;
+    private final AvailableStock shelf;
     private final StockLedger ledger;
 
-    BatchService(Shelf shelf, StockLedger ledger) {
+    BatchService(AvailableStock shelf, StockLedger ledger) {
         this.shelf = shelf;
         this.ledger = ledger;
     }
@@ -44,8 +44,8 @@ public class BatchService {
     }
 
     private ClassFile file(KitBatch batch, Map<String, Integer> kits) {
-        ProjectSheet project = batch.packedProject();
-        CatalogueSheet sheets = shelf.sheetsFor(null, project.materials().stream().map(MaterialLine::material).distinct().toList());
+        ProjectSpec project = batch.packedProject();
+        CatalogueSpec sheets = shelf.sheetsFor(null, project.materials().stream().map(MaterialLine::material).distinct().toList());
         return new ClassFile(project, batch.asSetup(kits), null, sheets.materials(), sheets.suppliers());
     }
 

@@ -7,13 +7,13 @@ import benchful.core.SkillLevel;
 import benchful.plans.Remembered;
 import benchful.projects.Project;
 import benchful.projects.ProjectLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.Sought;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -84,8 +84,8 @@ class BatchesPages {
             return Templates.choice(Project.offered());
         }
         Project found = found(project);
-        BatchSheet sheet = new BatchSheet(null, 10, SkillLevel.BEGINNER, Map.of(), null, null, "GBP", null);
-        return Templates.form(BatchForm.of(SheetForm.of(reader(found.toSheet()).written(sheet), 0), KitBatch.of(found)));
+        BatchSpec sheet = new BatchSpec(null, 10, SkillLevel.BEGINNER, Map.of(), null, null, "GBP", null);
+        return Templates.form(BatchForm.of(SpecForm.of(reader(found.toSpec()).written(sheet), 0), KitBatch.of(found)));
     }
 
     @POST
@@ -131,7 +131,7 @@ class BatchesPages {
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
         KitBatch batch = KitBatch.byId(id).orElseThrow(NotFoundException::new);
-        SheetForm form = reader(batch.project.toSheet()).form(batch.stored(), batch.version());
+        SpecForm form = reader(batch.project.toSpec()).form(batch.stored(), batch.version());
         return Templates.form(BatchForm.of(form, batch));
     }
 
@@ -165,12 +165,12 @@ class BatchesPages {
         return post(batch).answer(form, new BatchTarget(batch));
     }
 
-    private static SheetPost<BatchSheet> post(KitBatch batch) {
-        return new SheetPost<>(reader(batch.project.toSheet()), f -> Templates.form(BatchForm.of(f, batch)));
+    private static SpecPost<BatchSpec> post(KitBatch batch) {
+        return new SpecPost<>(reader(batch.project.toSpec()), f -> Templates.form(BatchForm.of(f, batch)));
     }
 
-    private static SheetReader<BatchSheet> reader(ProjectSheet project) {
-        return new SheetReader<>(BatchSheet.class, "batch-1", sheet -> BatchRules.faults(sheet, project));
+    private static SpecReader<BatchSpec> reader(ProjectSpec project) {
+        return new SpecReader<>(BatchSpec.class, "batch-1", sheet -> BatchRules.faults(sheet, project));
     }
 
     private static Project found(String id) {

@@ -4,7 +4,7 @@ import benchful.bin.EarlierVersion;
 import benchful.classes.ClassSetup;
 import benchful.projects.MaterialLine;
 import benchful.projects.Project;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import benchful.web.Paged;
 import benchful.web.Sought;
@@ -48,7 +48,7 @@ public class KitBatch extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<BatchSheet> sheet;
+    Stored<BatchSpec> sheet;
 
     /** Kits of each size that are packed. */
     @JdbcTypeCode(SqlTypes.JSON)
@@ -69,24 +69,24 @@ public class KitBatch extends PanacheEntityBase {
         return fresh;
     }
 
-    void hold(BatchSheet newSheet) {
+    void hold(BatchSpec newSheet) {
         EarlierVersion.keep("kit_batch", id, Stored.kept(sheet), newSheet);
         sheet = Stored.of(newSheet);
         readyBy = newSheet.readyBy();
     }
 
     /** The project without what stays on the bench: a kit for sale holds only what is packed. */
-    ProjectSheet packedProject() {
-        ProjectSheet whole = project.toSheet();
+    ProjectSpec packedProject() {
+        ProjectSpec whole = project.toSpec();
         return whole.withMaterials(whole.materials().stream().filter(MaterialLine::packed).toList());
     }
 
     /** Kits of each size that the sheet asks for; those whose size it does not say are of the first. */
     Map<String, Integer> wanted() {
         Map<String, Integer> wanted = new LinkedHashMap<>();
-        BatchSheet sheet = sheet();
+        BatchSpec sheet = sheet();
         int rest = sheet.kits() - sheet.sizes().values().stream().mapToInt(Integer::intValue).sum();
-        for (Size size : project.toSheet().sizes()) {
+        for (Size size : project.toSpec().sizes()) {
             int kits = sheet.sizes().getOrDefault(size.name(), 0) + (wanted.isEmpty() ? rest : 0);
             wanted.put(size.name(), kits);
         }
@@ -117,14 +117,14 @@ public class KitBatch extends PanacheEntityBase {
 
     /** So many kits as a class that never meets: a headcount, sizes, and a day on which all must be there. */
     ClassSetup asSetup(Map<String, Integer> kits) {
-        BatchSheet sheet = sheet();
+        BatchSpec sheet = sheet();
         List<ClassSetup.Meeting> day = sheet.readyBy() == null ? List.of() : List.of(new ClassSetup.Meeting(sheet.readyBy(), LocalTime.NOON, LocalTime.NOON));
         return ClassSetup.plain(title(), day, kits.values().stream().mapToInt(Integer::intValue).sum(), sheet.level(), kits, sheet.currency());
     }
 
     /** Its own title, or its project's name, also where its sheet can't be read. */
     public String title() {
-        return sheet.readable().map(BatchSheet::title).orElseGet(project::name);
+        return sheet.readable().map(BatchSpec::title).orElseGet(project::name);
     }
 
     public long id() {
@@ -136,12 +136,12 @@ public class KitBatch extends PanacheEntityBase {
     }
 
     /** @throws benchful.web.Unusable where what is stored can't be read */
-    public BatchSheet sheet() {
+    public BatchSpec sheet() {
         return sheet.read("the kits for sale of “%s”".formatted(project.name()), "/batches/" + id + "/edit");
     }
 
     /** As it is stored, read or not, to be mended in its form. */
-    Stored<BatchSheet> stored() {
+    Stored<BatchSpec> stored() {
         return sheet;
     }
 

@@ -1,7 +1,7 @@
 package benchful.bin;
 
 import benchful.web.forms.Difference;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -67,7 +67,7 @@ public class EarlierVersion extends PanacheEntityBase {
 
     /** A sheet as it is kept. */
     public static JsonNode tree(Object sheet) {
-        return SheetFormat.json().valueToTree(sheet);
+        return SpecFormat.json().valueToTree(sheet);
     }
 
     /**

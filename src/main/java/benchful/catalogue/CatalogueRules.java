@@ -20,7 +20,7 @@ public class CatalogueRules {
     }
 
     /** @param stored the material that takes the sheet; null for a new one */
-    public List<Fault> faults(MaterialSheet sheet, Material stored) {
+    public List<Fault> faults(MaterialSpec sheet, Material stored) {
         List<Fault> faults = new ArrayList<>();
         Optional<Material> namesake = Material.byName(sheet.name());
         if (namesake.isPresent() && namesake.get() != stored) {
@@ -63,7 +63,7 @@ public class CatalogueRules {
     }
 
     /** @param stored the supplier that takes the sheet; null for a new one */
-    public List<Fault> faults(SupplierSheet sheet, Supplier stored) {
+    public List<Fault> faults(SupplierSpec sheet, Supplier stored) {
         Optional<Supplier> namesake = Supplier.byName(sheet.name());
         return namesake.isEmpty() || namesake.get() == stored
                 ? List.of()

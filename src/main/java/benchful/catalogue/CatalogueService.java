@@ -11,18 +11,18 @@ public class CatalogueService {
 
     /** Every material and supplier. */
     @Transactional
-    public CatalogueSheet sheets() {
+    public CatalogueSpec sheets() {
         return sheets(Material.all());
     }
 
     /** The materials with these names and all suppliers; names that are not in the catalogue are left out. */
     @Transactional
-    public CatalogueSheet sheets(Collection<String> names) {
+    public CatalogueSpec sheets(Collection<String> names) {
         return sheets(Material.named(names));
     }
 
-    private static CatalogueSheet sheets(List<Material> materials) {
-        List<SupplierSheet> suppliers = Supplier.all().stream().map(Supplier::toSheet).toList();
-        return new CatalogueSheet(materials.stream().map(Material::toSheet).toList(), suppliers);
+    private static CatalogueSpec sheets(List<Material> materials) {
+        List<SupplierSpec> suppliers = Supplier.all().stream().map(Supplier::toSpec).toList();
+        return new CatalogueSpec(materials.stream().map(Material::toSpec).toList(), suppliers);
     }
 }

@@ -82,7 +82,7 @@ public class Material extends PanacheEntityBase {
      * @param suppliers finds a supplier by its name
      * @param sample true for one that came with the program and leaves with the samples
      */
-    public static Material stored(MaterialSheet sheet, Function<String, Supplier> suppliers, boolean sample, LocalDate today) {
+    public static Material stored(MaterialSpec sheet, Function<String, Supplier> suppliers, boolean sample, LocalDate today) {
         Material material = new Material();
         material.sample = sample;
         material.hold(sheet, suppliers, today);
@@ -94,13 +94,13 @@ public class Material extends PanacheEntityBase {
      * Takes a new sheet in place of the old one; an offer of the same pack stays the same offer. Another editor's form is
      * outdated by it even where only offers differ.
      */
-    public void replace(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
+    public void replace(MaterialSpec sheet, Function<String, Supplier> suppliers, LocalDate today) {
         getEntityManager().lock(this, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
         EarlierVersion.keep("material", id, readable().isPresent() ? MaterialsPages.formSheet(this) : withoutAmounts(), sheet);
         hold(sheet, suppliers, today);
     }
 
-    private void hold(MaterialSheet sheet, Function<String, Supplier> suppliers, LocalDate today) {
+    private void hold(MaterialSpec sheet, Function<String, Supplier> suppliers, LocalDate today) {
         name = sheet.name().strip();
         unit = sheet.unit();
         wasteBeginner = sheet.waste().get(SkillLevel.BEGINNER);
@@ -136,28 +136,28 @@ public class Material extends PanacheEntityBase {
     }
 
     /** The sheet, with what is free to use (on the shelf and not reserved) as what is on hand. */
-    public MaterialSheet toSheet() {
-        return toSheet(free());
+    public MaterialSpec toSpec() {
+        return toSpec(free());
     }
 
     /** The same; nothing where an amount of it can't be read. */
-    public Optional<MaterialSheet> readable() {
+    public Optional<MaterialSpec> readable() {
         try {
-            return Optional.of(toSheet());
+            return Optional.of(toSpec());
         } catch (Unusable e) {
             return Optional.empty();
         }
     }
 
     /** The sheet, with a given amount on hand; none where it is nothing or less. */
-    public MaterialSheet toSheet(Quantity amount) {
-        return new MaterialSheet(name, unit, waste(), confidence, read(cutLoss), read(unitMass), amount.signum() > 0 ? amount : null,
-                minimum(), hazards, offers.stream().map(SupplierOffer::toSheet).toList(), note);
+    public MaterialSpec toSpec(Quantity amount) {
+        return new MaterialSpec(name, unit, waste(), confidence, read(cutLoss), read(unitMass), amount.signum() > 0 ? amount : null,
+                minimum(), hazards, offers.stream().map(SupplierOffer::toSpec).toList(), note);
     }
 
     /** The sheet without its amounts, to which {@link #amounts} are put as they are written. */
-    MaterialSheet withoutAmounts() {
-        return new MaterialSheet(name, unit, waste(), confidence, null, null, null, null, hazards, offers.stream().map(SupplierOffer::priceOnly).toList(), note);
+    MaterialSpec withoutAmounts() {
+        return new MaterialSpec(name, unit, waste(), confidence, null, null, null, null, hazards, offers.stream().map(SupplierOffer::priceOnly).toList(), note);
     }
 
     /** What is written for each amount of the sheet, read or not, by its JSON Pointer. */

@@ -1,6 +1,6 @@
 package benchful.catalogue;
 
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,7 @@ import java.util.Map;
  * @param hazards by short name, the name people read
  */
 @TemplateData
-public record MaterialForm(SheetForm form, Long id, List<String> suppliers, Map<String, String> hazards) {
+public record MaterialForm(SpecForm form, Long id, List<String> suppliers, Map<String, String> hazards) {
 
     public boolean isNew() {
         return id == null;

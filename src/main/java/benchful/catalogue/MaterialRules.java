@@ -16,15 +16,15 @@ public final class MaterialRules {
     private static final Set<Dimension> COUNTED =
             Set.of(Dimension.COUNT, Dimension.LENGTH, Dimension.AREA, Dimension.VOLUME, Dimension.MASS);
 
-    private final MaterialSheet sheet;
+    private final MaterialSpec sheet;
     private final List<Fault> faults = new ArrayList<>();
 
-    private MaterialRules(MaterialSheet sheet) {
+    private MaterialRules(MaterialSpec sheet) {
         this.sheet = sheet;
     }
 
     /** Every fault, in the order of the sheet; places are relative to the material. */
-    public static List<Fault> faults(MaterialSheet sheet) {
+    public static List<Fault> faults(MaterialSpec sheet) {
         MaterialRules rules = new MaterialRules(sheet);
         rules.unit();
         if (rules.faults.isEmpty()) {

@@ -2,13 +2,13 @@ package benchful.catalogue;
 
 import benchful.core.Fault;
 import benchful.web.Renamed;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import jakarta.enterprise.event.Event;
 import java.time.LocalDate;
 import java.util.List;
 
 /** A material that takes a sheet from its form. */
-record MaterialTarget(Material material, CatalogueRules rules, Event<Renamed> renames, LocalDate today) implements SheetPost.Target<MaterialSheet> {
+record MaterialTarget(Material material, CatalogueRules rules, Event<Renamed> renames, LocalDate today) implements SpecPost.Target<MaterialSpec> {
 
     @Override
     public long version() {
@@ -16,17 +16,17 @@ record MaterialTarget(Material material, CatalogueRules rules, Event<Renamed> re
     }
 
     @Override
-    public MaterialSheet stored() {
+    public MaterialSpec stored() {
         return MaterialsPages.formSheet(material);
     }
 
     @Override
-    public List<Fault> faults(MaterialSheet sheet) {
+    public List<Fault> faults(MaterialSpec sheet) {
         return rules.faults(sheet, material);
     }
 
     @Override
-    public String save(MaterialSheet sheet) {
+    public String save(MaterialSpec sheet) {
         Material saved = material;
         if (saved == null) {
             saved = Material.stored(sheet, MaterialTarget::supplier, false, today);

@@ -8,10 +8,10 @@ import benchful.web.Paged;
 import benchful.web.Renamed;
 import benchful.web.Sought;
 import benchful.web.Trouble;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import benchful.web.tasks.Tried;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -41,7 +41,7 @@ import java.util.Map;
 @Path("/materials")
 @Produces(MediaType.TEXT_HTML)
 public class MaterialsPages {
-    private static final SheetReader<MaterialSheet> READER = new SheetReader<>(MaterialSheet.class, "material-1", MaterialRules::faults);
+    private static final SpecReader<MaterialSpec> READER = new SpecReader<>(MaterialSpec.class, "material-1", MaterialRules::faults);
 
     private final CatalogueRules rules;
     private final Instance<HazardNames> hazards;
@@ -85,7 +85,7 @@ public class MaterialsPages {
     @GET
     @Path("new")
     public TemplateInstance fresh() {
-        return page(SheetForm.of(SheetFormat.json().createObjectNode().put("unit", "pcs"), 0), null);
+        return page(SpecForm.of(SpecFormat.json().createObjectNode().put("unit", "pcs"), 0), null);
     }
 
     @POST
@@ -129,10 +129,10 @@ public class MaterialsPages {
     }
 
     /** Amounts are shown as they are written; where one can't be read its field says so. */
-    private static SheetForm form(Material material) {
+    private static SpecForm form(Material material) {
         ObjectNode tree = (ObjectNode) READER.written(material.withoutAmounts());
         material.amounts().forEach((pointer, amount) -> put(tree, pointer, amount.text()));
-        return READER.tree(tree) instanceof SheetReader.Read<MaterialSheet> ? SheetForm.of(tree, material.version()) : READER.mending(tree, material.version());
+        return READER.tree(tree) instanceof SpecReader.Read<MaterialSpec> ? SpecForm.of(tree, material.version()) : READER.mending(tree, material.version());
     }
 
     private static void put(ObjectNode tree, String pointer, String text) {
@@ -141,19 +141,19 @@ public class MaterialsPages {
     }
 
     /** What the form shows of a material: stock is not edited there. */
-    public static MaterialSheet formSheet(Material material) {
-        return material.toSheet(Quantity.zero(material.unit()));
+    public static MaterialSpec formSheet(Material material) {
+        return material.toSpec(Quantity.zero(material.unit()));
     }
 
-    private SheetPost<MaterialSheet> post(Long id) {
-        return new SheetPost<>(READER, form -> page(form, id));
+    private SpecPost<MaterialSpec> post(Long id) {
+        return new SpecPost<>(READER, form -> page(form, id));
     }
 
     private MaterialTarget target(Material material) {
         return new MaterialTarget(material, rules, renames, LocalDate.now(clock));
     }
 
-    private TemplateInstance page(SheetForm form, Long id) {
+    private TemplateInstance page(SpecForm form, Long id) {
         Map<String, String> names = hazards.isResolvable() ? hazards.get().byId() : Map.of();
         return Templates.form(new MaterialForm(form, id, Supplier.all().stream().map(Supplier::name).toList(), names));
     }

@@ -27,7 +27,7 @@ public record OfferRow(long supplierId, String supplier, String pack, String pri
     public static OfferRow of(SupplierOffer o, LocalDate today) {
         return new OfferRow(o.supplier.id(), o.supplier.name(), pack(o), Formats.words(o.money()), perUnit(o),
                 o.breaks.stream().map(b -> "%s from %d packs".formatted(Formats.words(o.money(b.price)), b.packs)).toList(),
-                o.pricedOn(), o.pastPrices.stream().map(p -> past(o, p)).toList(), o.pricedOn().isBefore(today.minusYears(1)), o.supplier.toSheet().leadWords());
+                o.pricedOn(), o.pastPrices.stream().map(p -> past(o, p)).toList(), o.pricedOn().isBefore(today.minusYears(1)), o.supplier.toSpec().leadWords());
     }
 
     private static String past(SupplierOffer o, PastPrice p) {
@@ -40,7 +40,7 @@ public record OfferRow(long supplierId, String supplier, String pack, String pri
     }
 
     private static String pack(SupplierOffer o) {
-        Extent sheet = o.toSheet().sheet();
+        Extent sheet = o.toSpec().sheet();
         if (sheet != null) {
             return "%s of %s".formatted(Formats.counted(o.holds().base().divideToIntegralValue(sheet.area().base()).intValueExact(), "sheet"), Formats.words(sheet));
         }

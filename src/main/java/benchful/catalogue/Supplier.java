@@ -43,7 +43,7 @@ public class Supplier extends PanacheEntityBase {
     protected Supplier() {}
 
     /** @param sample true for one that came with the program and leaves with the samples */
-    public static Supplier stored(SupplierSheet sheet, boolean sample) {
+    public static Supplier stored(SupplierSpec sheet, boolean sample) {
         Supplier supplier = new Supplier();
         supplier.sample = sample;
         supplier.replace(sheet);
@@ -51,8 +51,8 @@ public class Supplier extends PanacheEntityBase {
         return supplier;
     }
 
-    public void replace(SupplierSheet sheet) {
-        EarlierVersion.keep("supplier", id, id == null ? sheet : toSheet(), sheet);
+    public void replace(SupplierSpec sheet) {
+        EarlierVersion.keep("supplier", id, id == null ? sheet : toSpec(), sheet);
         name = sheet.name().strip();
         currency = sheet.currency();
         minimumOrder = sheet.minimumOrder();
@@ -64,8 +64,8 @@ public class Supplier extends PanacheEntityBase {
         contact = sheet.contact();
     }
 
-    public SupplierSheet toSheet() {
-        return new SupplierSheet(name, currency, minimumOrder, delivery, freeAbove, leadDays, weekdays, vat, contact);
+    public SupplierSpec toSpec() {
+        return new SupplierSpec(name, currency, minimumOrder, delivery, freeAbove, leadDays, weekdays, vat, contact);
     }
 
     /** Whatever the case of its letters and the blanks around them. */

@@ -100,7 +100,7 @@ public class SupplierOffer extends PanacheEntityBase {
     }
 
     /** @throws benchful.web.Unusable where an amount of it can't be read */
-    public Offer toSheet() {
+    public Offer toSpec() {
         Extent sheet = sheetLength == null ? null : new Extent(material.read(sheetLength), material.read(sheetWidth));
         return new Offer(supplier.name, holds(), price, lengths, sheet, sheetBreaks());
     }

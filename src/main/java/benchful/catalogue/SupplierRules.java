@@ -11,7 +11,7 @@ import org.joda.money.IllegalCurrencyException;
 public final class SupplierRules {
     private SupplierRules() {}
 
-    public static List<Fault> faults(SupplierSheet sheet) {
+    public static List<Fault> faults(SupplierSpec sheet) {
         try {
             return amounts(sheet, CurrencyUnit.of(sheet.currency()));
         } catch (IllegalCurrencyException e) {
@@ -19,7 +19,7 @@ public final class SupplierRules {
         }
     }
 
-    private static List<Fault> amounts(SupplierSheet sheet, CurrencyUnit currency) {
+    private static List<Fault> amounts(SupplierSpec sheet, CurrencyUnit currency) {
         List<Fault> faults = new ArrayList<>();
         coins(faults, "/minimum_order", sheet.minimumOrder(), currency);
         coins(faults, "/delivery", sheet.delivery(), currency);

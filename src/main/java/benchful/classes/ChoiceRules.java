@@ -2,9 +2,9 @@ package benchful.classes;
 
 import benchful.core.Fault;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
-import benchful.web.forms.Faults;
-import benchful.web.forms.Pointers;
+import benchful.projects.ProjectSpec;
+import benchful.web.forms.FaultCollector;
+import benchful.web.forms.JsonPointers;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,15 +16,15 @@ import java.util.stream.IntStream;
 
 /** Whether what students and the class choose is offered by the project, and whether what stands in has something to stand in for. */
 public final class ChoiceRules {
-    private final ProjectSheet project;
-    private final Faults faults = new Faults();
+    private final ProjectSpec project;
+    private final FaultCollector faults = new FaultCollector();
 
-    private ChoiceRules(ProjectSheet project) {
+    private ChoiceRules(ProjectSpec project) {
         this.project = project;
     }
 
     /** Pointers are into the setup. */
-    public static List<Fault> faults(ClassSetup setup, ProjectSheet project) {
+    public static List<Fault> faults(ClassSetup setup, ProjectSpec project) {
         ChoiceRules rules = new ChoiceRules(project);
         rules.check("", setup.choices(), setup.instead());
         for (int i = 0; i < setup.students().size(); i++) {
@@ -54,7 +54,7 @@ public final class ChoiceRules {
     }
 
     private void check(String at, Map<String, String> choices, List<ClassSetup.Instead> instead) {
-        choices.forEach((material, chosen) -> choice(Pointers.below(at + "/choices", material), material, chosen));
+        choices.forEach((material, chosen) -> choice(JsonPointers.below(at + "/choices", material), material, chosen));
         for (int i = 0; i < instead.size(); i++) {
             ClassSetup.Instead one = instead.get(i);
             String place = at + "/instead/" + i;

@@ -1,10 +1,10 @@
 package benchful.classes;
 
-import benchful.catalogue.CatalogueSheet;
-import benchful.catalogue.MaterialSheet;
-import benchful.catalogue.SupplierSheet;
-import benchful.projects.ProjectSheet;
-import benchful.venues.VenueSheet;
+import benchful.catalogue.CatalogueSpec;
+import benchful.catalogue.MaterialSpec;
+import benchful.catalogue.SupplierSpec;
+import benchful.projects.ProjectSpec;
+import benchful.venues.VenueSpec;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -18,15 +18,15 @@ import java.util.Objects;
  * @param setup written {@code class} in files
  */
 public record ClassFile(
-        ProjectSheet project, @JsonProperty("class") ClassSetup setup, VenueSheet venue, List<MaterialSheet> materials, List<SupplierSheet> suppliers) {
+        ProjectSpec project, @JsonProperty("class") ClassSetup setup, VenueSpec venue, List<MaterialSpec> materials, List<SupplierSpec> suppliers) {
 
     public ClassFile {
         materials = materials == null ? List.of() : List.copyOf(materials);
         suppliers = suppliers == null ? List.of() : List.copyOf(suppliers);
     }
 
-    public CatalogueSheet catalogue() {
-        return new CatalogueSheet(materials, suppliers);
+    public CatalogueSpec catalogue() {
+        return new CatalogueSpec(materials, suppliers);
     }
 
     /** The last day on which something can arrive: the one before the first meeting; null where there is no meeting. */
@@ -40,7 +40,7 @@ public record ClassFile(
     }
 
     /** The same class in another room; null where it is not known. */
-    public ClassFile in(VenueSheet room) {
+    public ClassFile in(VenueSpec room) {
         return new ClassFile(project, setup, room, materials, suppliers);
     }
 

@@ -1,10 +1,10 @@
 package benchful.classes;
 
 import benchful.core.SkillLevel;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import benchful.venues.Venue;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  * @param catalogue names of all materials
  */
 @TemplateData
-public record ClassForm(SheetForm form, CraftClass target, ProjectSheet project, List<Venue> venues, Venue venue, List<String> catalogue) {
+public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, List<Venue> venues, Venue venue, List<String> catalogue) {
 
     public boolean isNew() {
         return !target.isStored();

@@ -5,7 +5,7 @@ import benchful.projects.Project;
 import benchful.venues.Venue;
 import benchful.web.Paged;
 import benchful.web.Sought;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import benchful.web.forms.Stored;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
@@ -169,14 +169,14 @@ public class CraftClass extends PanacheEntityBase {
 
     /** The setup with its room, which stands beside it. */
     private static ObjectNode written(Object setup, Venue venue) {
-        ObjectNode tree = setup == null ? SheetFormat.json().createObjectNode() : (ObjectNode) EarlierVersion.tree(setup);
+        ObjectNode tree = setup == null ? SpecFormat.json().createObjectNode() : (ObjectNode) EarlierVersion.tree(setup);
         return venue == null ? tree : tree.put(ROOM, venue.id());
     }
 
     /** The materials it takes or could choose; none where they can't be read. */
     public List<String> materials() {
         Optional<ClassSetup> read = setup.readable();
-        return read.isEmpty() || !project.isReadable() ? List.of() : Picks.names(project.toSheet(), read.get());
+        return read.isEmpty() || !project.isReadable() ? List.of() : Picks.names(project.toSpec(), read.get());
     }
 
     /** Its own title, or its project's name, also where its setup can't be read. */

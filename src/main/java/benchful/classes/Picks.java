@@ -1,7 +1,7 @@
 package benchful.classes;
 
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -62,13 +62,13 @@ public final class Picks {
     }
 
     /** All materials that the class takes or could choose, in the order of the project's lines. */
-    public static List<String> names(ProjectSheet project, ClassSetup setup) {
+    public static List<String> names(ProjectSpec project, ClassSetup setup) {
         Picks picks = new Picks(setup);
         return project.materials().stream().map(picks::possible).flatMap(Collection::stream).distinct().toList();
     }
 
     /** All materials that the class really takes. */
-    public static Set<String> taken(ProjectSheet project, ClassSetup setup) {
+    public static Set<String> taken(ProjectSpec project, ClassSetup setup) {
         Picks picks = new Picks(setup);
         Set<ClassSetup.Student> takers = new LinkedHashSet<>(setup.students());
         return project.materials().stream()

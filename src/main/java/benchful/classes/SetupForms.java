@@ -2,10 +2,10 @@ package benchful.classes;
 
 import benchful.catalogue.Material;
 import benchful.projects.Project;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import benchful.venues.Venue;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Duration;
@@ -30,22 +30,22 @@ class SetupForms {
         LocalDate date = LocalDate.now(clock).plusWeeks(3);
         ClassSetup setup = new ClassSetup(null,
                 List.of(new ClassSetup.Meeting(date, LocalTime.of(13, 30), LocalTime.of(17, 0))),
-                6, project.toSheet().level(), Map.of(), List.of(), project.toSheet().sizes().get(0).name(), 1, 0, 1, false, null,
+                6, project.toSpec().level(), Map.of(), List.of(), project.toSpec().sizes().get(0).name(), 1, 0, 1, false, null,
                 List.of(new ClassSetup.Break(LocalTime.of(15, 15), Duration.ofMinutes(15))), List.of(), Map.of(), "GBP", null, null, null);
-        return page(SheetForm.of(SetupRules.reader(project.toSheet()).written(setup), 0), CraftClass.of(project), null);
+        return page(SpecForm.of(SetupRules.reader(project.toSpec()).written(setup), 0), CraftClass.of(project), null);
     }
 
     /** The same class again for other students, on the same day of the week three weeks ahead or more; nothing is stored yet. */
     ClassForm like(CraftClass other) {
-        ProjectSheet project = other.project().toSheet();
+        ProjectSpec project = other.project().toSpec();
         LocalDate soonest = LocalDate.now(clock).plusWeeks(3);
         long weeks = Math.max(1, -Math.floorDiv(ChronoUnit.DAYS.between(soonest, other.startsAt().toLocalDate()), 7));
         ClassSetup setup = other.setup().forOthers(sizes(project, other.setup()), weeks);
-        return page(SheetForm.of(SetupRules.reader(project).written(setup), 0), CraftClass.of(other.project()), other.venue());
+        return page(SpecForm.of(SetupRules.reader(project).written(setup), 0), CraftClass.of(other.project()), other.venue());
     }
 
     /** How many took which size, by name or not; those of whom nothing is said take the first again. */
-    private static Map<String, Integer> sizes(ProjectSheet project, ClassSetup setup) {
+    private static Map<String, Integer> sizes(ProjectSpec project, ClassSetup setup) {
         Map<String, Integer> taken = new LinkedHashMap<>();
         setup.students().forEach(s -> taken.merge(s.size() == null ? project.sizes().get(0).name() : s.size(), 1, Integer::sum));
         int open = setup.headcount() - setup.students().size();
@@ -59,11 +59,11 @@ class SetupForms {
     }
 
     ClassForm of(CraftClass existing) {
-        return page(SetupRules.reader(existing.project().toSheet()).form(existing.storedSetup(), existing.version()), existing, existing.venue());
+        return page(SetupRules.reader(existing.project().toSpec()).form(existing.storedSetup(), existing.version()), existing, existing.venue());
     }
 
-    ClassForm page(SheetForm form, CraftClass target, Venue venue) {
-        return new ClassForm(form, target, target.project().toSheet(), Venue.all(), venue,
+    ClassForm page(SpecForm form, CraftClass target, Venue venue) {
+        return new ClassForm(form, target, target.project().toSpec(), Venue.all(), venue,
                 Material.names());
     }
 }

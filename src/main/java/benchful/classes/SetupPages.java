@@ -3,7 +3,7 @@ package benchful.classes;
 import benchful.bin.EarlierVersions;
 import benchful.venues.Venue;
 import benchful.web.Pages;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
@@ -71,8 +71,8 @@ class SetupPages {
         return post(target, venue).answer(form, new SetupTarget(target, venue));
     }
 
-    private SheetPost<ClassSetup> post(CraftClass target, Venue venue) {
-        return new SheetPost<>(SetupRules.reader(target.project().toSheet()), f -> Templates.form(forms.page(f, target, venue)));
+    private SpecPost<ClassSetup> post(CraftClass target, Venue venue) {
+        return new SpecPost<>(SetupRules.reader(target.project().toSpec()), f -> Templates.form(forms.page(f, target, venue)));
     }
 
     private static CraftClass existing(long id) {

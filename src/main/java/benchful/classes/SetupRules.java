@@ -1,8 +1,8 @@
 package benchful.classes;
 
 import benchful.core.Fault;
-import benchful.projects.ProjectSheet;
-import benchful.web.forms.SheetReader;
+import benchful.projects.ProjectSpec;
+import benchful.web.forms.SpecReader;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -14,20 +14,20 @@ import java.util.stream.Collectors;
 /** What must agree within the setup of a class, and between it and its project. Each fault says where and how to mend it. */
 public final class SetupRules {
     private final ClassSetup setup;
-    private final ProjectSheet project;
+    private final ProjectSpec project;
     private final List<Fault> faults = new ArrayList<>();
 
-    private SetupRules(ClassSetup setup, ProjectSheet project) {
+    private SetupRules(ClassSetup setup, ProjectSpec project) {
         this.setup = setup;
         this.project = project;
     }
 
     /** Reads a setup for the project from a form or a file. */
-    public static SheetReader<ClassSetup> reader(ProjectSheet project) {
-        return new SheetReader<>(ClassSetup.class, "setup-1", setup -> check(setup, project));
+    public static SpecReader<ClassSetup> reader(ProjectSpec project) {
+        return new SpecReader<>(ClassSetup.class, "setup-1", setup -> check(setup, project));
     }
 
-    public static List<Fault> check(ClassSetup setup, ProjectSheet project) {
+    public static List<Fault> check(ClassSetup setup, ProjectSpec project) {
         SetupRules rules = new SetupRules(setup, project);
         rules.hours();
         rules.sizes();

@@ -3,11 +3,11 @@ package benchful.classes;
 import benchful.catalogue.Material;
 import benchful.core.Fault;
 import benchful.venues.Venue;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import java.util.List;
 
 /** Where the setup of a class is stored, or will be. */
-public record SetupTarget(CraftClass craftClass, Venue venue) implements SheetPost.Target<ClassSetup> {
+public record SetupTarget(CraftClass craftClass, Venue venue) implements SpecPost.Target<ClassSetup> {
     @Override
     public long version() {
         return craftClass.version();

@@ -3,7 +3,7 @@ package benchful.documents;
 import benchful.batches.BatchService;
 import benchful.batches.KitBatch;
 import benchful.classes.ClassFile;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.parts.HazardNotes;
 import benchful.documents.parts.PrintSource;
@@ -48,7 +48,7 @@ class BatchLabelsPages {
 
     @CheckedTemplate(basePath = "documents")
     static class Templates {
-        static native TemplateInstance batchlabels(long id, String title, PrintForm form, List<LabelSheet> sheets);
+        static native TemplateInstance batchlabels(long id, String title, PrintForm form, List<LabelStock> sheets);
 
         private Templates() {}
     }
@@ -79,7 +79,7 @@ class BatchLabelsPages {
     }
 
     private static TemplateInstance page(KitBatch batch, PrintForm form) {
-        return Templates.batchlabels(batch.id(), batch.title(), form, LabelSheet.COMMON);
+        return Templates.batchlabels(batch.id(), batch.title(), form, LabelStock.COMMON);
     }
 
     private PrintSource source(KitBatch batch) {

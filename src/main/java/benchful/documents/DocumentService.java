@@ -4,14 +4,14 @@ import benchful.documents.checklist.Checklists;
 import benchful.documents.handout.Handouts;
 import benchful.documents.handout.Readers;
 import benchful.documents.labels.Labels;
-import benchful.documents.lists.CuttingSheet;
+import benchful.documents.lists.CuttingContent;
 import benchful.documents.lists.OrderLetter;
-import benchful.documents.lists.PackingSheet;
-import benchful.documents.lists.PlanSheet;
-import benchful.documents.lists.RegisterSheet;
-import benchful.documents.lists.ReviewSheet;
-import benchful.documents.lists.RiskSheet;
-import benchful.documents.lists.ShoppingSheet;
+import benchful.documents.lists.PackingContent;
+import benchful.documents.lists.PlanContent;
+import benchful.documents.lists.RegisterContent;
+import benchful.documents.lists.ReviewContent;
+import benchful.documents.lists.RiskContent;
+import benchful.documents.lists.ShoppingContent;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PictureBag;
@@ -31,10 +31,10 @@ import java.util.stream.IntStream;
 /** Fills and typesets print-outs. It knows nothing of where a class is stored. */
 @ApplicationScoped
 public class DocumentService {
-    private final SheetTemplates templates;
+    private final PrintTemplates templates;
     private final PdfRenderer renderer = new PdfRenderer();
 
-    public DocumentService(SheetTemplates templates) {
+    public DocumentService(PrintTemplates templates) {
         this.templates = templates;
     }
 
@@ -115,13 +115,13 @@ public class DocumentService {
         Object sheet = switch (what) {
             case HANDOUT, LABELS -> throw new IllegalArgumentException("%s are made of parts.".formatted(what.title()));
             case CHECKLIST -> Checklists.sheet(source, options, bag);
-            case ASSESSMENT -> RiskSheet.of(source, options, bag);
-            case REGISTER -> RegisterSheet.of(source, options);
-            case PLAN -> PlanSheet.of(source, options, bag);
-            case PACKING -> PackingSheet.of(source, options);
-            case SHOPPING -> ShoppingSheet.of(source, options);
-            case CUTTING -> CuttingSheet.of(source, options, bag);
-            case REVIEW -> ReviewSheet.of(source, options);
+            case ASSESSMENT -> RiskContent.of(source, options, bag);
+            case REGISTER -> RegisterContent.of(source, options);
+            case PLAN -> PlanContent.of(source, options, bag);
+            case PACKING -> PackingContent.of(source, options);
+            case SHOPPING -> ShoppingContent.of(source, options);
+            case CUTTING -> CuttingContent.of(source, options, bag);
+            case REVIEW -> ReviewContent.of(source, options);
         };
         return templates.fill(what.slug(), sheet, bag.all());
     }

@@ -6,7 +6,7 @@ import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
 import benchful.documents.paper.LabelKind;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
@@ -19,7 +19,7 @@ import benchful.plans.stored.PlanService;
 import benchful.projects.pictures.Picture;
 import benchful.web.Pages;
 import benchful.web.door.Costly;
-import benchful.web.tasks.Errand;
+import benchful.web.tasks.BackgroundTask;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
@@ -100,14 +100,14 @@ class DocumentsPages {
             return List.of(LabelKind.values());
         }
 
-        public List<LabelSheet> sheets() {
-            return LabelSheet.COMMON;
+        public List<LabelStock> sheets() {
+            return LabelStock.COMMON;
         }
     }
 
     /** What the page shows while many parts are typeset. */
     @TemplateData
-    public record ProgressPage(CraftClass craftClass, PrintOut what, Errand<PrintedFile> errand) {
+    public record ProgressPage(CraftClass craftClass, PrintOut what, BackgroundTask<PrintedFile> task) {
         public String back() {
             return "/classes/%d/documents".formatted(craftClass.id());
         }
@@ -168,9 +168,9 @@ class DocumentsPages {
     }
 
     /** The file once it is finished; until then how far it is, on a page that asks again. */
-    private static Response awaited(CraftClass craftClass, PrintOut what, Errand<PrintedFile> errand) {
-        return errand.result(AT_ONCE).map(printed -> pdf(what, craftClass.id(), printed::copyTo))
-                .orElseGet(() -> Response.ok(Templates.progress(new ProgressPage(craftClass, what, errand)), MediaType.TEXT_HTML_TYPE).build());
+    private static Response awaited(CraftClass craftClass, PrintOut what, BackgroundTask<PrintedFile> task) {
+        return task.result(AT_ONCE).map(printed -> pdf(what, craftClass.id(), printed::copyTo))
+                .orElseGet(() -> Response.ok(Templates.progress(new ProgressPage(craftClass, what, task)), MediaType.TEXT_HTML_TYPE).build());
     }
 
     private StreamingOutput pages(PrintOut what, PrintSource source, PrintOptions options, PrintForm form) {

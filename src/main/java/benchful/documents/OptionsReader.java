@@ -3,7 +3,7 @@ package benchful.documents;
 import benchful.core.Fault;
 import benchful.documents.paper.LabelKind;
 import benchful.documents.paper.LabelSetting;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
@@ -62,7 +62,7 @@ final class OptionsReader {
     }
 
     private LabelSetting labels() {
-        LabelSheet sheet = sheet();
+        LabelStock sheet = sheet();
         int start = whole("start", sheet.perPage());
         LabelKind kind = LabelKind.of(form.value("labels")).orElseGet(() -> chosen("labels", "Choose kit labels, seat labels or a test sheet.", LabelKind.KITS));
         try {
@@ -72,18 +72,18 @@ final class OptionsReader {
         }
     }
 
-    private LabelSheet sheet() {
+    private LabelStock sheet() {
         String typed = form.value("sheet");
         if (typed.equals("own")) {
             return own();
         }
-        boolean known = typed.matches("[1-9]\\d?") && Integer.parseInt(typed) <= LabelSheet.COMMON.size();
-        return known ? LabelSheet.COMMON.get(Integer.parseInt(typed) - 1) : chosen("sheet", "Choose a sheet of labels.", LabelSheet.COMMON.get(0));
+        boolean known = typed.matches("[1-9]\\d?") && Integer.parseInt(typed) <= LabelStock.COMMON.size();
+        return known ? LabelStock.COMMON.get(Integer.parseInt(typed) - 1) : chosen("sheet", "Choose a sheet of labels.", LabelStock.COMMON.get(0));
     }
 
-    private LabelSheet own() {
+    private LabelStock own() {
         Paper paper = Paper.of(form.value("paper")).orElse(Paper.A4);
-        LabelSheet first = LabelSheet.COMMON.get(0);
+        LabelStock first = LabelStock.COMMON.get(0);
         int before = faults.size();
         int columns = whole("columns", 20);
         int rows = whole("rows", 40);
@@ -92,7 +92,7 @@ final class OptionsReader {
             return first;
         }
         try {
-            return LabelSheet.of(paper, columns, rows, mm[0], mm[1], mm[2], mm[3], mm[4], mm[5]);
+            return LabelStock.of(paper, columns, rows, mm[0], mm[1], mm[2], mm[3], mm[4], mm[5]);
         } catch (IllegalArgumentException e) {
             return chosen("columns", e.getMessage(), first);
         }

@@ -3,8 +3,8 @@ package benchful.documents;
 import benchful.classes.CraftClass;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.parts.PrintSource;
-import benchful.web.tasks.Errand;
-import benchful.web.tasks.Errands;
+import benchful.web.tasks.BackgroundTask;
+import benchful.web.tasks.BackgroundTasks;
 import benchful.web.tasks.Headway;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
@@ -18,21 +18,21 @@ import java.util.List;
 @ApplicationScoped
 class PrintJobs {
     private final DocumentService documents;
-    private final Errands errands;
+    private final BackgroundTasks tasks;
 
-    PrintJobs(DocumentService documents, Errands errands) {
+    PrintJobs(DocumentService documents, BackgroundTasks tasks) {
         this.documents = documents;
-        this.errands = errands;
+        this.tasks = tasks;
     }
 
     /** The one under way or finished for the same content, or a new one. */
-    Errand<PrintedFile> of(CraftClass craftClass, PrintOut what, PrintSource source, PrintOptions options) {
+    BackgroundTask<PrintedFile> of(CraftClass craftClass, PrintOut what, PrintSource source, PrintOptions options) {
         List<Object> input = List.of(source.file(), source.hazards(), options);
-        return errands.send(purpose(craftClass, what), input, errand -> printed(what, source, options, errand));
+        return tasks.send(purpose(craftClass, what), input, task -> printed(what, source, options, task));
     }
 
     void stop(CraftClass craftClass, PrintOut what) {
-        errands.keepOnlyFor(purpose(craftClass, what), List.of());
+        tasks.keepOnlyFor(purpose(craftClass, what), List.of());
     }
 
     private static String purpose(CraftClass craftClass, PrintOut what) {

@@ -30,12 +30,12 @@ public class Hazard extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<HazardSheet> sheet;
+    Stored<HazardSpec> sheet;
 
     /** For the database only; see {@link #stored}. */
     protected Hazard() {}
 
-    static Hazard stored(HazardSheet sheet) {
+    static Hazard stored(HazardSpec sheet) {
         Hazard hazard = new Hazard();
         hazard.id = sheet.id();
         hazard.sheet = Stored.of(sheet);
@@ -43,7 +43,7 @@ public class Hazard extends PanacheEntityBase {
         return hazard;
     }
 
-    void replace(HazardSheet newSheet) {
+    void replace(HazardSpec newSheet) {
         EarlierVersion.keep("hazard", id, Stored.kept(sheet), newSheet);
         sheet = Stored.of(newSheet);
     }
@@ -73,17 +73,17 @@ public class Hazard extends PanacheEntityBase {
         return id;
     }
 
-    HazardSheet toSheet() {
+    HazardSpec toSpec() {
         return sheet.read("the hazard “%s”".formatted(id), "/hazards/" + id + "/edit");
     }
 
     /** Nothing where it can't be read. */
-    Optional<HazardSheet> readable() {
+    Optional<HazardSpec> readable() {
         return sheet.readable();
     }
 
     /** As it is stored, read or not, to be mended in its form. */
-    Stored<HazardSheet> stored() {
+    Stored<HazardSpec> stored() {
         return sheet;
     }
 }

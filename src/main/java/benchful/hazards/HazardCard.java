@@ -12,9 +12,9 @@ import java.util.stream.Stream;
  * @param changed true where her text stands in for the library's
  */
 @TemplateData
-public record HazardCard(HazardSheet sheet, boolean own, boolean changed, List<Uses.Use> uses) {
+public record HazardCard(HazardSpec sheet, boolean own, boolean changed, List<Uses.Use> uses) {
 
-    static HazardCard of(HazardSheet sheet, List<Uses.Use> uses) {
+    static HazardCard of(HazardSpec sheet, List<Uses.Use> uses) {
         boolean brought = HazardLibrary.brought(sheet.id());
         return new HazardCard(sheet, !brought, brought && !sheet.equals(LibraryFile.byId().get(sheet.id())), uses);
     }
@@ -22,7 +22,7 @@ public record HazardCard(HazardSheet sheet, boolean own, boolean changed, List<U
     /** A sign or pictogram, with whether there is a drawing of it. */
     @TemplateData
     public record Shown(String code, String name, boolean drawn) {
-        static Shown of(HazardSheet.Sign sign) {
+        static Shown of(HazardSpec.Sign sign) {
             return new Shown(sign.code(), sign.name(), Signs.svg(sign.code()).isPresent());
         }
     }

@@ -1,7 +1,7 @@
 package benchful.hazards;
 
-import benchful.web.forms.Lines;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.TextList;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 
@@ -11,15 +11,15 @@ import java.util.List;
  * @param id of the entry; null for a new one
  */
 @TemplateData
-public record HazardForm(SheetForm form, String id) {
-    private static final Lines CAUTIONS = Lines.plain("/cautions");
-    private static final Lines GHS = Lines.coded("/ghs", "text");
-    private static final Lines PICTOGRAMS = Lines.coded("/pictograms", "name");
-    private static final Lines SIGNS = Lines.coded("/signs", "name");
-    private static final Lines GEAR = Lines.plain("/protective_gear");
-    private static final Lines FIRST_RESPONSE = Lines.plain("/first_response");
-    private static final Lines SOURCES = Lines.plain("/sources");
-    static final List<Lines> LISTS = List.of(CAUTIONS, GHS, PICTOGRAMS, SIGNS, GEAR, FIRST_RESPONSE, SOURCES);
+public record HazardForm(SpecForm form, String id) {
+    private static final TextList CAUTIONS = TextList.plain("/cautions");
+    private static final TextList GHS = TextList.coded("/ghs", "text");
+    private static final TextList PICTOGRAMS = TextList.coded("/pictograms", "name");
+    private static final TextList SIGNS = TextList.coded("/signs", "name");
+    private static final TextList GEAR = TextList.plain("/protective_gear");
+    private static final TextList FIRST_RESPONSE = TextList.plain("/first_response");
+    private static final TextList SOURCES = TextList.plain("/sources");
+    static final List<TextList> LISTS = List.of(CAUTIONS, GHS, PICTOGRAMS, SIGNS, GEAR, FIRST_RESPONSE, SOURCES);
 
     public boolean isNew() {
         return id == null;
@@ -33,31 +33,31 @@ public record HazardForm(SheetForm form, String id) {
         return List.of("none", "windows", "extractor");
     }
 
-    public Lines cautions() {
+    public TextList cautions() {
         return CAUTIONS;
     }
 
-    public Lines ghs() {
+    public TextList ghs() {
         return GHS;
     }
 
-    public Lines pictograms() {
+    public TextList pictograms() {
         return PICTOGRAMS;
     }
 
-    public Lines signs() {
+    public TextList signs() {
         return SIGNS;
     }
 
-    public Lines gear() {
+    public TextList gear() {
         return GEAR;
     }
 
-    public Lines firstResponse() {
+    public TextList firstResponse() {
         return FIRST_RESPONSE;
     }
 
-    public Lines sources() {
+    public TextList sources() {
         return SOURCES;
     }
 }

@@ -21,17 +21,17 @@ public class HazardLibrary implements HazardNames {
 
     /** By name; where an own text can't be read, the library's stands. */
     @Transactional
-    public List<HazardSheet> all() {
-        Map<String, HazardSheet> all = new LinkedHashMap<>(LibraryFile.byId());
+    public List<HazardSpec> all() {
+        Map<String, HazardSpec> all = new LinkedHashMap<>(LibraryFile.byId());
         Hazard.all().forEach(h -> h.readable().ifPresent(sheet -> all.put(h.id(), sheet)));
-        return all.values().stream().sorted(Comparator.comparing(HazardSheet::name, String.CASE_INSENSITIVE_ORDER)).toList();
+        return all.values().stream().sorted(Comparator.comparing(HazardSpec::name, String.CASE_INSENSITIVE_ORDER)).toList();
     }
 
     /** Those with these short names, in that order; names that are not in the library are left out. */
     @Transactional
-    public List<HazardSheet> find(Collection<String> ids) {
-        Map<String, HazardSheet> own = new HashMap<>();
-        Hazard.withIds(ids).stream().filter(h -> !brought(h.id()) || h.readable().isPresent()).forEach(h -> own.put(h.id(), h.toSheet()));
+    public List<HazardSpec> find(Collection<String> ids) {
+        Map<String, HazardSpec> own = new HashMap<>();
+        Hazard.withIds(ids).stream().filter(h -> !brought(h.id()) || h.readable().isPresent()).forEach(h -> own.put(h.id(), h.toSpec()));
         return ids.stream().distinct()
                 .map(id -> own.getOrDefault(id, LibraryFile.byId().get(id)))
                 .filter(Objects::nonNull)
@@ -41,17 +41,17 @@ public class HazardLibrary implements HazardNames {
     /** Own texts that can't be read. */
     @Transactional
     List<Trouble> broken() {
-        return Tried.troubles(Hazard.all().stream().map(h -> Tried.of(h::toSheet, failure -> Trouble.of("The hazard “%s”".formatted(h.id()), List.of(), failure))).toList());
+        return Tried.troubles(Hazard.all().stream().map(h -> Tried.of(h::toSpec, failure -> Trouble.of("The hazard “%s”".formatted(h.id()), List.of(), failure))).toList());
     }
 
     @Transactional
-    public Optional<HazardSheet> find(String id) {
+    public Optional<HazardSpec> find(String id) {
         return find(List.of(id)).stream().findFirst();
     }
 
     @Override
     public Map<String, String> byId() {
-        return all().stream().collect(Collectors.toMap(HazardSheet::id, HazardSheet::name, (a, b) -> a, LinkedHashMap::new));
+        return all().stream().collect(Collectors.toMap(HazardSpec::id, HazardSpec::name, (a, b) -> a, LinkedHashMap::new));
     }
 
     /** True where the program brings an entry along, changed or not. */

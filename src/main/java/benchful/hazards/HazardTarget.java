@@ -1,7 +1,7 @@
 package benchful.hazards;
 
 import benchful.core.Fault;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import java.util.List;
 
 /**
@@ -10,7 +10,7 @@ import java.util.List;
  * @param id of the entry; null for a new one
  * @param hazard what the tutor wrote about it before; null for nothing
  */
-record HazardTarget(String id, Hazard hazard) implements SheetPost.Target<HazardSheet> {
+record HazardTarget(String id, Hazard hazard) implements SpecPost.Target<HazardSpec> {
 
     @Override
     public long version() {
@@ -18,12 +18,12 @@ record HazardTarget(String id, Hazard hazard) implements SheetPost.Target<Hazard
     }
 
     @Override
-    public HazardSheet stored() {
-        return hazard == null ? LibraryFile.byId().get(id) : hazard.toSheet();
+    public HazardSpec stored() {
+        return hazard == null ? LibraryFile.byId().get(id) : hazard.toSpec();
     }
 
     @Override
-    public List<Fault> faults(HazardSheet sheet) {
+    public List<Fault> faults(HazardSpec sheet) {
         if (id != null && !id.equals(sheet.id())) {
             return List.of(new Fault("/id", "Materials, tools and steps know this hazard as “%s”. Keep that short name.".formatted(id)));
         }
@@ -32,7 +32,7 @@ record HazardTarget(String id, Hazard hazard) implements SheetPost.Target<Hazard
     }
 
     @Override
-    public String save(HazardSheet sheet) {
+    public String save(HazardSpec sheet) {
         if (hazard == null) {
             Hazard.stored(sheet);
         } else {

@@ -6,11 +6,11 @@ import benchful.bin.Thing;
 import benchful.web.Pages;
 import benchful.web.Trouble;
 import benchful.web.Uses;
-import benchful.web.forms.Lines;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
+import benchful.web.forms.TextList;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -30,7 +30,7 @@ import java.util.List;
 @Path("/hazards")
 @Produces(MediaType.TEXT_HTML)
 class HazardsPages {
-    private static final SheetReader<HazardSheet> READER = new SheetReader<>(HazardSheet.class, "hazard-1", sheet -> List.of());
+    private static final SpecReader<HazardSpec> READER = new SpecReader<>(HazardSpec.class, "hazard-1", sheet -> List.of());
 
     private final HazardLibrary library;
     private final Removals removals;
@@ -61,7 +61,7 @@ class HazardsPages {
     @GET
     @Path("new")
     public TemplateInstance fresh() {
-        return page(SheetForm.of(SheetFormat.json().createObjectNode(), 0), null);
+        return page(SpecForm.of(SpecFormat.json().createObjectNode(), 0), null);
     }
 
     @POST
@@ -81,7 +81,7 @@ class HazardsPages {
     @GET
     @Path("{id}")
     public TemplateInstance show(@PathParam("id") String id) {
-        HazardSheet sheet = existing(id);
+        HazardSpec sheet = existing(id);
         return Templates.show(HazardCard.of(sheet, uses(sheet)));
     }
 
@@ -89,7 +89,7 @@ class HazardsPages {
     @Path("{id}/edit")
     @Transactional
     public TemplateInstance edit(@PathParam("id") String id) {
-        return page(Hazard.byId(id).map(own -> READER.form(own.stored(), own.version())).orElseGet(() -> SheetForm.of(READER.written(existing(id)), 0)), id);
+        return page(Hazard.byId(id).map(own -> READER.form(own.stored(), own.version())).orElseGet(() -> SpecForm.of(READER.written(existing(id)), 0)), id);
     }
 
     @POST
@@ -108,7 +108,7 @@ class HazardsPages {
     public Response putBack(@PathParam("id") String id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
         EarlierVersions.Wanted wanted = earlier.wanted("hazard", id, version, form);
         Hazard own = Hazard.toChange(id).orElseThrow(NotFoundException::new);
-        return new SheetPost<>(READER, again -> page(again, id)).putBack(wanted.version().sheet(), wanted.fresh(), new HazardTarget(id, own));
+        return new SpecPost<>(READER, again -> page(again, id)).putBack(wanted.version().sheet(), wanted.fresh(), new HazardTarget(id, own));
     }
 
     /** Back to the library's text. */
@@ -118,7 +118,7 @@ class HazardsPages {
     public Response restore(@PathParam("id") String id) {
         String page = "/hazards/" + existing(id).id();
         return Hazard.toChange(id).filter(h -> HazardLibrary.brought(id))
-                .map(own -> removals.remove(new Thing("text of a hazard", own.toSheet().name(), page), page, own::delete))
+                .map(own -> removals.remove(new Thing("text of a hazard", own.toSpec().name(), page), page, own::delete))
                 .orElseGet(() -> Pages.seeOther(page));
     }
 
@@ -128,23 +128,23 @@ class HazardsPages {
     @Transactional
     public Response delete(@PathParam("id") String id) {
         Hazard own = Hazard.toChange(id).filter(h -> !HazardLibrary.brought(h.id())).orElseThrow(NotFoundException::new);
-        return removals.removeUnused(Hazard.class, id, new Thing("hazard", own.readable().map(HazardSheet::name).orElse(id), "/hazards/" + id), "/hazards", own::delete);
+        return removals.removeUnused(Hazard.class, id, new Thing("hazard", own.readable().map(HazardSpec::name).orElse(id), "/hazards/" + id), "/hazards", own::delete);
     }
 
     private static Response saved(MultivaluedMap<String, String> form, String id, Hazard hazard) {
-        SheetPost<HazardSheet> post = new SheetPost<>(READER, again -> page(again, id));
-        return post.answer(Lines.asFields(form, HazardForm.LISTS), new HazardTarget(id, hazard));
+        SpecPost<HazardSpec> post = new SpecPost<>(READER, again -> page(again, id));
+        return post.answer(TextList.asFields(form, HazardForm.LISTS), new HazardTarget(id, hazard));
     }
 
-    private List<Uses.Use> uses(HazardSheet sheet) {
+    private List<Uses.Use> uses(HazardSpec sheet) {
         return removals.uses(Hazard.class, sheet.id(), sheet.name());
     }
 
-    private HazardSheet existing(String id) {
+    private HazardSpec existing(String id) {
         return library.find(id).orElseThrow(NotFoundException::new);
     }
 
-    private static TemplateInstance page(SheetForm form, String id) {
+    private static TemplateInstance page(SpecForm form, String id) {
         return Templates.form(new HazardForm(form, id));
     }
 }

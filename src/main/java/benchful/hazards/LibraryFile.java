@@ -1,6 +1,6 @@
 package benchful.hazards;
 
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,25 +12,25 @@ import java.util.Map;
 /** The hazards that come with the program, read once. */
 public final class LibraryFile {
     private static final String PLACE = "/hazards/library.yaml";
-    private static final Map<String, HazardSheet> ENTRIES = entries();
+    private static final Map<String, HazardSpec> ENTRIES = entries();
 
     private LibraryFile() {}
 
-    private record Library(List<HazardSheet> hazards) {}
+    private record Library(List<HazardSpec> hazards) {}
 
     /** By short name, in the order of the file. */
-    public static Map<String, HazardSheet> byId() {
+    public static Map<String, HazardSpec> byId() {
         return ENTRIES;
     }
 
-    private static Map<String, HazardSheet> entries() {
-        SheetReader.Reading<Library> reading = new SheetReader<>(Library.class, "hazards-1", l -> List.of()).file(bytes());
-        if (reading instanceof SheetReader.Read<Library> good) {
-            Map<String, HazardSheet> entries = new LinkedHashMap<>();
+    private static Map<String, HazardSpec> entries() {
+        SpecReader.Reading<Library> reading = new SpecReader<>(Library.class, "hazards-1", l -> List.of()).file(bytes());
+        if (reading instanceof SpecReader.Read<Library> good) {
+            Map<String, HazardSpec> entries = new LinkedHashMap<>();
             good.sheet().hazards().forEach(h -> entries.put(h.id(), h));
             return Collections.unmodifiableMap(entries);
         }
-        throw new IllegalStateException("%s: %s".formatted(PLACE, ((SheetReader.Faulty<Library>) reading).faults().get(0)));
+        throw new IllegalStateException("%s: %s".formatted(PLACE, ((SpecReader.Faulty<Library>) reading).faults().get(0)));
     }
 
     private static byte[] bytes() {

@@ -7,7 +7,7 @@ import benchful.core.buying.SupplierOrder;
 import benchful.plans.materials.TermPlan;
 import benchful.plans.stored.TermService;
 import benchful.web.Trouble;
-import benchful.web.tasks.Errand;
+import benchful.web.tasks.BackgroundTask;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 
@@ -22,7 +22,7 @@ import java.util.List;
  * @param underway the work on a long plan; null where there is none
  */
 @TemplateData
-public record BuyPage(List<ClassLine> coming, long more, List<KitBatch> kits, Choice choice, TermService.Together bought, Errand<TermService.Together> underway) {
+public record BuyPage(List<ClassLine> coming, long more, List<KitBatch> kits, Choice choice, TermService.Together bought, BackgroundTask<TermService.Together> underway) {
 
     public boolean has(ClassLine c) {
         return choice.classes().stream().anyMatch(chosen -> chosen.id() == c.id());

@@ -4,8 +4,8 @@ import benchful.bin.Bin;
 import benchful.bin.Thing;
 import benchful.bin.Undo;
 import benchful.core.Fault;
-import benchful.web.forms.Faults;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.FaultCollector;
+import benchful.web.forms.SpecPost;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Consumer;
@@ -16,7 +16,7 @@ import org.joda.money.CurrencyUnit;
  *
  * @param then what the button does beside: nothing, one more line, sending; never without what was typed
  */
-record DraftTarget(PurchaseOrder order, Bin bin, Clock clock, Consumer<PurchaseOrder> then) implements SheetPost.Target<OrderSheet> {
+record DraftTarget(PurchaseOrder order, Bin bin, Clock clock, Consumer<PurchaseOrder> then) implements SpecPost.Target<OrderSpec> {
     /** What the bin calls lines that were taken out of a draft. */
     static final String LINE = "line of an order";
 
@@ -26,13 +26,13 @@ record DraftTarget(PurchaseOrder order, Bin bin, Clock clock, Consumer<PurchaseO
     }
 
     @Override
-    public OrderSheet stored() {
-        return OrderSheet.of(order);
+    public OrderSpec stored() {
+        return OrderSpec.of(order);
     }
 
     @Override
-    public List<Fault> faults(OrderSheet sheet) {
-        Faults faults = new Faults();
+    public List<Fault> faults(OrderSpec sheet) {
+        FaultCollector faults = new FaultCollector();
         faults.require(order.status() == OrderStatus.DRAFT, "", "This order was sent, so it can't be changed any more.");
         faults.require(order.lines.stream().anyMatch(l -> packs(sheet, l) > 0), "", "An order needs a line. Remove the draft instead.");
         int places = CurrencyUnit.of(order.currency).getDecimalPlaces();
@@ -41,13 +41,13 @@ record DraftTarget(PurchaseOrder order, Bin bin, Clock clock, Consumer<PurchaseO
         return faults.list();
     }
 
-    private static int packs(OrderSheet sheet, OrderLine line) {
-        OrderSheet.Line changed = sheet.lines().get(String.valueOf(line.id()));
+    private static int packs(OrderSpec sheet, OrderLine line) {
+        OrderSpec.Line changed = sheet.lines().get(String.valueOf(line.id()));
         return changed == null ? line.packs : changed.packs();
     }
 
     @Override
-    public String save(OrderSheet sheet) {
+    public String save(OrderSpec sheet) {
         List<String> out = order.lines.stream().filter(l -> packs(sheet, l) == 0).map(l -> l.material).toList();
         String page = "/orders/" + order.id();
         if (out.isEmpty()) {
@@ -58,7 +58,7 @@ record DraftTarget(PurchaseOrder order, Bin bin, Clock clock, Consumer<PurchaseO
         return Undo.offeredAt(page, bin.keep(lines, () -> change(sheet)));
     }
 
-    private void change(OrderSheet sheet) {
+    private void change(OrderSpec sheet) {
         sheet.into(order);
         then.accept(order);
         order.changed(clock.instant());

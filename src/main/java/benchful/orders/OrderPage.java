@@ -4,7 +4,7 @@ import benchful.catalogue.SupplierOffer;
 import benchful.classes.CraftClass;
 import benchful.core.buying.Totals;
 import benchful.web.Formats;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -24,10 +24,10 @@ import org.joda.money.Money;
  */
 @TemplateData
 public record OrderPage(
-        PurchaseOrder order, SheetForm form, SheetForm receipt, String notice, LocalDate today, List<Choice> classes, List<Choice> offers,
+        PurchaseOrder order, SpecForm form, SpecForm receipt, String notice, LocalDate today, List<Choice> classes, List<Choice> offers,
         Money shortOfMinimum) {
 
-    static OrderPage of(PurchaseOrder order, SheetForm form, SheetForm receipt, String notice, LocalDate today) {
+    static OrderPage of(PurchaseOrder order, SpecForm form, SpecForm receipt, String notice, LocalDate today) {
         List<Choice> classes = order.classIds.stream().flatMap(id -> CraftClass.byId(id).stream()).map(c -> new Choice(c.id(), c.title())).toList();
         return new OrderPage(order, form, receipt, notice, today, classes, offers(order), shortOfMinimum(order));
     }
@@ -38,7 +38,7 @@ public record OrderPage(
     }
 
     private static Money shortOfMinimum(PurchaseOrder order) {
-        BigDecimal minimum = order.status() != OrderStatus.DRAFT || order.seller() == null ? null : order.seller().toSheet().minimumOrder();
+        BigDecimal minimum = order.status() != OrderStatus.DRAFT || order.seller() == null ? null : order.seller().toSpec().minimumOrder();
         Money goods = order.totals().goods();
         return minimum == null || goods.getAmount().compareTo(minimum) >= 0 ? null
                 : Money.of(goods.getCurrencyUnit(), minimum, RoundingMode.HALF_UP).minus(goods);
@@ -48,7 +48,7 @@ public record OrderPage(
     @TemplateData
     public record Choice(long id, String words) {
         static Choice of(SupplierOffer offer) {
-            return new Choice(offer.id(), "%s, %s".formatted(offer.material().name(), Formats.words(offer.toSheet().holds())));
+            return new Choice(offer.id(), "%s, %s".formatted(offer.material().name(), Formats.words(offer.toSpec().holds())));
         }
     }
 

@@ -7,9 +7,9 @@ import benchful.catalogue.SupplierOffer;
 import benchful.core.Fault;
 import benchful.web.Pages;
 import benchful.web.forms.FormTree;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -35,7 +35,7 @@ import java.util.function.Consumer;
 @Produces(MediaType.TEXT_HTML)
 @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
 class OrderPages {
-    private static final SheetReader<OrderSheet> DRAFT = new SheetReader<>(OrderSheet.class, "order-1", sheet -> List.of());
+    private static final SpecReader<OrderSpec> DRAFT = new SpecReader<>(OrderSpec.class, "order-1", sheet -> List.of());
     private static final int MOST_PACKS = 100_000;
     private static final String OVERTAKEN = "Somebody changed this order meanwhile, so your button was not followed. Look at it as it is now, and press again if you still want to.";
     private static final String NO_PACKS = "Choose a pack, and give how many from 1 to 100,000.";
@@ -83,7 +83,7 @@ class OrderPages {
                 .filter(o -> o.supplier().equals(order.seller()));
         Optional<Long> packs = Pages.number(form.getFirst("packs")).filter(n -> n > 0 && n <= MOST_PACKS);
         if (offer.isEmpty() || packs.isEmpty()) {
-            SheetForm typed = SheetForm.of(new FormTree(DRAFT.schema()).of(form), Pages.version(form));
+            SpecForm typed = SpecForm.of(new FormTree(DRAFT.schema()).of(form), Pages.version(form));
             return Pages.faulty(page(order, typed, receipt(order), NO_PACKS));
         }
         return changed(order, form, draft -> writer.add(draft, offer.get(), packs.get().intValue()));
@@ -108,17 +108,17 @@ class OrderPages {
     @Transactional
     public Response receive(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         PurchaseOrder order = existing(id);
-        SheetReader<ReceiptSheet> reader = new SheetReader<>(ReceiptSheet.class, "receipt-1", sheet -> sheet.faults(order));
+        SpecReader<ReceiptSpec> reader = new SpecReader<>(ReceiptSpec.class, "receipt-1", sheet -> sheet.faults(order));
         if (overtaken(order, form)) {
             return Pages.stale(page(order, OVERTAKEN));
         }
-        SheetReader.Reading<ReceiptSheet> reading = reader.tree(new FormTree(reader.schema()).of(form));
-        if (reading instanceof SheetReader.Read<ReceiptSheet> read) {
+        SpecReader.Reading<ReceiptSpec> reading = reader.tree(new FormTree(reader.schema()).of(form));
+        if (reading instanceof SpecReader.Read<ReceiptSpec> read) {
             writer.receive(order, read.sheet());
             return shown(id);
         }
-        List<Fault> faults = ((SheetReader.Faulty<ReceiptSheet>) reading).faults();
-        return Pages.faulty(page(order, draft(order), SheetForm.faulty(reading.tree(), faults, order.version()), null));
+        List<Fault> faults = ((SpecReader.Faulty<ReceiptSpec>) reading).faults();
+        return Pages.faulty(page(order, draft(order), SpecForm.faulty(reading.tree(), faults, order.version()), null));
     }
 
     /** What has not come is not expected any more. */
@@ -158,7 +158,7 @@ class OrderPages {
     }
 
     private Response changed(PurchaseOrder order, MultivaluedMap<String, String> form, Consumer<PurchaseOrder> then) {
-        return new SheetPost<>(DRAFT, f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, bin, clock, then));
+        return new SpecPost<>(DRAFT, f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, bin, clock, then));
     }
 
     private static boolean overtaken(PurchaseOrder order, MultivaluedMap<String, String> form) {
@@ -177,17 +177,17 @@ class OrderPages {
         return page(order, draft(order), receipt(order), notice);
     }
 
-    private TemplateInstance page(PurchaseOrder order, SheetForm form, SheetForm receipt, String notice) {
+    private TemplateInstance page(PurchaseOrder order, SpecForm form, SpecForm receipt, String notice) {
         return Templates.show(OrderPage.of(order, form, receipt, notice, LocalDate.now(clock)));
     }
 
-    private static SheetForm draft(PurchaseOrder order) {
-        return SheetForm.of(DRAFT.written(OrderSheet.of(order)), order.version());
+    private static SpecForm draft(PurchaseOrder order) {
+        return SpecForm.of(DRAFT.written(OrderSpec.of(order)), order.version());
     }
 
-    private static SheetForm receipt(PurchaseOrder order) {
-        SheetReader<ReceiptSheet> reader = new SheetReader<>(ReceiptSheet.class, "receipt-1", sheet -> List.of());
-        return SheetForm.of(reader.written(ReceiptSheet.rest(order)), order.version());
+    private static SpecForm receipt(PurchaseOrder order) {
+        SpecReader<ReceiptSpec> reader = new SpecReader<>(ReceiptSpec.class, "receipt-1", sheet -> List.of());
+        return SpecForm.of(reader.written(ReceiptSpec.rest(order)), order.version());
     }
 
     private static PurchaseOrder existing(long id) {

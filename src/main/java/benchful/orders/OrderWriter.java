@@ -126,7 +126,7 @@ class OrderWriter {
 
     /** Puts packs of one more offer of the supplier on a draft, beyond what classes need. */
     void add(PurchaseOrder order, SupplierOffer offer, int packs) {
-        Offer sheet = offer.toSheet();
+        Offer sheet = offer.toSpec();
         BigMoney price = BigMoney.of(CurrencyUnit.of(order.currency), sheet.price());
         Purchase purchase = Purchase.of(offer.material().name(), packs, sheet.holds(), price, order.vat, null);
         order.lines.add(new OrderLine(order, offer.material(), purchase, order.vat));
@@ -134,7 +134,7 @@ class OrderWriter {
     }
 
     /** Puts on the shelf what came, materials in the order of their identifiers, so that two parcels never wait for each other. */
-    void receive(PurchaseOrder order, ReceiptSheet receipt) {
+    void receive(PurchaseOrder order, ReceiptSpec receipt) {
         Cause cause = Cause.ofOrder(order.id(), "Order %d from %s".formatted(order.id(), order.supplier()));
         order.lines.stream().filter(l -> receipt.of(l) > 0).sorted(Comparator.comparing(l -> l.stocked == null ? 0 : l.stocked.id())).forEach(l -> {
             l.received += receipt.of(l);

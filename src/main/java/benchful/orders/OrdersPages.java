@@ -10,8 +10,8 @@ import benchful.web.Sought;
 import benchful.web.Trouble;
 import benchful.web.door.Costly;
 import benchful.web.tasks.Asker;
-import benchful.web.tasks.Errand;
-import benchful.web.tasks.Errands;
+import benchful.web.tasks.BackgroundTask;
+import benchful.web.tasks.BackgroundTasks;
 import benchful.web.tasks.Headway;
 import benchful.web.tasks.Tried;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -47,12 +47,12 @@ class OrdersPages {
     private static final Duration AT_ONCE = Duration.ofMillis(1500);
 
     private final OrderWriter writer;
-    private final Errands errands;
+    private final BackgroundTasks tasks;
     private final Clock clock;
 
-    OrdersPages(OrderWriter writer, Errands errands, Clock clock) {
+    OrdersPages(OrderWriter writer, BackgroundTasks tasks, Clock clock) {
         this.writer = writer;
-        this.errands = errands;
+        this.tasks = tasks;
         this.clock = clock;
     }
 
@@ -93,9 +93,9 @@ class OrdersPages {
         if (asked.gathered().size() <= AT_A_GO) {
             return offered.page(writer.plan(asked, Headway.NONE), null);
         }
-        Errand<TermService.Together> errand = errands.send("what to buy for " + offered.choice().ids(), asked.gathered().question(),
+        BackgroundTask<TermService.Together> task = tasks.send("what to buy for " + offered.choice().ids(), asked.gathered().question(),
                 e -> Asker.during(e::isGivenUp, () -> writer.plan(asked, e)));
-        return errand.result(AT_ONCE).map(found -> offered.page(found, null)).orElseGet(() -> offered.page(null, errand));
+        return task.result(AT_ONCE).map(found -> offered.page(found, null)).orElseGet(() -> offered.page(null, task));
     }
 
     /** Worked out before the transaction, in which it is then remembered. */
@@ -110,7 +110,7 @@ class OrdersPages {
 
     /** What can be chosen, and what is. */
     private record Offered(List<ClassLine> coming, long more, List<KitBatch> kits, Choice choice) {
-        TemplateInstance page(TermService.Together bought, Errand<TermService.Together> underway) {
+        TemplateInstance page(TermService.Together bought, BackgroundTask<TermService.Together> underway) {
             return Templates.buy(new BuyPage(coming, more, kits, choice, bought, underway));
         }
     }

@@ -102,9 +102,9 @@ public class PurchaseOrder extends PanacheEntityBase {
         order.supplier = seller.name();
         order.currency = seller.currency();
         order.delivery = delivery.getAmount();
-        order.vat = Objects.requireNonNullElse(seller.toSheet().vat(), BigDecimal.ZERO);
-        order.leadDays = seller.toSheet().leadDays();
-        order.weekdays = seller.toSheet().weekdays();
+        order.vat = Objects.requireNonNullElse(seller.toSpec().vat(), BigDecimal.ZERO);
+        order.leadDays = seller.toSpec().leadDays();
+        order.weekdays = seller.toSpec().weekdays();
         order.writtenOn = today;
         order.classIds.addAll(classIds);
         return order;

@@ -1,8 +1,8 @@
 package benchful.orders;
 
-import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.CatalogueSpec;
 import benchful.catalogue.Material;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
@@ -12,7 +12,7 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.plans.materials.TermRequest;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -34,26 +34,26 @@ final class ShelfFill {
      * @param taken names of materials that classes take
      */
     static Optional<TermRequest.Part> part(Collection<String> taken) {
-        List<MaterialSheet> kept = Material.toFill(taken).stream().flatMap(m -> m.readable().stream()).filter(m -> m.minimum() != null && m.minimum().signum() > 0).toList();
-        return kept.isEmpty() ? Optional.empty() : Optional.of(new TermRequest.Part(TITLE, file(new CatalogueSheet(kept, List.of()))));
+        List<MaterialSpec> kept = Material.toFill(taken).stream().flatMap(m -> m.readable().stream()).filter(m -> m.minimum() != null && m.minimum().signum() > 0).toList();
+        return kept.isEmpty() ? Optional.empty() : Optional.of(new TermRequest.Part(TITLE, file(new CatalogueSpec(kept, List.of()))));
     }
 
-    static ClassFile file(CatalogueSheet kept) {
-        ProjectSheet shelf = new ProjectSheet(TITLE, "shelf", SkillLevel.EXPERIENCED, null, null, null, null, List.of(), List.of(new Size("one", Map.of())),
+    static ClassFile file(CatalogueSpec kept) {
+        ProjectSpec shelf = new ProjectSpec(TITLE, "shelf", SkillLevel.EXPERIENCED, null, null, null, null, List.of(), List.of(new Size("one", Map.of())),
                 List.of(), kept.materials().stream().map(ShelfFill::line).toList(), List.of(), List.of(), List.of(), List.of());
         ClassSetup once = ClassSetup.plain(TITLE, List.of(), 1, SkillLevel.EXPERIENCED, Map.of(), null);
         return new ClassFile(shelf, once, null, kept.materials(), kept.suppliers());
     }
 
     /** What is cut to length is kept in whole stock lengths, of the shortest that is sold. */
-    private static MaterialLine line(MaterialSheet material) {
+    private static MaterialLine line(MaterialSpec material) {
         Optional<Quantity> length = material.minimum().unit().dimension().equals(Dimension.LENGTH)
                 ? material.offers().stream().map(ShelfFill::each).min(Quantity::compareTo) : Optional.empty();
         return length.map(each -> line(material, words(each), lengths(material.minimum(), each)))
                 .orElseGet(() -> line(material, words(material.minimum()), null));
     }
 
-    private static MaterialLine line(MaterialSheet material, String amount, String pieces) {
+    private static MaterialLine line(MaterialSpec material, String amount, String pieces) {
         return new MaterialLine(material.name(), amount, pieces, true, false, null, null, null);
     }
 

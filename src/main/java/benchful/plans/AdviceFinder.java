@@ -2,9 +2,9 @@ package benchful.plans;
 
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Tool;
-import benchful.venues.VenueSheet;
+import benchful.venues.VenueSpec;
 import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,9 +14,9 @@ import java.util.Map;
 final class AdviceFinder {
     private static final int GROWN_UP = 18;
 
-    private final ProjectSheet project;
+    private final ProjectSpec project;
     private final ClassSetup setup;
-    private final VenueSheet venue;
+    private final VenueSpec venue;
     private final Map<String, Integer> room;
     private final List<Advice> found = new ArrayList<>();
 
@@ -24,7 +24,7 @@ final class AdviceFinder {
         this.project = file.project();
         this.setup = file.setup();
         this.venue = file.venue();
-        this.room = LessonRequests.room(file);
+        this.room = LessonRequestWriter.room(file);
     }
 
     static List<Advice> of(ClassFile file) {
@@ -90,7 +90,7 @@ final class AdviceFinder {
 
     private void breaks() {
         setup.breaks().stream().filter(b -> setup.meetings().stream().noneMatch(m -> m.holds(b)))
-                .filter(b -> !LessonRequests.isTooLong(b, setup)).forEach(b ->
+                .filter(b -> !LessonRequestWriter.isTooLong(b, setup)).forEach(b ->
                 say("Break", "The break at %s for %s does not fit into the hours and is left out. Move or shorten it if the class should have one."
                         .formatted(b.at(), Formats.words(b.lasts()))));
     }

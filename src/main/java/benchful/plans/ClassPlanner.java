@@ -9,7 +9,7 @@ import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Seating;
 import benchful.plans.materials.sizes.PieceSizer;
 import benchful.plans.materials.sizes.SizedPiece;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
@@ -57,12 +57,12 @@ public class ClassPlanner {
 
     /** What the lesson engine is asked for the class. */
     public static LessonRequest request(ClassFile file) {
-        return LessonRequests.of(file, repeats(file));
+        return LessonRequestWriter.of(file, repeats(file));
     }
 
     /** A step is repeated as often as in the size of the class that takes the most. */
     private static ToIntFunction<Step> repeats(ClassFile file) {
-        ProjectSheet project = file.project();
+        ProjectSpec project = file.project();
         List<SizedPiece> pieces = new Seating(project, file.setup()).made().stream().map(project::size).flatMap(Optional::stream)
                 .map(s -> PieceSizer.size(project, s)).toList();
         return step -> pieces.stream()

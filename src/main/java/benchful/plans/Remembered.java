@@ -1,7 +1,7 @@
 package benchful.plans;
 
-import benchful.catalogue.CatalogueSheet;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.CatalogueSpec;
+import benchful.catalogue.MaterialSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.Picks;
@@ -20,8 +20,8 @@ import benchful.plans.materials.TermPlan;
 import benchful.plans.materials.TermPlanner;
 import benchful.plans.materials.TermRequest;
 import benchful.plans.materials.kits.ClassNeeds;
-import benchful.projects.ProjectSheet;
-import benchful.venues.VenueSheet;
+import benchful.projects.ProjectSpec;
+import benchful.venues.VenueSpec;
 import benchful.web.tasks.Asker;
 import benchful.web.tasks.Memory;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -44,7 +44,7 @@ public class Remembered {
         this.memory = memory;
     }
 
-    private record RequestQuestion(ProjectSheet project, ClassSetup setup, VenueSheet venue) {}
+    private record RequestQuestion(ProjectSpec project, ClassSetup setup, VenueSpec venue) {}
 
     private record LessonQuestion(LessonRequest request) {}
 
@@ -52,10 +52,10 @@ public class Remembered {
 
     private record MaterialsQuestion(ClassFile file, LocalDate today) {}
 
-    private record NeedsQuestion(ProjectSheet project, ClassSetup setup, List<MaterialSheet> materials, Set<String> cut) {}
+    private record NeedsQuestion(ProjectSpec project, ClassSetup setup, List<MaterialSpec> materials, Set<String> cut) {}
 
-    private record TermQuestion(List<Bought> parts, CatalogueSheet catalogue, LocalDate today) {
-        private record Bought(String title, ProjectSheet project, ClassSetup setup) {}
+    private record TermQuestion(List<Bought> parts, CatalogueSpec catalogue, LocalDate today) {
+        private record Bought(String title, ProjectSpec project, ClassSetup setup) {}
     }
 
     /** What the lesson engine is asked for a class: its pieces are sized first. */
@@ -88,7 +88,7 @@ public class Remembered {
     /** @param cut the materials that are cut to length, here or for another class that is bought for together */
     public Requirements needs(ClassFile file, Set<String> cut) {
         Set<String> names = new HashSet<>(Picks.names(file.project(), file.setup()));
-        List<MaterialSheet> materials = file.materials().stream().filter(m -> names.contains(m.name())).map(MaterialSheet::unstocked).toList();
+        List<MaterialSpec> materials = file.materials().stream().filter(m -> names.contains(m.name())).map(MaterialSpec::unstocked).toList();
         Set<String> own = new HashSet<>(names);
         own.retainAll(cut);
         ClassFile asked = new ClassFile(file.project(), file.setup(), null, materials, List.of());

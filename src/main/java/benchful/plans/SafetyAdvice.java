@@ -3,9 +3,9 @@ package benchful.plans;
 import benchful.classes.ClassFile;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
-import benchful.hazards.HazardSheet;
+import benchful.hazards.HazardSpec;
 import benchful.projects.Step;
-import benchful.venues.VenueSheet.Ventilation;
+import benchful.venues.VenueSpec.Ventilation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,7 +24,7 @@ public final class SafetyAdvice {
      * @param lesson  as planned; null where it can't be
      * @param hazards the library's entries of those in use
      */
-    public static List<Advice> of(ClassFile file, LessonPlan lesson, List<HazardSheet> hazards) {
+    public static List<Advice> of(ClassFile file, LessonPlan lesson, List<HazardSpec> hazards) {
         SafetyAdvice advice = new SafetyAdvice(file);
         if (hazards.isEmpty()) {
             advice.say("Neither the project nor its tools and materials name a hazard, so no cautions are printed and the risk assessment is empty. Choose those it meets.");
@@ -39,14 +39,14 @@ public final class SafetyAdvice {
         return lesson.blocks().stream().anyMatch(block -> block.step().equals(step.id()) && block.lane() == Lane.HOME);
     }
 
-    private void age(HazardSheet h) {
+    private void age(HazardSpec h) {
         Integer youngest = file.setup().youngest();
         if (youngest != null && h.minimumAge() != null && youngest < h.minimumAge()) {
             say("%s: usually not under %d years even when closely supervised; the youngest is %d.".formatted(h.name(), h.minimumAge(), youngest));
         }
     }
 
-    private void air(HazardSheet h) {
+    private void air(HazardSpec h) {
         if (h.ventilation() == null) {
             return;
         }
@@ -58,7 +58,7 @@ public final class SafetyAdvice {
         }
     }
 
-    private void unknown(HazardSheet h) {
+    private void unknown(HazardSpec h) {
         if (h.ventilation() == Ventilation.EXTRACTOR) {
             say(file.venue() == null ? "%s needs an extractor, and no room is chosen yet. Choose one that has it.".formatted(h.name())
                     : "%s needs an extractor, and nothing is said of the air in %s. Ask the venue.".formatted(h.name(), file.venue().name()));

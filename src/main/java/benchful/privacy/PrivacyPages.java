@@ -1,7 +1,7 @@
 package benchful.privacy;
 
 import benchful.web.Pages;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
@@ -91,10 +91,10 @@ class PrivacyPages {
         if (!isName(name)) {
             return noName(name);
         }
-        ObjectNode file = SheetFormat.json().createObjectNode().put("person", name.strip()).put("taken", LocalDateTime.now(clock).withNano(0).toString());
+        ObjectNode file = SpecFormat.json().createObjectNode().put("person", name.strip()).put("taken", LocalDateTime.now(clock).withNano(0).toString());
         People.Findings findings = people.find(name);
-        file.set("mentions", SheetFormat.json().valueToTree(findings.mentions()));
-        file.set("names_of_things", SheetFormat.json().valueToTree(findings.things()));
+        file.set("mentions", SpecFormat.json().valueToTree(findings.mentions()));
+        file.set("names_of_things", SpecFormat.json().valueToTree(findings.things()));
         return Response.ok(text(file), MediaType.APPLICATION_JSON).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"person.json\"").build();
     }
 
@@ -110,7 +110,7 @@ class PrivacyPages {
 
     private static String text(ObjectNode file) {
         try {
-            return SheetFormat.json().writerWithDefaultPrettyPrinter().writeValueAsString(file);
+            return SpecFormat.json().writerWithDefaultPrettyPrinter().writeValueAsString(file);
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException(e);
         }

@@ -3,7 +3,7 @@ package benchful.privacy;
 import benchful.database.TableMap;
 import benchful.database.TableMap.Column;
 import benchful.database.TableMap.Table;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -100,7 +100,7 @@ class StoredRows {
 
     private static ObjectNode tree(String row) {
         try {
-            return (ObjectNode) SheetFormat.json().readTree(row);
+            return (ObjectNode) SpecFormat.json().readTree(row);
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException(e);
         }

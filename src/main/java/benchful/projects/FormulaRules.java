@@ -5,8 +5,8 @@ import benchful.core.formula.FormulaException;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.web.Formats;
-import benchful.web.forms.Faults;
-import benchful.web.forms.Pointers;
+import benchful.web.forms.FaultCollector;
+import benchful.web.forms.JsonPointers;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,18 +18,18 @@ import java.util.stream.Stream;
  * the workings before it. One that needs measures alone is worked out for every size.
  */
 final class FormulaRules {
-    private final ProjectSheet project;
-    private final Faults faults;
+    private final ProjectSpec project;
+    private final FaultCollector faults;
     private final Set<String> measures;
     private final Set<String> answers = new TreeSet<>();
 
-    private FormulaRules(ProjectSheet project, Faults faults) {
+    private FormulaRules(ProjectSpec project, FaultCollector faults) {
         this.project = project;
         this.faults = faults;
         this.measures = project.measures().stream().map(Measure::name).collect(Collectors.toCollection(TreeSet::new));
     }
 
-    static void check(ProjectSheet project, Faults faults) {
+    static void check(ProjectSpec project, FaultCollector faults) {
         FormulaRules rules = new FormulaRules(project, faults);
         rules.workings();
         rules.materials();
@@ -48,12 +48,12 @@ final class FormulaRules {
     private void values(String at, Sizing sizing) {
         String kind = Formats.word(sizing.kind());
         sizing.kind().required().stream().filter(v -> !sizing.values().containsKey(v)).forEach(v -> faults.add(
-                Pointers.below(at, v), "A %s needs its %s.", kind, v.replace('_', ' ')));
+                JsonPointers.below(at, v), "A %s needs its %s.", kind, v.replace('_', ' ')));
         sizing.values().forEach((name, formula) -> {
             boolean known = sizing.kind().required().contains(name) || sizing.kind().optional().contains(name);
-            if (faults.require(known, Pointers.below(at, name), "A %s takes no “%s”. It takes %s and, if wanted, %s.",
+            if (faults.require(known, JsonPointers.below(at, name), "A %s takes no “%s”. It takes %s and, if wanted, %s.",
                     kind, name, String.join(", ", sizing.kind().required()), String.join(", ", sizing.kind().optional()))) {
-                formula(Pointers.below(at, name), formula, SizingKind.dimension(name));
+                formula(JsonPointers.below(at, name), formula, SizingKind.dimension(name));
             }
         });
     }

@@ -34,7 +34,7 @@ public record MaterialLine(
         String note) {
 
     public MaterialLine {
-        alternatives = ProjectSheet.copy(alternatives);
+        alternatives = ProjectSpec.copy(alternatives);
     }
 
     /** A line that offers no other material and cuts no sheet. */

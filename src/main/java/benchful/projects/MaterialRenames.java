@@ -19,11 +19,11 @@ class MaterialRenames {
 
     void follow(@Observes Renamed renamed) {
         if (renamed.kind() == Material.class) {
-            uses.naming(renamed.from()).forEach(p -> p.replace(renamed(p.toSheet(), renamed), clock.instant()));
+            uses.naming(renamed.from()).forEach(p -> p.replace(renamed(p.toSpec(), renamed), clock.instant()));
         }
     }
 
-    private static ProjectSheet renamed(ProjectSheet sheet, Renamed renamed) {
+    private static ProjectSpec renamed(ProjectSpec sheet, Renamed renamed) {
         return sheet.withMaterials(sheet.materials().stream().map(line -> line.renamed(renamed.from(), renamed.to())).toList());
     }
 }

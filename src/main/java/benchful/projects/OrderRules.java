@@ -1,7 +1,7 @@
 package benchful.projects;
 
 import benchful.web.Formats;
-import benchful.web.forms.Faults;
+import benchful.web.forms.FaultCollector;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -13,11 +13,11 @@ import java.util.Set;
 
 /** Whether the steps can be done in some order: what they follow is there, gaps make sense, and nothing waits for itself. */
 final class OrderRules {
-    private final ProjectSheet project;
-    private final Faults faults;
+    private final ProjectSpec project;
+    private final FaultCollector faults;
     private final Map<String, Integer> places = new HashMap<>();
 
-    private OrderRules(ProjectSheet project, Faults faults) {
+    private OrderRules(ProjectSpec project, FaultCollector faults) {
         this.project = project;
         this.faults = faults;
         for (int i = 0; i < project.steps().size(); i++) {
@@ -25,7 +25,7 @@ final class OrderRules {
         }
     }
 
-    static void check(ProjectSheet project, Faults faults) {
+    static void check(ProjectSpec project, FaultCollector faults) {
         OrderRules rules = new OrderRules(project, faults);
         for (int i = 0; i < project.steps().size(); i++) {
             rules.links(i);
@@ -35,7 +35,7 @@ final class OrderRules {
 
     private void links(int index) {
         Step step = project.steps().get(index);
-        List<Step.After> after = ProjectSheet.copy(step.after());
+        List<Step.After> after = ProjectSpec.copy(step.after());
         Set<String> named = new HashSet<>();
         for (int j = 0; j < after.size(); j++) {
             String at = "/steps/%d/after/%d".formatted(index, j);

@@ -9,7 +9,7 @@ import java.util.Map;
 
 /** Works out one piece of a project in one of its sizes. What plans are computed from answers it, so that pages show the same. */
 public interface PieceWorking {
-    Piece work(ProjectSheet project, Size size);
+    Piece work(ProjectSpec project, Size size);
 
     /**
      * @param amounts what the piece takes, by the place of its material line from 0; a line that failed is left out

@@ -55,7 +55,7 @@ public class Project extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<ProjectSheet> sheet;
+    Stored<ProjectSpec> sheet;
 
     /** For the database only; see {@link #stored}. */
     protected Project() {}
@@ -65,7 +65,7 @@ public class Project extends PanacheEntityBase {
      *
      * @param sample true for one that came with the program and leaves with the samples
      */
-    public static Project stored(ProjectSheet sheet, boolean sample, Instant now) {
+    public static Project stored(ProjectSpec sheet, boolean sample, Instant now) {
         Project project = new Project();
         project.sample = sample;
         project.hold(sheet, now);
@@ -78,9 +78,9 @@ public class Project extends PanacheEntityBase {
      * Takes a new sheet in place of the old one. A picture without content keeps the content stored under its name. A changed
      * sample is the tutor's own and stays when the samples leave.
      */
-    public void replace(ProjectSheet sheet, Instant now) {
+    public void replace(ProjectSpec sheet, Instant now) {
         sample = false;
-        ProjectSheet after = filled(sheet);
+        ProjectSpec after = filled(sheet);
         Optional<EarlierVersion> earlier = EarlierVersion.keep("project", id, EarlierVersion.tree(Stored.kept(this.sheet)),
                 Difference.between(EarlierVersion.tree(isReadable() ? toFullSheet() : this.sheet.tree()), EarlierVersion.tree(after)));
         hold(sheet, now);
@@ -88,15 +88,15 @@ public class Project extends PanacheEntityBase {
     }
 
     /** The sheet with the stored contents of pictures that it brings none of. */
-    private ProjectSheet filled(ProjectSheet whole) {
+    private ProjectSpec filled(ProjectSpec whole) {
         Map<String, byte[]> contents = ProjectPicture.contents(id);
         return whole.withPictures(whole.pictures().stream()
                 .map(p -> p.hasContent() ? p : p.withContent(contents.getOrDefault(p.name(), new byte[0])))
                 .toList());
     }
 
-    private void hold(ProjectSheet whole, Instant now) {
-        ProjectSheet held = whole.withName(whole.name().strip()).withPictures(whole.pictures().stream().map(Picture::withoutContent).toList());
+    private void hold(ProjectSpec whole, Instant now) {
+        ProjectSpec held = whole.withName(whole.name().strip()).withPictures(whole.pictures().stream().map(Picture::withoutContent).toList());
         sheet = Stored.of(held);
         name = held.name();
         craft = held.craft();
@@ -153,7 +153,7 @@ public class Project extends PanacheEntityBase {
      *
      * @throws benchful.web.Unusable where what is stored can't be read
      */
-    public ProjectSheet toSheet() {
+    public ProjectSpec toSpec() {
         return sheet.read("the project “%s”".formatted(name), "/projects/" + id + "/edit");
     }
 
@@ -162,13 +162,13 @@ public class Project extends PanacheEntityBase {
     }
 
     /** As it is stored, read or not, to be mended in its form. */
-    public Stored<ProjectSheet> stored() {
+    public Stored<ProjectSpec> stored() {
         return sheet;
     }
 
     /** The sheet with the contents of its pictures, for files and print-outs. */
-    public ProjectSheet toFullSheet() {
-        return filled(toSheet());
+    public ProjectSpec toFullSheet() {
+        return filled(toSpec());
     }
 
     public long id() {

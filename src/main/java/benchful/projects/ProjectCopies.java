@@ -19,7 +19,7 @@ public class ProjectCopies {
     }
 
     /** Stores a sheet under the first free of its own name, "NAME (copy)", "NAME (copy 2)" and so on. */
-    public long of(ProjectSheet sheet) {
+    public long of(ProjectSpec sheet) {
         for (int i = 0; ; i++) {
             if (keeper.create(sheet.withName(name(sheet.name(), i))) instanceof ProjectKeeper.Kept kept) {
                 return kept.id();

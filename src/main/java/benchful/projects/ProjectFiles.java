@@ -1,12 +1,12 @@
 package benchful.projects;
 
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import java.util.Locale;
 
 /** Projects as YAML files. */
 public final class ProjectFiles {
     /** Reads projects from files and forms, with the rules that hold within a sheet. */
-    public static final SheetReader<ProjectSheet> READER = new SheetReader<>(ProjectSheet.class, "project-1", ProjectRules::faults);
+    public static final SpecReader<ProjectSpec> READER = new SpecReader<>(ProjectSpec.class, "project-1", ProjectRules::faults);
 
     private ProjectFiles() {}
 

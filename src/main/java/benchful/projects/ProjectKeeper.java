@@ -26,25 +26,25 @@ public class ProjectKeeper {
     public record NameTaken(String name) implements Outcome {}
 
     /** Somebody stored another version meanwhile. */
-    public record Changed(ProjectSheet theirs, long version) implements Outcome {}
+    public record Changed(ProjectSpec theirs, long version) implements Outcome {}
 
     /** The project was removed meanwhile. */
     record Gone() implements Outcome {}
 
-    public Outcome create(ProjectSheet sheet) {
+    public Outcome create(ProjectSpec sheet) {
         return guarded(sheet, 0, () -> Project.byName(sheet.name()).isPresent()
                 ? new NameTaken(sheet.name())
                 : new Kept(Project.stored(sheet, false, clock.instant()).id()));
     }
 
     /** @param version of the stored sheet that the change started from */
-    public Outcome replace(long id, long version, ProjectSheet sheet) {
+    public Outcome replace(long id, long version, ProjectSpec sheet) {
         return guarded(sheet, id, () -> Project.byId(id).map(p -> replace(p, version, sheet)).orElseGet(Gone::new));
     }
 
-    private Outcome replace(Project project, long version, ProjectSheet sheet) {
+    private Outcome replace(Project project, long version, ProjectSpec sheet) {
         if (project.version() != version) {
-            return new Changed(project.toSheet(), project.version());
+            return new Changed(project.toSpec(), project.version());
         }
         Optional<Project> named = Project.byName(sheet.name());
         if (named.isPresent() && named.get().id() != project.id()) {
@@ -55,14 +55,14 @@ public class ProjectKeeper {
         return new Kept(project.id());
     }
 
-    private static Outcome guarded(ProjectSheet sheet, long id, Callable<Outcome> storing) {
+    private static Outcome guarded(ProjectSpec sheet, long id, Callable<Outcome> storing) {
         try {
             return QuarkusTransaction.requiringNew().call(storing);
         } catch (ConstraintViolationException e) {
             return new NameTaken(sheet.name());
         } catch (OptimisticLockException e) {
             return QuarkusTransaction.requiringNew().call(() -> Project.byId(id)
-                    .<Outcome>map(p -> new Changed(p.toSheet(), p.version()))
+                    .<Outcome>map(p -> new Changed(p.toSpec(), p.version()))
                     .orElseGet(Gone::new));
         }
     }

@@ -4,8 +4,8 @@ import benchful.core.Fault;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.pictures.Picture;
-import benchful.web.forms.Faults;
-import benchful.web.forms.Pointers;
+import benchful.web.forms.FaultCollector;
+import benchful.web.forms.JsonPointers;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,14 +17,14 @@ public final class ProjectRules {
     /** Words that formulas know already. */
     private static final Set<String> TAKEN = Set.of("pi", "percent", "ceil", "floor", "round", "sqrt", "min", "max");
 
-    private final ProjectSheet project;
-    private final Faults faults = new Faults();
+    private final ProjectSpec project;
+    private final FaultCollector faults = new FaultCollector();
 
-    private ProjectRules(ProjectSheet project) {
+    private ProjectRules(ProjectSpec project) {
         this.project = project;
     }
 
-    public static List<Fault> faults(ProjectSheet project) {
+    public static List<Fault> faults(ProjectSpec project) {
         ProjectRules rules = new ProjectRules(project);
         rules.names();
         rules.measures();
@@ -63,8 +63,8 @@ public final class ProjectRules {
             Size size = project.sizes().get(i);
             String at = "/sizes/" + i + "/measures";
             measures.values().stream().filter(m -> !size.measures().containsKey(m.name())).forEach(m -> faults.add(
-                    Pointers.below(at, m.name()), "Give “%s” for the size “%s”, such as 42 %s.", m.label(), size.name(), m.unit().symbol()));
-            size.measures().forEach((name, value) -> measure(Pointers.below(at, name), name, value, measures.get(name)));
+                    JsonPointers.below(at, m.name()), "Give “%s” for the size “%s”, such as 42 %s.", m.label(), size.name(), m.unit().symbol()));
+            size.measures().forEach((name, value) -> measure(JsonPointers.below(at, name), name, value, measures.get(name)));
         }
     }
 

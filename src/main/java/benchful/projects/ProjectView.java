@@ -26,12 +26,12 @@ import java.util.stream.Stream;
  * @param hazards of the library: their names by the short names that sheets write
  */
 @TemplateData
-public record ProjectView(Project project, ProjectSheet sheet, Map<String, PieceWorking.Piece> pieces, Map<String, String> hazards) {
+public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceWorking.Piece> pieces, Map<String, String> hazards) {
     /** From ten centimetres on a tutor speaks of centimetres. */
     private static final Quantity LONG = Quantity.of(100, Unit.MM);
 
     static ProjectView of(Project project, PieceWorking working, Map<String, String> hazards) {
-        ProjectSheet sheet = project.toSheet();
+        ProjectSpec sheet = project.toSpec();
         Map<String, PieceWorking.Piece> pieces = new LinkedHashMap<>();
         sheet.sizes().forEach(size -> pieces.put(size.name(), working.work(sheet, size)));
         return new ProjectView(project, sheet, pieces, hazards);

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 public record Sizing(String name, SizingKind kind, Map<String, String> values, List<Bead> beads) {
     public Sizing {
         values = values == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(values));
-        beads = ProjectSheet.copy(beads);
+        beads = ProjectSpec.copy(beads);
     }
 
     /** The names under which formulas find what this working answers. */

@@ -47,8 +47,8 @@ public record Step(
 
     public Step {
         after = after == null ? null : List.copyOf(after);
-        tools = ProjectSheet.copy(tools);
-        hazards = ProjectSheet.copy(hazards);
+        tools = ProjectSpec.copy(tools);
+        hazards = ProjectSpec.copy(hazards);
     }
 
     /** Three times for one improver: quick, usual and slow. */

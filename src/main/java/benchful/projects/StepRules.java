@@ -2,7 +2,7 @@ package benchful.projects;
 
 import benchful.projects.pictures.Picture;
 import benchful.web.Formats;
-import benchful.web.forms.Faults;
+import benchful.web.forms.FaultCollector;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.Set;
@@ -13,17 +13,17 @@ final class StepRules {
     private static final Duration LONGEST_CALL = Duration.ofHours(24);
     private static final Duration LONGEST = Duration.ofDays(60);
 
-    private final Faults faults;
+    private final FaultCollector faults;
     private final Set<String> tools;
     private final Set<String> pictures;
 
-    private StepRules(ProjectSheet project, Faults faults) {
+    private StepRules(ProjectSpec project, FaultCollector faults) {
         this.faults = faults;
         this.tools = project.tools().stream().map(Tool::name).collect(Collectors.toSet());
         this.pictures = project.pictures().stream().map(Picture::name).collect(Collectors.toSet());
     }
 
-    static void check(ProjectSheet project, Faults faults) {
+    static void check(ProjectSpec project, FaultCollector faults) {
         StepRules rules = new StepRules(project, faults);
         for (int i = 0; i < project.steps().size(); i++) {
             rules.step("/steps/" + i, project.steps().get(i));

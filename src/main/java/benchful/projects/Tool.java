@@ -10,6 +10,6 @@ import java.util.List;
  */
 public record Tool(String name, @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean personal, String note, List<String> hazards) {
     public Tool {
-        hazards = ProjectSheet.copy(hazards);
+        hazards = ProjectSpec.copy(hazards);
     }
 }

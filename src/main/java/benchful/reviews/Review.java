@@ -52,12 +52,12 @@ public class Review extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<ReviewSheet> sheet;
+    Stored<ReviewSpec> sheet;
 
     protected Review() {}
 
     /** A review of a class that is not stored yet. */
-    public static Review of(CraftClass craftClass, KeptPlan plan, ReviewSheet sheet) {
+    public static Review of(CraftClass craftClass, KeptPlan plan, ReviewSpec sheet) {
         Review review = new Review();
         review.craftClass = craftClass;
         review.plan = plan;
@@ -86,7 +86,7 @@ public class Review extends PanacheEntityBase {
                 .setParameter("project", project).getResultList();
     }
 
-    void replace(ReviewSheet newSheet) {
+    void replace(ReviewSpec newSheet) {
         EarlierVersion.keep("review", id == null ? null : craftClass.id(), Stored.kept(sheet), newSheet);
         sheet = Stored.of(newSheet);
     }
@@ -104,7 +104,7 @@ public class Review extends PanacheEntityBase {
      *
      * @throws benchful.web.Unusable where what is stored can't be read
      */
-    public ReviewSheet sheet() {
+    public ReviewSpec sheet() {
         return sheet.read("the review of this class", null).of(plan.steps());
     }
 
@@ -117,12 +117,12 @@ public class Review extends PanacheEntityBase {
     public List<StepReview> steps() {
         LocalDateTime start = plan.file().setup().meetings().get(0).date()
                 .atTime(sheet().began() == null ? plan.file().setup().meetings().get(0).starts() : sheet().began());
-        Map<String, ReviewSheet.StepNote> notes = sheet().steps();
+        Map<String, ReviewSpec.StepNote> notes = sheet().steps();
         List<Actual> typed = plan.steps().stream().filter(p -> notes.containsKey(p.key())).map(p -> actual(p, notes.get(p.key()))).toList();
         return new ClassReviewer(start, pauses()).review(plan.steps(), typed);
     }
 
-    private static Actual actual(PlannedStep planned, ReviewSheet.StepNote note) {
+    private static Actual actual(PlannedStep planned, ReviewSpec.StepNote note) {
         return new Actual(planned.key(), note.took(), note.ended() == null ? null : onItsDay(planned, note.ended()));
     }
 

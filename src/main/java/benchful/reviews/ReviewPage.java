@@ -3,7 +3,7 @@ package benchful.reviews;
 import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
 import benchful.projects.MaterialLine;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.time.Duration;
 import java.util.List;
@@ -11,13 +11,13 @@ import java.util.stream.IntStream;
 
 /** What the page of a review shows. */
 @TemplateData
-public record ReviewPage(Review review, SheetForm form, List<Row> rows, List<String> materials) {
+public record ReviewPage(Review review, SpecForm form, List<Row> rows, List<String> materials) {
 
     /** A planned step with what happened. */
     @TemplateData
     public record Row(PlannedStep planned, StepReview result) {}
 
-    static ReviewPage of(Review review, SheetForm form) {
+    static ReviewPage of(Review review, SpecForm form) {
         List<StepReview> results = review.steps();
         List<PlannedStep> planned = review.plan().steps();
         return new ReviewPage(review, form,

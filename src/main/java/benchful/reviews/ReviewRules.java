@@ -1,7 +1,7 @@
 package benchful.reviews;
 
 import benchful.core.Fault;
-import benchful.web.forms.Pointers;
+import benchful.web.forms.JsonPointers;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,14 +12,14 @@ final class ReviewRules {
 
     private ReviewRules() {}
 
-    static List<Fault> check(ReviewSheet sheet) {
+    static List<Fault> check(ReviewSpec sheet) {
         List<Fault> faults = new ArrayList<>();
         sheet.steps().forEach((step, note) -> {
             if (note.took() != null && note.ended() != null) {
-                faults.add(new Fault(Pointers.below("/steps", step) + "/took", "Give either when it ended or how long it took, and leave the other empty."));
+                faults.add(new Fault(JsonPointers.below("/steps", step) + "/took", "Give either when it ended or how long it took, and leave the other empty."));
             }
             if (note.took() != null && note.took().compareTo(LONGEST) > 0) {
-                faults.add(new Fault(Pointers.below("/steps", step) + "/took", "A step takes at most 60 days. Write it like 20 min."));
+                faults.add(new Fault(JsonPointers.below("/steps", step) + "/took", "A step takes at most 60 days. Write it like 20 min."));
             }
         });
         return List.copyOf(faults);

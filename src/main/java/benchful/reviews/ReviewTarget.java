@@ -1,11 +1,11 @@
 package benchful.reviews;
 
 import benchful.core.Fault;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import java.util.List;
 
 /** A review that takes a sheet from its form. */
-record ReviewTarget(Review review) implements SheetPost.Target<ReviewSheet> {
+record ReviewTarget(Review review) implements SpecPost.Target<ReviewSpec> {
 
     @Override
     public long version() {
@@ -13,17 +13,17 @@ record ReviewTarget(Review review) implements SheetPost.Target<ReviewSheet> {
     }
 
     @Override
-    public ReviewSheet stored() {
+    public ReviewSpec stored() {
         return review.sheet();
     }
 
     @Override
-    public List<Fault> faults(ReviewSheet sheet) {
+    public List<Fault> faults(ReviewSpec sheet) {
         return List.of();
     }
 
     @Override
-    public String save(ReviewSheet sheet) {
+    public String save(ReviewSpec sheet) {
         review.replace(sheet);
         review.persistAndFlush();
         return "/classes/" + review.craftClass().id() + "/review";

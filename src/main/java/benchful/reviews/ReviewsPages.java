@@ -3,9 +3,9 @@ package benchful.reviews;
 import benchful.bin.EarlierVersions;
 import benchful.classes.CraftClass;
 import benchful.plans.stored.PlanService;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -25,14 +25,14 @@ import java.util.Optional;
 @Path("/classes/{id: \\d+}/review")
 @Produces(MediaType.TEXT_HTML)
 class ReviewsPages {
-    private final SheetReader<ReviewSheet> reader;
+    private final SpecReader<ReviewSpec> reader;
     private final PlanService plans;
     private final EarlierVersions earlier;
 
     ReviewsPages(PlanService plans, EarlierVersions earlier) {
         this.plans = plans;
         this.earlier = earlier;
-        this.reader = new SheetReader<>(ReviewSheet.class, "review-1", ReviewRules::check);
+        this.reader = new SpecReader<>(ReviewSpec.class, "review-1", ReviewRules::check);
     }
 
     @CheckedTemplate(basePath = "reviews")
@@ -78,18 +78,18 @@ class ReviewsPages {
         return post(review).putBack(wanted.version().sheet(), wanted.fresh(), new ReviewTarget(review));
     }
 
-    private SheetPost<ReviewSheet> post(Review review) {
-        return new SheetPost<>(reader, form -> Templates.show(ReviewPage.of(review, form)));
+    private SpecPost<ReviewSpec> post(Review review) {
+        return new SpecPost<>(reader, form -> Templates.show(ReviewPage.of(review, form)));
     }
 
-    private SheetForm form(Review review) {
-        return SheetForm.of(reader.written(review.sheet()), review.version());
+    private SpecForm form(Review review) {
+        return SpecForm.of(reader.written(review.sheet()), review.version());
     }
 
     /** The stored review, or a blank one beside the plan of today; none where the class can't be planned. */
     private Optional<Review> review(CraftClass craftClass) {
         return Review.of(craftClass)
-                .or(() -> plans.keep(craftClass, "reviewed").map(kept -> Review.of(craftClass, kept, ReviewSheet.EMPTY)));
+                .or(() -> plans.keep(craftClass, "reviewed").map(kept -> Review.of(craftClass, kept, ReviewSpec.EMPTY)));
     }
 
     private static CraftClass existing(long id) {

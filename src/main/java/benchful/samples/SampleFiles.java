@@ -1,13 +1,13 @@
 package benchful.samples;
 
-import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.CatalogueSpec;
 import benchful.classes.ClassSetup;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.pictures.Picture;
-import benchful.reviews.ReviewSheet;
-import benchful.venues.VenueSheet;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetReader;
+import benchful.reviews.ReviewSpec;
+import benchful.venues.VenueSpec;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import io.quarkus.runtime.util.ClassPathUtils;
 import java.io.IOException;
@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * {@code pictures/<name of the project's file>/}.
  */
 public record SampleFiles(
-        CatalogueSheet catalogue, List<VenueSheet> venues, List<ProjectSheet> projects, List<SampleClass> classes) {
+        CatalogueSpec catalogue, List<VenueSpec> venues, List<ProjectSpec> projects, List<SampleClass> classes) {
 
     private static final String FOLDER = "samples";
 
@@ -35,7 +35,7 @@ public record SampleFiles(
      * @param venue name of its venue
      * @param review what happened, for a past class; null for a coming one
      */
-    public record SampleClass(String project, String venue, @JsonProperty("class") ClassSetup setup, ReviewSheet review) {}
+    public record SampleClass(String project, String venue, @JsonProperty("class") ClassSetup setup, ReviewSpec review) {}
 
     /** @throws IllegalStateException that names the file and its first fault; the files come with the program */
     public static SampleFiles read() {
@@ -51,14 +51,14 @@ public record SampleFiles(
     /** @param folder laid out as {@code sample-classes/} */
     public static SampleFiles in(Path folder) {
         return new SampleFiles(
-                sheet(folder.resolve("catalogue.yaml"), CatalogueSheet.class, "catalogue-1"),
-                each(folder.resolve("venues"), f -> sheet(f, VenueSheet.class, "venue-1")),
+                sheet(folder.resolve("catalogue.yaml"), CatalogueSpec.class, "catalogue-1"),
+                each(folder.resolve("venues"), f -> sheet(f, VenueSpec.class, "venue-1")),
                 each(folder.resolve("projects"), f -> illustrated(f, folder.resolve("pictures").resolve(stem(f)))),
                 each(folder.resolve("classes"), SampleFiles::sampleClass));
     }
 
-    private static ProjectSheet illustrated(Path file, Path pictures) {
-        ProjectSheet sheet = sheet(file, ProjectSheet.class, "project-1");
+    private static ProjectSpec illustrated(Path file, Path pictures) {
+        ProjectSpec sheet = sheet(file, ProjectSpec.class, "project-1");
         return sheet.withPictures(sheet.pictures().stream().map(p -> filled(p, pictures)).toList());
     }
 
@@ -68,18 +68,18 @@ public record SampleFiles(
 
     private static SampleClass sampleClass(Path file) {
         try {
-            return SheetFormat.yaml().readValue(bytes(file), SampleClass.class);
+            return SpecFormat.yaml().readValue(bytes(file), SampleClass.class);
         } catch (IOException e) {
             throw new IllegalStateException("Sample %s: %s".formatted(file.getFileName(), e.getMessage()), e);
         }
     }
 
     private static <T> T sheet(Path file, Class<T> type, String schema) {
-        SheetReader.Reading<T> reading = new SheetReader<>(type, schema, s -> List.of()).file(bytes(file));
-        if (reading instanceof SheetReader.Read<T> good) {
+        SpecReader.Reading<T> reading = new SpecReader<>(type, schema, s -> List.of()).file(bytes(file));
+        if (reading instanceof SpecReader.Read<T> good) {
             return good.sheet();
         }
-        throw new IllegalStateException("Sample %s: %s".formatted(file.getFileName(), ((SheetReader.Faulty<T>) reading).faults().get(0)));
+        throw new IllegalStateException("Sample %s: %s".formatted(file.getFileName(), ((SpecReader.Faulty<T>) reading).faults().get(0)));
     }
 
     private static <T> List<T> each(Path folder, Function<Path, T> read) {

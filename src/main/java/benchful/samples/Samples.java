@@ -1,7 +1,7 @@
 package benchful.samples;
 
 import benchful.catalogue.Material;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Supplier;
 import benchful.classes.CraftClass;
 import benchful.plans.stored.PlanService;
@@ -73,7 +73,7 @@ public class Samples {
         }
     }
 
-    private void store(MaterialSheet sheet) {
+    private void store(MaterialSpec sheet) {
         Material material = Material.stored(sheet, n -> Supplier.byName(n).orElseThrow(), true, LocalDate.now(clock));
         database.flush();
         if (sheet.onHand() != null) {

@@ -1,7 +1,7 @@
 package benchful.stock;
 
 import benchful.catalogue.Material;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.OfferRow;
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
@@ -9,7 +9,7 @@ import benchful.core.quantity.Unit;
 import benchful.web.Formats;
 import benchful.web.Paged;
 import benchful.web.Uses;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -21,11 +21,11 @@ import java.util.stream.Stream;
 /** What the page of a material shows: what lies on the shelf, where it is bought and used, and how it moved. */
 @TemplateData
 public record StockCard(
-        long id, boolean sample, MaterialSheet sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses,
-        Paged<MovementRow> movements, List<Lying> offcuts, SheetForm form) {
+        long id, boolean sample, MaterialSpec sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses,
+        Paged<MovementRow> movements, List<Lying> offcuts, SpecForm form) {
 
-    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, Paged<MovementRow> movements, List<Offcut> offcuts, SheetForm form, LocalDate today) {
-        return new StockCard(m.id(), m.sample(), m.toSheet(), balance, m.low(), m.offers().stream().map(o -> OfferRow.of(o, today)).toList(), uses, movements,
+    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, Paged<MovementRow> movements, List<Offcut> offcuts, SpecForm form, LocalDate today) {
+        return new StockCard(m.id(), m.sample(), m.toSpec(), balance, m.low(), m.offers().stream().map(o -> OfferRow.of(o, today)).toList(), uses, movements,
                 offcuts.stream().map(Lying::of).toList(), form);
     }
 

@@ -8,9 +8,9 @@ import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.Sought;
 import benchful.web.forms.FormTree;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -57,7 +57,7 @@ class StockPages {
     @Path("{id}")
     @Transactional
     public TemplateInstance show(@PathParam("id") long id, UriInfo uri) {
-        return page(existing(id), SheetForm.of(SheetFormat.json().createObjectNode(), 0), Sought.of(uri.getQueryParameters()));
+        return page(existing(id), SpecForm.of(SpecFormat.json().createObjectNode(), 0), Sought.of(uri.getQueryParameters()));
     }
 
     @POST
@@ -66,14 +66,14 @@ class StockPages {
     @Transactional
     public Response move(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         Material material = existing(id);
-        SheetReader<MovementSheet> reader = reader(material);
-        SheetReader.Reading<MovementSheet> reading = reader.tree(new FormTree(reader.schema()).of(form));
-        if (reading instanceof SheetReader.Read<MovementSheet> read) {
+        SpecReader<MovementSpec> reader = reader(material);
+        SpecReader.Reading<MovementSpec> reading = reader.tree(new FormTree(reader.schema()).of(form));
+        if (reading instanceof SpecReader.Read<MovementSpec> read) {
             write(id, read.sheet());
             return Pages.seeOther("/materials/" + id + "#stock");
         }
-        List<Fault> faults = ((SheetReader.Faulty<MovementSheet>) reading).faults();
-        return Pages.faulty(page(material, SheetForm.faulty(reading.tree(), faults, 0), new Sought("", 1)));
+        List<Fault> faults = ((SpecReader.Faulty<MovementSpec>) reading).faults();
+        return Pages.faulty(page(material, SpecForm.faulty(reading.tree(), faults, 0), new Sought("", 1)));
     }
 
     @POST
@@ -85,7 +85,7 @@ class StockPages {
                 () -> offcuts.forget(id, offcut));
     }
 
-    private void write(long id, MovementSheet sheet) {
+    private void write(long id, MovementSpec sheet) {
         if (sheet.kind() == MovementKind.COUNTED) {
             ledger.count(id, sheet.amount(), Cause.note(sheet.note()));
         } else {
@@ -93,7 +93,7 @@ class StockPages {
         }
     }
 
-    private TemplateInstance page(Material material, SheetForm form, Sought sought) {
+    private TemplateInstance page(Material material, SpecForm form, Sought sought) {
         Balance balance = ledger.balance(material.id());
         Paged<StockMovement> page = StockMovement.latest(material, sought);
         BigDecimal since = page.rows().stream().findFirst().map(StockMovement::changedSince).orElse(BigDecimal.ZERO);
@@ -102,8 +102,8 @@ class StockPages {
                 material, balance, removals.uses(Material.class, material.id(), material.name()), rows, offcuts.lying(material), form, LocalDate.now(clock)));
     }
 
-    private static SheetReader<MovementSheet> reader(Material material) {
-        return new SheetReader<>(MovementSheet.class, "movement-1", sheet -> sheet.faults(material.unit()));
+    private static SpecReader<MovementSpec> reader(Material material) {
+        return new SpecReader<>(MovementSpec.class, "movement-1", sheet -> sheet.faults(material.unit()));
     }
 
     private static Material existing(long id) {

@@ -1,7 +1,7 @@
 package benchful.venues;
 
-import benchful.web.forms.Pointers;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.JsonPointers;
+import benchful.web.forms.SpecForm;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.qute.TemplateData;
 import jakarta.ws.rs.core.MultivaluedHashMap;
@@ -27,7 +27,7 @@ final class ToolRows {
     @TemplateData
     public record Row(String name, String count, String at) {}
 
-    static List<Row> of(SheetForm form) {
+    static List<Row> of(SpecForm form) {
         List<Row> rows = new ArrayList<>();
         JsonNode tools = form.tree().path("tools");
         tools.fieldNames().forEachRemaining(name -> rows.add(new Row(name, tools.path(name).asText(), form.below("/tools", name))));
@@ -48,7 +48,7 @@ final class ToolRows {
         List<String> counts = form.getOrDefault("tool-count", List.of());
         for (int i = 0; i < Math.min(names.size(), counts.size()); i++) {
             if (!names.get(i).isBlank()) {
-                fields.putSingle(Pointers.below("/tools", names.get(i).strip()), counts.get(i).isBlank() ? "1" : counts.get(i));
+                fields.putSingle(JsonPointers.below("/tools", names.get(i).strip()), counts.get(i).isBlank() ? "1" : counts.get(i));
             }
         }
         return fields;

@@ -37,13 +37,13 @@ public class Venue extends PanacheEntityBase {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<VenueSheet> sheet;
+    Stored<VenueSpec> sheet;
 
     /** For the database only; see {@link #stored}. */
     protected Venue() {}
 
     /** @param sample true for one that came with the program and leaves with the samples */
-    public static Venue stored(VenueSheet sheet, boolean sample) {
+    public static Venue stored(VenueSpec sheet, boolean sample) {
         Venue venue = new Venue();
         venue.sample = sample;
         venue.replace(sheet);
@@ -51,19 +51,19 @@ public class Venue extends PanacheEntityBase {
         return venue;
     }
 
-    void replace(VenueSheet newSheet) {
+    void replace(VenueSpec newSheet) {
         EarlierVersion.keep("venue", id, Stored.kept(sheet), newSheet);
         name = newSheet.name().strip();
         sheet = Stored.of(newSheet);
     }
 
     /** @throws benchful.web.Unusable where what is stored can't be read */
-    public VenueSheet toSheet() {
+    public VenueSpec toSpec() {
         return sheet.read("the venue “%s”".formatted(name), "/venues/" + id + "/edit");
     }
 
     /** As it is stored, read or not, to be mended in its form. */
-    Stored<VenueSheet> stored() {
+    Stored<VenueSpec> stored() {
         return sheet;
     }
 

@@ -8,10 +8,10 @@ import java.util.TreeMap;
 
 /** What the list and the page of a venue show. */
 @TemplateData
-public record VenueCard(long id, boolean sample, VenueSheet sheet, List<Uses.Use> uses) {
+public record VenueCard(long id, boolean sample, VenueSpec sheet, List<Uses.Use> uses) {
 
     static VenueCard of(Venue venue, List<Uses.Use> uses) {
-        return new VenueCard(venue.id(), venue.sample(), venue.toSheet(), uses);
+        return new VenueCard(venue.id(), venue.sample(), venue.toSpec(), uses);
     }
 
     /** By name. */

@@ -1,6 +1,6 @@
 package benchful.venues;
 
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 
@@ -10,7 +10,7 @@ import java.util.List;
  * @param id of the stored venue; null for a new one
  */
 @TemplateData
-public record VenueForm(SheetForm form, Long id) {
+public record VenueForm(SpecForm form, Long id) {
 
     public boolean isNew() {
         return id == null;

@@ -1,12 +1,12 @@
 package benchful.venues;
 
 import benchful.core.Fault;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import java.util.List;
 import java.util.Optional;
 
 /** A venue that takes a sheet from its form. */
-record VenueTarget(Venue venue) implements SheetPost.Target<VenueSheet> {
+record VenueTarget(Venue venue) implements SpecPost.Target<VenueSpec> {
 
     @Override
     public long version() {
@@ -14,12 +14,12 @@ record VenueTarget(Venue venue) implements SheetPost.Target<VenueSheet> {
     }
 
     @Override
-    public VenueSheet stored() {
-        return venue.toSheet();
+    public VenueSpec stored() {
+        return venue.toSpec();
     }
 
     @Override
-    public List<Fault> faults(VenueSheet sheet) {
+    public List<Fault> faults(VenueSpec sheet) {
         Optional<Venue> namesake = Venue.byName(sheet.name());
         return namesake.isEmpty() || namesake.get() == venue
                 ? List.of()
@@ -27,7 +27,7 @@ record VenueTarget(Venue venue) implements SheetPost.Target<VenueSheet> {
     }
 
     @Override
-    public String save(VenueSheet sheet) {
+    public String save(VenueSpec sheet) {
         Venue saved = venue;
         if (saved == null) {
             saved = Venue.stored(sheet, false);

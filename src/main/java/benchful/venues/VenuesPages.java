@@ -6,10 +6,10 @@ import benchful.bin.Thing;
 import benchful.web.Paged;
 import benchful.web.Sought;
 import benchful.web.Trouble;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import benchful.web.tasks.Tried;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -31,7 +31,7 @@ import java.util.List;
 @Path("/venues")
 @Produces(MediaType.TEXT_HTML)
 class VenuesPages {
-    private static final SheetReader<VenueSheet> READER = new SheetReader<>(VenueSheet.class, "venue-1", sheet -> List.of());
+    private static final SpecReader<VenueSpec> READER = new SpecReader<>(VenueSpec.class, "venue-1", sheet -> List.of());
 
     private final Removals removals;
     private final EarlierVersions earlier;
@@ -67,7 +67,7 @@ class VenuesPages {
     @GET
     @Path("new")
     public TemplateInstance fresh() {
-        return page(SheetForm.of(SheetFormat.json().createObjectNode(), 0), null);
+        return page(SpecForm.of(SpecFormat.json().createObjectNode(), 0), null);
     }
 
     @POST
@@ -118,11 +118,11 @@ class VenuesPages {
         return removals.removeUnused(Venue.class, id, new Thing("venue", venue.name(), "/venues/" + id), "/venues", venue::delete);
     }
 
-    private static SheetPost<VenueSheet> post(Long id) {
-        return new SheetPost<>(READER, form -> page(form, id));
+    private static SpecPost<VenueSpec> post(Long id) {
+        return new SpecPost<>(READER, form -> page(form, id));
     }
 
-    private static TemplateInstance page(SheetForm form, Long id) {
+    private static TemplateInstance page(SpecForm form, Long id) {
         return Templates.form(new VenueForm(form, id));
     }
 

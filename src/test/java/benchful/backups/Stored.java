@@ -59,7 +59,7 @@ public class Stored {
 
     /** Of backups, in the data folder of the tests. */
     private void emptyFolder() {
-        BackupFolder folder = folders.of(ScheduleSheet.standard());
+        BackupFolder folder = folders.of(ScheduleSpec.standard());
         folder.files().forEach(f -> folder.remove(f.name(), f.bytes()));
     }
 

@@ -1,13 +1,13 @@
 package benchful.benchmarks;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassSetup;
 import benchful.plans.materials.TermRequest;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,11 +87,11 @@ final class InventedDatabase {
 
     private void fill() throws SQLException, IOException {
         Map<String, Long> suppliers = new HashMap<>();
-        for (SupplierSheet s : term.suppliers()) {
+        for (SupplierSpec s : term.suppliers()) {
             suppliers.put(s.name(), insert("insert into supplier (version, name, currency, minimum_order, delivery, free_above, lead_days, weekdays, vat, sample)"
                     + " values (0, ?, ?, ?, ?, ?, ?, ?, ?, false)", s.name(), s.currency(), s.minimumOrder(), s.delivery(), s.freeAbove(), s.leadDays(), s.weekdays(), s.vat()));
         }
-        for (MaterialSheet m : term.materials()) {
+        for (MaterialSpec m : term.materials()) {
             store(m, suppliers);
         }
         movements();
@@ -117,7 +117,7 @@ final class InventedDatabase {
                 from purchase_order o cross join generate_series(0, ? - 1) k join goods g on g.place = (o.id * 8 + k) % g.all_of_them where o.note = 'invented'""", LINES);
     }
 
-    private void store(MaterialSheet m, Map<String, Long> suppliers) throws SQLException {
+    private void store(MaterialSpec m, Map<String, Long> suppliers) throws SQLException {
         long id = insert("insert into material (version, name, unit, waste_beginner, cut_loss, minimum, hazards, sample) values (0, ?, ?, ?, ?, ?, '{}', false)",
                 m.name(), m.unit().symbol(), m.waste().values().iterator().next(), m.cutLoss() == null ? null : m.cutLoss().toString(), m.name().endsWith("7") ? "20 " + m.unit().symbol() : null);
         for (int i = 0; i < m.offers().size(); i++) {
@@ -144,7 +144,7 @@ final class InventedDatabase {
     private void classes(List<TermRequest.Part> parts) throws SQLException, IOException {
         Map<String, Long> projects = new HashMap<>();
         for (int i = 0; i < parts.size(); i++) {
-            ProjectSheet project = parts.get(i).file().project();
+            ProjectSpec project = parts.get(i).file().project();
             if (!projects.containsKey(project.name())) {
                 projects.put(project.name(), insert("insert into project (version, name, craft, level, archived, sample, updated_at, sheet) values (0, ?, ?, 'BEGINNER', false, false, ?, ?::jsonb)",
                         project.name(), project.craft(), Timestamp.from(Instant.now()), json(withSteps(project))));
@@ -161,13 +161,13 @@ final class InventedDatabase {
                 Timestamp.valueOf(day.atTime(hours.starts())), Timestamp.valueOf(day.atTime(hours.starts().plusHours(8))), json(moved));
     }
 
-    private ProjectSheet withSteps(ProjectSheet p) {
-        return new ProjectSheet(p.name(), p.craft(), p.level(), p.summary(), p.care(), p.minimumAge(), p.source(), p.measures(), p.sizes(), p.sizing(),
+    private ProjectSpec withSteps(ProjectSpec p) {
+        return new ProjectSpec(p.name(), p.craft(), p.level(), p.summary(), p.care(), p.minimumAge(), p.source(), p.measures(), p.sizes(), p.sizing(),
                 p.materials(), p.tools(), steps, p.hazards(), p.pictures());
     }
 
     private static String json(Object sheet) throws IOException {
-        return SheetFormat.json().writeValueAsString(sheet);
+        return SpecFormat.json().writeValueAsString(sheet);
     }
 
     private long insert(String sql, Object... values) throws SQLException {

@@ -1,9 +1,9 @@
 package benchful.benchmarks;
 
-import benchful.catalogue.CatalogueSheet;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.CatalogueSpec;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
@@ -11,7 +11,7 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.plans.materials.TermRequest;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -27,8 +27,8 @@ final class InventedTerm {
     private static final LocalDate FIRST = LocalDate.of(2027, 1, 9);
 
     private final Random random;
-    private final List<SupplierSheet> suppliers;
-    private final List<MaterialSheet> materials;
+    private final List<SupplierSpec> suppliers;
+    private final List<MaterialSpec> materials;
 
     InventedTerm(long seed, int materialCount, int supplierCount) {
         this.random = new Random(seed);
@@ -36,32 +36,32 @@ final class InventedTerm {
         this.materials = IntStream.range(0, materialCount).mapToObj(this::material).toList();
     }
 
-    List<SupplierSheet> suppliers() {
+    List<SupplierSpec> suppliers() {
         return suppliers;
     }
 
-    List<MaterialSheet> materials() {
+    List<MaterialSpec> materials() {
         return materials;
     }
 
     TermRequest classes(int number) {
-        CatalogueSheet catalogue = new CatalogueSheet(materials, suppliers);
-        List<ProjectSheet> projects = IntStream.range(0, Math.max(1, number / 3)).mapToObj(this::project).toList();
+        CatalogueSpec catalogue = new CatalogueSpec(materials, suppliers);
+        List<ProjectSpec> projects = IntStream.range(0, Math.max(1, number / 3)).mapToObj(this::project).toList();
         return new TermRequest(IntStream.range(0, number)
                 .mapToObj(i -> new TermRequest.Part("Class " + i, file(projects.get(i % projects.size()), i)))
                 .toList(), catalogue);
     }
 
-    private ClassFile file(ProjectSheet project, int i) {
+    private ClassFile file(ProjectSpec project, int i) {
         ClassSetup setup = new ClassSetup("Class " + i,
                 List.of(new ClassSetup.Meeting(FIRST.plusDays(2L * i), LocalTime.of(10, 0), LocalTime.of(13, 0))), 6 + random.nextInt(7),
                 SkillLevel.BEGINNER, Map.of("large", 3), null, "small", 1, 0, 1, false, null, null, null, null, "GBP", null, null, null);
         return new ClassFile(project, setup, null, materials, suppliers);
     }
 
-    private ProjectSheet project(int i) {
+    private ProjectSpec project(int i) {
         List<MaterialLine> lines = random.ints(0, materials.size()).distinct().limit(11).mapToObj(this::line).toList();
-        return new ProjectSheet("Project " + i, "craft", SkillLevel.BEGINNER, null, null, null, null, null,
+        return new ProjectSpec("Project " + i, "craft", SkillLevel.BEGINNER, null, null, null, null, null,
                 List.of(size("small", "40 cm"), size("large", "55 cm")), null, lines, null, null, null, null);
     }
 
@@ -71,11 +71,11 @@ final class InventedTerm {
         return new MaterialLine(materials.get(m).name(), amount, cut ? String.valueOf(1 + random.nextInt(3)) : null, false, null, null, null, null);
     }
 
-    private MaterialSheet material(int i) {
+    private MaterialSpec material(int i) {
         boolean cut = i % 6 == 0;
         Unit unit = cut ? Unit.M : Unit.PIECE;
         List<Offer> offers = random.ints(0, suppliers.size()).distinct().limit(2 + random.nextInt(3)).mapToObj(s -> offer(s, unit)).toList();
-        return new MaterialSheet("Material " + i, unit, Map.of(SkillLevel.BEGINNER, BigDecimal.valueOf(5 + random.nextInt(15))), null,
+        return new MaterialSpec("Material " + i, unit, Map.of(SkillLevel.BEGINNER, BigDecimal.valueOf(5 + random.nextInt(15))), null,
                 cut ? Quantity.parse("2 mm") : null, null, new Quantity(BigDecimal.valueOf(random.nextInt(10)), unit), null, null, offers, null);
     }
 
@@ -87,8 +87,8 @@ final class InventedTerm {
         return new Offer(suppliers.get(supplier).name(), Quantity.of(holds, unit), price, null, breaks);
     }
 
-    private SupplierSheet supplier(int i) {
-        return new SupplierSheet("Supplier " + i, "GBP", i % 3 == 0 ? new BigDecimal("15.00") : null,
+    private SupplierSpec supplier(int i) {
+        return new SupplierSpec("Supplier " + i, "GBP", i % 3 == 0 ? new BigDecimal("15.00") : null,
                 BigDecimal.valueOf(250 + random.nextInt(400), 2), BigDecimal.valueOf(30 + random.nextInt(40)), 2 + random.nextInt(9), true,
                 i % 4 == 0 ? null : new BigDecimal("20"), null);
     }

@@ -2,11 +2,11 @@ package benchful.benchmarks;
 
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
-import benchful.projects.ProjectSheet;
-import benchful.projects.Step;
 import benchful.core.lesson.StepKind;
+import benchful.projects.ProjectSpec;
+import benchful.projects.Step;
 import benchful.samples.SampleFiles;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.net.ServerSocket;
@@ -57,7 +57,7 @@ public final class ServerBenchmark {
     }
 
     private static void calls(int port, String what, String query, int number, PrintStream out) throws Exception {
-        byte[] file = SheetFormat.json().writeValueAsBytes(classOfTwelve());
+        byte[] file = SpecFormat.json().writeValueAsBytes(classOfTwelve());
         HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:%d/api/plan%s".formatted(port, query)))
                 .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofByteArray(file)).build();
         long[] times = new long[number];
@@ -80,7 +80,7 @@ public final class ServerBenchmark {
     private static ClassFile classOfTwelve() {
         SampleFiles files = SampleFiles.read();
         SampleFiles.SampleClass c = files.classes().stream().filter(x -> x.setup().title() != null && x.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
-        ProjectSheet project = files.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow();
+        ProjectSpec project = files.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow();
         ClassSetup s = c.setup();
         ClassSetup twelve = new ClassSetup(s.title(), s.meetings(), 12, s.level(), s.sizes(), s.students(), s.demonstration(), s.spares(),
                 s.helpers(), s.groups(), s.ownPace(), s.share(), s.breaks(), s.preparedAhead(), s.tools(), s.currency(), s.costs(), s.youngest(), s.notes());
@@ -89,7 +89,7 @@ public final class ServerBenchmark {
                 files.catalogue().materials(), files.catalogue().suppliers());
     }
 
-    private static ProjectSheet filled(ProjectSheet p) {
+    private static ProjectSpec filled(ProjectSpec p) {
         List<Step> steps = new ArrayList<>(p.steps());
         while (steps.size() < 25) {
             int n = steps.size();
@@ -97,7 +97,7 @@ public final class ServerBenchmark {
                     new Step.StudentTime(Duration.ofMinutes(2), Duration.ofMinutes(3), Duration.ofMinutes(5)), null, null, false,
                     List.of(new Step.After("welcome", null, null)), List.of(), null, List.of(), null, null, null, null));
         }
-        return new ProjectSheet(p.name(), p.craft(), p.level(), p.summary(), p.care(), p.minimumAge(), p.source(), p.measures(), p.sizes(),
+        return new ProjectSpec(p.name(), p.craft(), p.level(), p.summary(), p.care(), p.minimumAge(), p.source(), p.measures(), p.sizes(),
                 p.sizing(), p.materials(), p.tools(), steps, p.hazards(), p.pictures());
     }
 

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 @TestTransaction
 class CatalogueServiceTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 6);
-    private static final SupplierSheet HARBOUR = new SupplierSheet(
+    private static final SupplierSpec HARBOUR = new SupplierSpec(
             "Catalogue harbour", "GBP", new BigDecimal("10"), new BigDecimal("3.95"), new BigDecimal("40"), 3, false, new BigDecimal("20"), "by post");
 
     @Inject CatalogueService catalogue;
@@ -40,7 +40,7 @@ class CatalogueServiceTest {
         ledger.reserve(data.classTitled("Knotted strand, Saturday"), Map.of("catalogue CORD", Quantity.parse("70 cm")), null);
         Material.getEntityManager().clear();
 
-        CatalogueSheet sheets = catalogue.sheets(List.of("CATALOGUE cord", "not there"));
+        CatalogueSpec sheets = catalogue.sheets(List.of("CATALOGUE cord", "not there"));
         assertThat(sheets.materials()).containsExactly(withOnHand(cord("Catalogue cord", new BigDecimal("4.20")), "4 m"));
         assertThat(sheets.suppliers()).contains(HARBOUR);
         assertThat(Material.byId(id).orElseThrow().onHand()).isEqualTo(Quantity.parse("4.7 m"));
@@ -57,7 +57,7 @@ class CatalogueServiceTest {
         Material.flush();
         assertThat(material.offers()).singleElement().satisfies(o -> {
             assertThat(o.id()).isEqualTo(offer);
-            assertThat(o.toSheet().price()).isEqualByComparingTo("4.80");
+            assertThat(o.toSpec().price()).isEqualByComparingTo("4.80");
             assertThat(o.pricedOn()).isEqualTo(TODAY.plusDays(1));
         });
     }
@@ -89,21 +89,21 @@ class CatalogueServiceTest {
                 .isInstanceOf(ConstraintViolationException.class);
     }
 
-    private static long stored(MaterialSheet sheet) {
+    private static long stored(MaterialSpec sheet) {
         Supplier harbour = Supplier.stored(HARBOUR, false);
         Material material = Material.stored(sheet, name -> harbour, false, TODAY);
         Material.flush();
         return material.id();
     }
 
-    static MaterialSheet cord(String name, BigDecimal price) {
+    static MaterialSpec cord(String name, BigDecimal price) {
         Offer offer = new Offer(HARBOUR.name(), Quantity.parse("2 m"), price, null, List.of(new Offer.PriceBreak(5, new BigDecimal("3.90"))));
-        return new MaterialSheet(name, Unit.M, Map.of(SkillLevel.BEGINNER, new BigDecimal("10")), new BigDecimal("0.95"), Quantity.parse("5 mm"),
+        return new MaterialSpec(name, Unit.M, Map.of(SkillLevel.BEGINNER, new BigDecimal("10")), new BigDecimal("0.95"), Quantity.parse("5 mm"),
                 Quantity.parse("4 g"), null, Quantity.parse("3 m"), List.of("sharp-tools"), List.of(offer), "with needle");
     }
 
-    private static MaterialSheet withOnHand(MaterialSheet s, String amount) {
-        return new MaterialSheet(s.name(), s.unit(), s.waste(), s.confidence(), s.cutLoss(), s.unitMass(), Quantity.parse(amount), s.minimum(),
+    private static MaterialSpec withOnHand(MaterialSpec s, String amount) {
+        return new MaterialSpec(s.name(), s.unit(), s.waste(), s.confidence(), s.cutLoss(), s.unitMass(), Quantity.parse(amount), s.minimum(),
                 s.hazards(), s.offers(), s.note());
     }
 }

@@ -51,7 +51,7 @@ class MaterialRulesTest {
     @Test
     void refusesSheetsOfWhatIsNotCountedByArea() {
         Offer sheets = new Offer("Harbour", Quantity.parse("20 g"), BigDecimal.ONE, null, new Extent(Quantity.parse("10 cm"), Quantity.parse("20 cm")), null);
-        assertThat(MaterialRules.faults(new MaterialSheet("copper", Unit.G, null, null, null, null, null, null, null, List.of(sheets), null)))
+        assertThat(MaterialRules.faults(new MaterialSpec("copper", Unit.G, null, null, null, null, null, null, null, List.of(sheets), null)))
                 .containsExactly(new Fault("/offers/0/sheet/length", "Only a material counted by area comes in sheets. Leave this empty, or count it in cm2."));
     }
 
@@ -59,8 +59,8 @@ class MaterialRulesTest {
         return new Offer.PriceBreak(packs, new BigDecimal(price));
     }
 
-    private static MaterialSheet cord(Unit unit, String holds, Integer lengths, List<Offer.PriceBreak> breaks) {
+    private static MaterialSpec cord(Unit unit, String holds, Integer lengths, List<Offer.PriceBreak> breaks) {
         Offer offer = new Offer("Harbour", Quantity.parse(holds), new BigDecimal("4.20"), lengths, breaks);
-        return new MaterialSheet("cord", unit, null, null, null, null, null, null, null, List.of(offer), null);
+        return new MaterialSpec("cord", unit, null, null, null, null, null, null, null, List.of(offer), null);
     }
 }

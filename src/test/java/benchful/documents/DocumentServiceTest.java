@@ -3,7 +3,7 @@ package benchful.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.documents.paper.LabelSetting;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
@@ -60,7 +60,7 @@ class DocumentServiceTest {
 
     @Test
     void bundlesLabelSheetsAndNumbersThemOn() throws IOException {
-        try (PdfReading pdf = PdfReading.of(PrintSamples.labels(strand, 300, LabelSetting.of(LabelSheet.COMMON.get(0))))) {
+        try (PdfReading pdf = PdfReading.of(PrintSamples.labels(strand, 300, LabelSetting.of(LabelStock.COMMON.get(0))))) {
             assertThat(pdf.pages()).isEqualTo(15);
             assertThat(pdf.text()).contains("Zofia Błażejewska 1 ").contains(" 300 ");
         }

@@ -8,8 +8,8 @@ import benchful.classes.CraftClass;
 import benchful.documents.pdf.PdfReading;
 import benchful.plans.stored.KeptPlan;
 import benchful.web.Visitor;
-import benchful.web.tasks.Errand;
-import benchful.web.tasks.Errands;
+import benchful.web.tasks.BackgroundTask;
+import benchful.web.tasks.BackgroundTasks;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -108,7 +108,7 @@ class DocumentsPagesTest {
 
     @Test
     void saysWhyALongPrintOutCameToNothingAndOffersItAgain() {
-        Errand<PrintedFile> failed = new Errands(Runnable::run).send("handout", 1, errand -> {
+        BackgroundTask<PrintedFile> failed = new BackgroundTasks(Runnable::run).send("handout", 1, task -> {
             throw new OutOfMemoryError();
         });
         String shown = QuarkusTransaction.requiringNew().call(() -> DocumentsPages.Templates.progress(

@@ -1,7 +1,7 @@
 package benchful.documents;
 
 import benchful.documents.paper.LabelSetting;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
@@ -72,7 +72,7 @@ public final class PrintBench {
     }
 
     private static PrintOptions options(boolean eachStudent) {
-        return new PrintOptions(Paper.A4, Version.NORMAL, eachStudent, LabelSetting.of(LabelSheet.COMMON.get(0)), ADDRESS);
+        return new PrintOptions(Paper.A4, Version.NORMAL, eachStudent, LabelSetting.of(LabelStock.COMMON.get(0)), ADDRESS);
     }
 
     private interface Job {

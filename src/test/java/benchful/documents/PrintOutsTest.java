@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import benchful.documents.paper.LabelSetting;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
@@ -186,7 +186,7 @@ class PrintOutsTest {
     }
 
     private static PdfReading printed(PrintSource source, PrintOut what, Paper paper, Version version) throws IOException {
-        LabelSheet sheet = LabelSheet.COMMON.stream().filter(labels -> labels.paper() == paper).findFirst().orElseThrow();
+        LabelStock sheet = LabelStock.COMMON.stream().filter(labels -> labels.paper() == paper).findFirst().orElseThrow();
         PrintOptions options = new PrintOptions(paper, version, false, LabelSetting.of(sheet), "http://192.168.1.20:8080/classes/7/documents");
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         if (what == PrintOut.HANDOUT) {

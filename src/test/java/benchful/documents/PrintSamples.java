@@ -12,11 +12,11 @@ import benchful.documents.pdf.PdfReading;
 import benchful.hazards.LibraryFile;
 import benchful.plans.ClassPlan;
 import benchful.plans.ComputedPlans;
-import benchful.plans.HazardUses;
+import benchful.plans.HazardIndex;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
 import benchful.projects.pictures.Picture;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.Engine;
@@ -46,8 +46,8 @@ public final class PrintSamples {
     private PrintSamples() {}
 
     /** The templates, read from the class path. */
-    public static SheetTemplates templates() {
-        return new SheetTemplates(Engine.builder()
+    public static PrintTemplates templates() {
+        return new PrintTemplates(Engine.builder()
                 .addDefaults()
                 .addValueResolver(new ReflectionValueResolver())
                 .addResultMapper(new HtmlEscaper(List.of("text/html")))
@@ -93,26 +93,26 @@ public final class PrintSamples {
 
     public static ClassFile file(String klass, String project, String venue) {
         try {
-            ObjectNode whole = SheetFormat.yaml().createObjectNode();
+            ObjectNode whole = SpecFormat.yaml().createObjectNode();
             whole.set("project", tree(project));
             whole.set("class", tree(klass).get("class"));
             whole.set("venue", tree(venue));
             JsonNode catalogue = tree("catalogue.yaml");
             whole.set("materials", catalogue.get("materials"));
             whole.set("suppliers", catalogue.get("suppliers"));
-            return SheetFormat.yaml().treeToValue(whole, ClassFile.class);
+            return SpecFormat.yaml().treeToValue(whole, ClassFile.class);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     private static JsonNode tree(String name) throws IOException {
-        return SheetFormat.yaml().readTree(Files.readString(SAMPLES.resolve(name)));
+        return SpecFormat.yaml().readTree(Files.readString(SAMPLES.resolve(name)));
     }
 
     public static PrintSource source(ClassFile file, String pictures) {
         return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.of(LibraryFile.byId().values()),
-                AssessmentPrint.draft(file, List.copyOf(LibraryFile.byId().values().stream().filter(h -> HazardUses.of(file).ids().contains(h.id())).toList())));
+                AssessmentPrint.draft(file, List.copyOf(LibraryFile.byId().values().stream().filter(h -> HazardIndex.of(file).ids().contains(h.id())).toList())));
     }
 
     private static Map<String, Picture> pictures(ClassFile file, String folder) {

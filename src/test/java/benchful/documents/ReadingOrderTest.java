@@ -3,7 +3,7 @@ package benchful.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.documents.paper.LabelSetting;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
@@ -95,7 +95,7 @@ class ReadingOrderTest {
     }
 
     private static PdfReading printed(PrintOut what) throws IOException {
-        PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelSheet.COMMON.get(0)), "http://192.168.1.20:8080/classes/7/documents");
+        PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelStock.COMMON.get(0)), "http://192.168.1.20:8080/classes/7/documents");
         if (what != PrintOut.HANDOUT) {
             return PrintSamples.printed(what, source, options);
         }

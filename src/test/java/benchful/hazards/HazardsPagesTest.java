@@ -64,7 +64,7 @@ class HazardsPagesTest {
         tutor.open("/hazards/new").type("/name", "Hot glass").type("/id", "hot-glass").type("/harm", "Burns.")
                 .type("lines/cautions", "Never over an open flame.").type("lines/first_response", "Cool with water for 20 minutes.")
                 .type("lines/ghs", "H315 Causes skin irritation").press("Save");
-        assertThat(library.find(List.of("hot-glass", "no-such-hazard", "epoxy"))).extracting(HazardSheet::id).containsExactly("hot-glass", "epoxy");
+        assertThat(library.find(List.of("hot-glass", "no-such-hazard", "epoxy"))).extracting(HazardSpec::id).containsExactly("hot-glass", "epoxy");
         tutor.open("/materials/new").type("/name", "Hazard glass").type("/unit", "g").type("/hazards/0", "hot-glass").press("Save");
         tutor.open("/hazards/hot-glass").press("Remove this hazard");
         assertThat(tutor.status()).isEqualTo(409);

@@ -2,7 +2,7 @@ package benchful.hazards;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,7 +22,7 @@ class LibraryFileTest {
     private static final Path FOLDER = Path.of("src/main/resources/hazards");
 
     static List<JsonNode> hazards() throws IOException {
-        return SheetFormat.yaml().readTree(Files.readString(FOLDER.resolve("library.yaml"))).get("hazards").findParents("id");
+        return SpecFormat.yaml().readTree(Files.readString(FOLDER.resolve("library.yaml"))).get("hazards").findParents("id");
     }
 
     @ParameterizedTest
@@ -65,11 +65,11 @@ class LibraryFileTest {
             nickel          | H317                       | GHS07                   |           | none
             """)
     void saysOfEveryHazardOfTheBenchWhatItsLabelAndItsSignsSay(String id, String statements, String pictograms, String signs, String air) {
-        HazardSheet hazard = LibraryFile.byId().get(id);
-        assertThat(hazard.ghs()).extracting(HazardSheet.Statement::code).contains(codes(statements));
+        HazardSpec hazard = LibraryFile.byId().get(id);
+        assertThat(hazard.ghs()).extracting(HazardSpec.Statement::code).contains(codes(statements));
         assertThat(hazard.ghs()).allSatisfy(statement -> assertThat(statement.text()).isNotBlank());
-        assertThat(hazard.pictograms()).extracting(HazardSheet.Sign::code).contains(codes(pictograms));
-        assertThat(hazard.signs()).extracting(HazardSheet.Sign::code).contains(codes(signs));
+        assertThat(hazard.pictograms()).extracting(HazardSpec.Sign::code).contains(codes(pictograms));
+        assertThat(hazard.signs()).extracting(HazardSpec.Sign::code).contains(codes(signs));
         assertThat(hazard.ventilation()).hasToString(air.toUpperCase(Locale.ROOT));
         assertThat(hazard.ghs().isEmpty() || hazard.storage() != null && !hazard.protectiveGear().isEmpty() || id.equals("nickel")).isTrue();
     }

@@ -2,7 +2,7 @@ package benchful.lives;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -57,7 +57,7 @@ class ApiFuzzTest {
         } else {
             new Mutation(chance).change(file);
         }
-        byte[] whole = (chance.once(2) ? SheetFormat.yaml() : SheetFormat.json()).writeValueAsBytes(file);
+        byte[] whole = (chance.once(2) ? SpecFormat.yaml() : SpecFormat.json()).writeValueAsBytes(file);
         return !gentle && chance.once(5) ? torn(whole, chance) : whole;
     }
 
@@ -79,7 +79,7 @@ class ApiFuzzTest {
     private static List<String> wrong(HttpResponse<String> answer) throws IOException {
         List<String> wrong = new ArrayList<>(Words.foreign(answer.body()));
         if (answer.statusCode() == 422) {
-            JsonNode errors = SheetFormat.json().readTree(answer.body()).path("errors");
+            JsonNode errors = SpecFormat.json().readTree(answer.body()).path("errors");
             if (errors.isEmpty() || !errors.findValuesAsText("detail").stream().allMatch(d -> d.matches("(?s).*\\p{L}{2}.*[.?!]\"?”?"))) {
                 wrong.add("no sentence: " + answer.body());
             }

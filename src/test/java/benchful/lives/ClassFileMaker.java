@@ -1,7 +1,7 @@
 package benchful.lives;
 
 import benchful.core.quantity.Dimension;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -13,7 +13,7 @@ import java.util.Map;
 final class ClassFileMaker {
     private final Chance chance;
     private final String mark;
-    private final ObjectNode file = SheetFormat.json().createObjectNode();
+    private final ObjectNode file = SpecFormat.json().createObjectNode();
     private final ProjectMaker maker;
 
     /** @param seed the same file for the same seed; also tells its names apart from every other file's */
@@ -36,7 +36,7 @@ final class ClassFileMaker {
     }
 
     private ObjectNode setup() {
-        ObjectNode setup = SheetFormat.json().createObjectNode();
+        ObjectNode setup = SpecFormat.json().createObjectNode();
         int headcount = chance.edge(1, 12, 40);
         setup.put("title", chance.words(200) + mark).put("headcount", headcount).put("level", chance.of("beginner", "improver", "experienced"));
         meetings(setup.putArray("meetings"));
@@ -126,7 +126,7 @@ final class ClassFileMaker {
     }
 
     private ObjectNode venue() {
-        ObjectNode venue = SheetFormat.json().createObjectNode().put("name", "Room" + mark);
+        ObjectNode venue = SpecFormat.json().createObjectNode().put("name", "Room" + mark);
         if (chance.mostly()) {
             venue.put("benchful", "venue/1");
             venue.put("address", chance.words(300)).put("seats", chance.edge(1, 12, 500)).put("sockets", chance.edge(0, 4, 1000))
@@ -197,7 +197,7 @@ final class ClassFileMaker {
     }
 
     private ObjectNode offer(Dimension dimension) {
-        ObjectNode offer = SheetFormat.json().createObjectNode().put("supplier", "Supplier " + chance.between(0, 1) + mark);
+        ObjectNode offer = SpecFormat.json().createObjectNode().put("supplier", "Supplier " + chance.between(0, 1) + mark);
         offer.put("holds", holds(dimension)).put("price", chance.of(0, 0.01, 3.35, 12.5, 999_999.99).doubleValue());
         if (dimension.equals(Dimension.LENGTH) && chance.once(2)) {
             offer.put("lengths", chance.edge(1, 12, 10_000));

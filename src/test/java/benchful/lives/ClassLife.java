@@ -2,7 +2,7 @@ package benchful.lives;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.URL;
@@ -30,7 +30,7 @@ final class ClassLife {
 
     /** @return what was found wrong with the file, each with its place; empty where it was lived to its end */
     List<String> lived() throws IOException {
-        bring(SheetFormat.json().writeValueAsBytes(file));
+        bring(SpecFormat.json().writeValueAsBytes(file));
         if (watch.tutor().status() == 422) {
             return refusals();
         }

@@ -3,7 +3,7 @@ package benchful.lives;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
-import benchful.web.forms.SheetSchema;
+import benchful.web.forms.SpecSchema;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -62,7 +62,7 @@ class LivesTest {
         Set<String> made = new TreeSet<>();
         LongStream.range(1, 200).forEach(seed -> fields(new ClassFileMaker(seed).made(), "", made));
         Set<String> known = new TreeSet<>();
-        known(SheetSchema.named("class-1"), "", known);
+        known(SpecSchema.named("class-1"), "", known);
         assertThat(made).containsAll(known);
     }
 
@@ -76,7 +76,7 @@ class LivesTest {
         }
     }
 
-    private static void known(SheetSchema schema, String at, Set<String> fields) {
+    private static void known(SpecSchema schema, String at, Set<String> fields) {
         JsonNode here = schema.at(at);
         here.path("properties").fieldNames().forEachRemaining(name -> {
             fields.add(at + "/" + name);

@@ -3,7 +3,7 @@ package benchful.lives;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Unit;
 import benchful.projects.SizingKind;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
@@ -20,7 +20,7 @@ final class ProjectMaker {
     private static final String DRAWING = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 40 20\"><path d=\"M0 10H40\" stroke=\"#333\"/></svg>";
 
     private final Chance chance;
-    private final ObjectNode project = SheetFormat.json().createObjectNode();
+    private final ObjectNode project = SpecFormat.json().createObjectNode();
     private final Map<String, Dimension> measures = new LinkedHashMap<>();
     private final Map<String, Dimension> materials = new LinkedHashMap<>();
     private final List<String> cutToLength = new ArrayList<>();

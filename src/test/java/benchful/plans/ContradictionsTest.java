@@ -6,7 +6,7 @@ import benchful.classes.ClassFile;
 import benchful.core.Fault;
 import benchful.core.lesson.Conflict;
 import benchful.core.lesson.order.solver.SolverPlanner;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,19 +35,19 @@ class ContradictionsTest {
               breaks: [{at: "10:40", lasts: 10 min}]
             """;
 
-    private static SheetReader.Reading<ClassFile> read(String... change) {
+    private static SpecReader.Reading<ClassFile> read(String... change) {
         String file = GLUED;
         for (int i = 0; i < change.length; i += 2) {
             assertThat(file).contains(change[i]);
             file = file.replace(change[i], change[i + 1]);
         }
-        return new ClassFiles().read(file.getBytes(StandardCharsets.UTF_8));
+        return new ClassFileReader().read(file.getBytes(StandardCharsets.UTF_8));
     }
 
     private static ClassPlan plan(String... change) {
-        SheetReader.Reading<ClassFile> reading = read(change);
-        assertThat(reading).isInstanceOf(SheetReader.Read.class);
-        return ComputedPlans.planner(new SolverPlanner()).plan(((SheetReader.Read<ClassFile>) reading).sheet());
+        SpecReader.Reading<ClassFile> reading = read(change);
+        assertThat(reading).isInstanceOf(SpecReader.Read.class);
+        return ComputedPlans.planner(new SolverPlanner()).plan(((SpecReader.Read<ClassFile>) reading).sheet());
     }
 
     private static List<Conflict> conflicts(String... change) {
@@ -57,7 +57,7 @@ class ContradictionsTest {
     }
 
     private static List<Fault> faults(String... change) {
-        return ((SheetReader.Faulty<ClassFile>) read(change)).faults();
+        return ((SpecReader.Faulty<ClassFile>) read(change)).faults();
     }
 
     @Test

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.classes.ClassFile;
 import benchful.core.Fault;
 import benchful.samples.SampleFiles;
-import benchful.venues.VenueSheet;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetReader;
+import benchful.venues.VenueSpec;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What fits its field but no class: each value is refused at its place, and one that is stored already is still read. */
 class FieldBoundsTest {
-    private final ClassFiles files = new ClassFiles();
+    private final ClassFileReader files = new ClassFileReader();
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
@@ -36,9 +36,9 @@ class FieldBoundsTest {
     void refusesAtItsPlaceWhatNoClassCanBePlannedWith(String at, String json, String place, String words) throws Exception {
         ObjectNode file = sample();
         int slash = at.lastIndexOf('/');
-        put(file.at(at.substring(0, slash)), at.substring(slash + 1), SheetFormat.json().readTree(json));
+        put(file.at(at.substring(0, slash)), at.substring(slash + 1), SpecFormat.json().readTree(json));
 
-        SheetReader.Faulty<ClassFile> faulty = (SheetReader.Faulty<ClassFile>) files.read(SheetFormat.json().writeValueAsBytes(file));
+        SpecReader.Faulty<ClassFile> faulty = (SpecReader.Faulty<ClassFile>) files.read(SpecFormat.json().writeValueAsBytes(file));
 
         assertThat(faulty.faults()).anySatisfy(fault -> {
             assertThat(fault.pointer()).isEqualTo(place);
@@ -54,19 +54,19 @@ class FieldBoundsTest {
     @Test
     void refusesAToolWhoseNameFillsABookAndReadsOneThatIsStored() throws Exception {
         String name = "A".repeat(200_001);
-        ObjectNode venue = SheetFormat.json().createObjectNode().put("name", "Hall");
+        ObjectNode venue = SpecFormat.json().createObjectNode().put("name", "Hall");
         venue.putObject("tools").put(name, 1);
-        SheetReader<VenueSheet> reader = new SheetReader<>(VenueSheet.class, "venue-1", sheet -> List.of());
+        SpecReader<VenueSpec> reader = new SpecReader<>(VenueSpec.class, "venue-1", sheet -> List.of());
 
-        List<Fault> faults = ((SheetReader.Faulty<VenueSheet>) reader.tree(venue)).faults();
+        List<Fault> faults = ((SpecReader.Faulty<VenueSpec>) reader.tree(venue)).faults();
         assertThat(faults).hasSize(1);
         assertThat(faults.get(0).pointer()).isEqualTo("/tools");
         assertThat(faults.get(0).detail()).hasSizeLessThan(200).endsWith("can't be a name here. Name a tool in at most 80 letters.");
-        assertThat(SheetFormat.json().readValue(SheetFormat.json().writeValueAsBytes(venue), VenueSheet.class).tools()).isEqualTo(Map.of(name, 1));
+        assertThat(SpecFormat.json().readValue(SpecFormat.json().writeValueAsBytes(venue), VenueSpec.class).tools()).isEqualTo(Map.of(name, 1));
         for (String map : List.of("/class/tools", "/class/sizes", "/class/choices")) {
             ObjectNode file = sample();
-            put(file.get("class"), map.substring(7), SheetFormat.json().createObjectNode().put(name, "1"));
-            assertThat(((SheetReader.Faulty<ClassFile>) files.read(SheetFormat.json().writeValueAsBytes(file))).faults())
+            put(file.get("class"), map.substring(7), SpecFormat.json().createObjectNode().put(name, "1"));
+            assertThat(((SpecReader.Faulty<ClassFile>) files.read(SpecFormat.json().writeValueAsBytes(file))).faults())
                     .anySatisfy(fault -> assertThat(fault.pointer()).isEqualTo(map));
         }
     }
@@ -80,7 +80,7 @@ class FieldBoundsTest {
             {"a": 1,\\n"a": 2}               | 2
             """)
     void namesTheLineWhereAFileBreaksOff(String written, int line) {
-        SheetReader.Faulty<ClassFile> faulty = (SheetReader.Faulty<ClassFile>) files.read(written.replace("\\n", "\n").getBytes(StandardCharsets.UTF_8));
+        SpecReader.Faulty<ClassFile> faulty = (SpecReader.Faulty<ClassFile>) files.read(written.replace("\\n", "\n").getBytes(StandardCharsets.UTF_8));
         assertThat(faulty.faults()).hasSize(1);
         assertThat(faulty.faults().get(0).detail()).contains("line ").doesNotContain("yaml", "Exception", "<", "token");
         assertThat(faulty.line("")).hasValue(line);
@@ -89,16 +89,16 @@ class FieldBoundsTest {
     @Test
     void namesTheLineWhereAFileIsNoText() {
         byte[] latin = "a: 1\nb: caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1);
-        SheetReader.Faulty<ClassFile> faulty = (SheetReader.Faulty<ClassFile>) files.read(latin);
+        SpecReader.Faulty<ClassFile> faulty = (SpecReader.Faulty<ClassFile>) files.read(latin);
         assertThat(faulty.faults().get(0).detail()).isEqualTo("The file is not in UTF-8 at line 2. Save it again with the encoding UTF-8.");
         String deep = "a: 1\nb: " + "[".repeat(100) + "]".repeat(100);
-        assertThat(((SheetReader.Faulty<ClassFile>) files.read(deep.getBytes(StandardCharsets.UTF_8))).line("")).hasValue(2);
+        assertThat(((SpecReader.Faulty<ClassFile>) files.read(deep.getBytes(StandardCharsets.UTF_8))).line("")).hasValue(2);
     }
 
     private static ObjectNode sample() {
         SampleFiles samples = SampleFiles.read();
         SampleFiles.SampleClass c = samples.classes().get(0);
-        return SheetFormat.json().valueToTree(new ClassFile(samples.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow(),
+        return SpecFormat.json().valueToTree(new ClassFile(samples.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow(),
                 c.setup(), null, samples.catalogue().materials(), samples.catalogue().suppliers()));
     }
 }

@@ -7,10 +7,10 @@ import benchful.classes.ClassFile;
 import benchful.core.Fault;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.MaterialsPlanner;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.samples.SampleFiles;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -39,7 +39,7 @@ class MutatedFilesTest {
             "true", "[]", "{}", "[[[]]]", "{\"a\": {\"b\": 1}}", "[1, 2]", "\"\\u0000\"", "\"\\ud800\"", "\"😀\"", "\"%s %d %n\"", "\"{0}\"", "\"GBP\"", "\"XXX\"", "1000", "200");
     private static final List<String> BROKEN = List.of("\t", "\u0000", ":", "- ", "'", "\"", "{", "}", "[", "]", "&a ", "*a", "!!java.lang.String ", "? ", "|", ">", "#", "%", "\n", ",", "\\", "---\n", "\uFEFF");
 
-    private final ClassFiles files = new ClassFiles();
+    private final ClassFileReader files = new ClassFileReader();
     private final Random random = new Random(20_27);
 
     @Test
@@ -49,9 +49,9 @@ class MutatedFilesTest {
         for (int i = 0; i < MUTATIONS; i++) {
             ObjectNode file = samples.get(i % samples.size()).deepCopy();
             IntStream.rangeClosed(0, random.nextInt(2)).forEach(n -> spoil(file));
-            byte[] text = i % 2 == 0 ? SheetFormat.yaml().writeValueAsBytes(file) : SheetFormat.json().writerWithDefaultPrettyPrinter().writeValueAsBytes(file);
-            SheetReader.Reading<ClassFile> reading = read(text);
-            if (reading instanceof SheetReader.Read<ClassFile> read) {
+            byte[] text = i % 2 == 0 ? SpecFormat.yaml().writeValueAsBytes(file) : SpecFormat.json().writerWithDefaultPrettyPrinter().writeValueAsBytes(file);
+            SpecReader.Reading<ClassFile> reading = read(text);
+            if (reading instanceof SpecReader.Read<ClassFile> read) {
                 plan(read.sheet(), planned++ % PLANNED == 0, text);
             }
         }
@@ -62,8 +62,8 @@ class MutatedFilesTest {
     void refusesSpoiltTextsAtTheirLine() throws Exception {
         List<byte[]> texts = new ArrayList<>();
         for (ObjectNode sample : samples()) {
-            texts.add(SheetFormat.yaml().writeValueAsBytes(sample));
-            texts.add(SheetFormat.json().writerWithDefaultPrettyPrinter().writeValueAsBytes(sample));
+            texts.add(SpecFormat.yaml().writeValueAsBytes(sample));
+            texts.add(SpecFormat.json().writerWithDefaultPrettyPrinter().writeValueAsBytes(sample));
         }
         for (int i = 0; i < MUTATIONS; i++) {
             byte[] text = texts.get(i % texts.size());
@@ -71,10 +71,10 @@ class MutatedFilesTest {
         }
     }
 
-    private SheetReader.Reading<ClassFile> read(byte[] text) {
+    private SpecReader.Reading<ClassFile> read(byte[] text) {
         try {
-            SheetReader.Reading<ClassFile> reading = files.read(text);
-            if (reading instanceof SheetReader.Faulty<ClassFile> faulty) {
+            SpecReader.Reading<ClassFile> reading = files.read(text);
+            if (reading instanceof SpecReader.Faulty<ClassFile> faulty) {
                 assertThat(faulty.faults()).isNotEmpty().allSatisfy(fault -> check(faulty, fault));
             }
             return reading;
@@ -83,7 +83,7 @@ class MutatedFilesTest {
         }
     }
 
-    private static void check(SheetReader.Faulty<ClassFile> faulty, Fault fault) {
+    private static void check(SpecReader.Faulty<ClassFile> faulty, Fault fault) {
         assertThat(fault.detail().replaceAll("“[^”]*”", "“”")).doesNotContainPattern(INSIDES).hasSizeLessThan(1_000).matches("(?s).*[.!?]");
         assertThat(faulty.line(fault.pointer())).as("line of “%s”: %s", fault.pointer(), fault.detail()).isPresent();
     }
@@ -92,9 +92,9 @@ class MutatedFilesTest {
         try {
             MaterialsPlan plan = MaterialsPlanner.plan(file);
             assertThat(plan.faults()).allSatisfy(fault -> assertThat(fault.detail().replaceAll("“[^”]*”", "“”")).doesNotContainPattern(INSIDES));
-            String answer = SheetFormat.json().writeValueAsString(wholly ? ComputedPlans.of(file) : plan);
+            String answer = SpecFormat.json().writeValueAsString(wholly ? ComputedPlans.of(file) : plan);
             assertThat(answer).doesNotContainPattern("\\d\\.\\d{13,} [a-z%]");
-            assertThat(read(files.yaml(file).getBytes(StandardCharsets.UTF_8))).isInstanceOf(SheetReader.Read.class);
+            assertThat(read(files.yaml(file).getBytes(StandardCharsets.UTF_8))).isInstanceOf(SpecReader.Read.class);
         } catch (Exception e) {
             fail("Planning failed:\n" + new String(text, StandardCharsets.UTF_8), e);
         }
@@ -104,11 +104,11 @@ class MutatedFilesTest {
     private static List<ObjectNode> samples() {
         SampleFiles samples = SampleFiles.read();
         return samples.classes().stream().map(c -> {
-            ProjectSheet project = samples.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow();
+            ProjectSpec project = samples.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow();
             ClassFile file = new ClassFile(project, c.setup(), samples.venues().stream().filter(v -> v.name().equals(c.venue())).findFirst().orElse(null),
                     samples.catalogue().materials().stream().filter(m -> project.materials().stream().anyMatch(l -> l.offered().contains(m.name()))).toList(),
                     samples.catalogue().suppliers());
-            ObjectNode tree = SheetFormat.json().valueToTree(file);
+            ObjectNode tree = SpecFormat.json().valueToTree(file);
             ((ObjectNode) tree.get("project")).path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
             return tree;
         }).toList();
@@ -147,7 +147,7 @@ class MutatedFilesTest {
 
     private JsonNode odd() {
         try {
-            return SheetFormat.json().readTree(ODD.get(random.nextInt(ODD.size())));
+            return SpecFormat.json().readTree(ODD.get(random.nextInt(ODD.size())));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -2,7 +2,7 @@ package benchful.plans;
 
 import benchful.classes.ClassFile;
 import benchful.core.lesson.LessonRequest;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -58,10 +58,10 @@ public final class PublishedInstance {
     }
 
     private static ClassFile readAsClass(byte[] file) {
-        if (new ClassFiles().read(file) instanceof SheetReader.Read<ClassFile> read) {
+        if (new ClassFileReader().read(file) instanceof SpecReader.Read<ClassFile> read) {
             return read.sheet();
         }
-        throw new IllegalArgumentException(((SheetReader.Faulty<ClassFile>) new ClassFiles().read(file)).faults().toString());
+        throw new IllegalArgumentException(((SpecReader.Faulty<ClassFile>) new ClassFileReader().read(file)).faults().toString());
     }
 
     private static int[] numbers(String line) {

@@ -7,7 +7,7 @@ import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.order.solver.SolverPlanner;
 import benchful.core.quantity.Quantity;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import benchful.web.tasks.Memory;
 import benchful.web.tasks.Workroom;
 import java.nio.charset.StandardCharsets;
@@ -82,6 +82,6 @@ class RememberedTest {
                 materials:
                   - {name: paper tape, unit: m, on_hand: %s}
                 """.formatted(end, onHand);
-        return ((SheetReader.Read<ClassFile>) new ClassFiles().read(file.getBytes(StandardCharsets.UTF_8))).sheet();
+        return ((SpecReader.Read<ClassFile>) new ClassFileReader().read(file.getBytes(StandardCharsets.UTF_8))).sheet();
     }
 }

@@ -3,11 +3,11 @@ package benchful.plans;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.classes.ClassFile;
-import benchful.hazards.HazardSheet;
+import benchful.hazards.HazardSpec;
 import benchful.hazards.LibraryFile;
-import benchful.venues.VenueSheet;
-import benchful.venues.VenueSheet.Ventilation;
-import benchful.web.forms.SheetFormat;
+import benchful.venues.VenueSpec;
+import benchful.venues.VenueSpec.Ventilation;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is warned about before printing: ages, air, and what goes home uncured. */
 class SafetyAdviceTest {
-    private static final HazardSheet SOLVENT = LibraryFile.byId().get("solvent-vapour");
-    private static final HazardSheet TORCH = LibraryFile.byId().get("open-flame");
+    private static final HazardSpec SOLVENT = LibraryFile.byId().get("solvent-vapour");
+    private static final HazardSpec TORCH = LibraryFile.byId().get("open-flame");
 
     @Test
     void warnsOfAnAgeThatAHazardDoesNotFit() throws IOException {
@@ -66,8 +66,8 @@ class SafetyAdviceTest {
         assertThat(sentences(file(12, null), fumes(null, null))).noneMatch(s -> s.startsWith("Fumes"));
     }
 
-    private static HazardSheet fumes(Ventilation needed, Integer age) {
-        return new HazardSheet("fumes", "Fumes", null, null, null, null, null, null, needed, null, age, null, null, null, null, null);
+    private static HazardSpec fumes(Ventilation needed, Integer age) {
+        return new HazardSpec("fumes", "Fumes", null, null, null, null, null, null, needed, null, age, null, null, null, null, null);
     }
 
     @Test
@@ -84,10 +84,10 @@ class SafetyAdviceTest {
 
     @Test
     void saysNothingOfAWaitThatMayEndAtHomeButEndsInClass() throws IOException {
-        VenueSheet studio = SheetFormat.yaml().treeToValue(SheetFormat.yaml().readTree(Files.readString(Path.of("sample-classes/venues/boatshed-studio.yaml"))), VenueSheet.class);
-        ClassFile home = read(SheetFormat.yaml().valueToTree(file(null, null)), studio);
+        VenueSpec studio = SpecFormat.yaml().treeToValue(SpecFormat.yaml().readTree(Files.readString(Path.of("sample-classes/venues/boatshed-studio.yaml"))), VenueSpec.class);
+        ClassFile home = read(SpecFormat.yaml().valueToTree(file(null, null)), studio);
         assertThat(SafetyAdvice.of(home, ComputedPlans.of(home).lesson(), List.of(SOLVENT))).hasSize(1);
-        ObjectNode whole = SheetFormat.yaml().valueToTree(home);
+        ObjectNode whole = SpecFormat.yaml().valueToTree(home);
         whole.get("project").get("steps").forEach(step -> {
             if (step.path("at_home").asBoolean()) {
                 ((ObjectNode) step).put("lasts", "1 min");
@@ -98,22 +98,22 @@ class SafetyAdviceTest {
         assertThat(SafetyAdvice.of(quick, ComputedPlans.of(quick).lesson(), List.of(SOLVENT))).isEmpty();
     }
 
-    private static List<String> sentences(ClassFile file, HazardSheet... hazards) {
+    private static List<String> sentences(ClassFile file, HazardSpec... hazards) {
         return SafetyAdvice.of(file, null, List.of(hazards)).stream().map(Advice::sentence).toList();
     }
 
     private static ClassFile file(Integer youngest, Ventilation air) throws IOException {
-        ObjectNode whole = SheetFormat.yaml().createObjectNode();
-        whole.set("project", SheetFormat.yaml().readTree(Files.readString(Path.of("sample-classes/projects/resin-pendant.yaml"))));
-        whole.set("class", SheetFormat.yaml().readTree(Files.readString(Path.of("sample-classes/classes/resin-pendants-two-evenings.yaml"))).get("class"));
+        ObjectNode whole = SpecFormat.yaml().createObjectNode();
+        whole.set("project", SpecFormat.yaml().readTree(Files.readString(Path.of("sample-classes/projects/resin-pendant.yaml"))));
+        whole.set("class", SpecFormat.yaml().readTree(Files.readString(Path.of("sample-classes/classes/resin-pendants-two-evenings.yaml"))).get("class"));
         if (youngest != null) {
             ((ObjectNode) whole.get("class")).put("youngest", youngest);
         }
-        return read(whole, new VenueSheet("Shed", null, 8, 4, air, true, true, null, null, null));
+        return read(whole, new VenueSpec("Shed", null, 8, 4, air, true, true, null, null, null));
     }
 
-    private static ClassFile read(ObjectNode whole, VenueSheet venue) throws JsonProcessingException {
-        ClassFile file = SheetFormat.yaml().treeToValue(whole, ClassFile.class);
+    private static ClassFile read(ObjectNode whole, VenueSpec venue) throws JsonProcessingException {
+        ClassFile file = SpecFormat.yaml().treeToValue(whole, ClassFile.class);
         return new ClassFile(file.project(), file.setup(), venue, file.materials(), file.suppliers());
     }
 }

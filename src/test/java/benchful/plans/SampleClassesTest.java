@@ -2,17 +2,17 @@ package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.SetupRules;
 import benchful.core.buying.SupplierOrder;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.MaterialsPlanner;
 import benchful.plans.materials.sizes.PieceSizer;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.samples.SampleFiles;
 import benchful.samples.SampleFiles.SampleClass;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -39,7 +39,7 @@ class SampleClassesTest {
                 .toList();
     }
 
-    static List<Named<ProjectSheet>> projects() {
+    static List<Named<ProjectSpec>> projects() {
         return SAMPLES.projects().stream().map(p -> Named.of(p.name(), p)).toList();
     }
 
@@ -66,9 +66,9 @@ class SampleClassesTest {
 
     @ParameterizedTest
     @MethodSource("projects")
-    void worksOutEverySizeOfEachProject(ProjectSheet project) {
-        Map<String, MaterialSheet> catalogue =
-                SAMPLES.catalogue().materials().stream().collect(Collectors.toMap(MaterialSheet::name, Function.identity()));
+    void worksOutEverySizeOfEachProject(ProjectSpec project) {
+        Map<String, MaterialSpec> catalogue =
+                SAMPLES.catalogue().materials().stream().collect(Collectors.toMap(MaterialSpec::name, Function.identity()));
 
         assertThat(project.materials()).allSatisfy(line -> assertThat(catalogue).containsKey(line.material()));
         assertThat(project.sizes()).allSatisfy(size -> assertThat(PieceSizer.size(project, size, catalogue).faults()).isEmpty());
@@ -76,7 +76,7 @@ class SampleClassesTest {
 
     @ParameterizedTest
     @MethodSource("projects")
-    void drawsEachPictureItself(ProjectSheet project) {
+    void drawsEachPictureItself(ProjectSpec project) {
         assertThat(project.pictures()).anyMatch(p -> p.name().equals("cover")).allSatisfy(p ->
                 assertThat(new String(p.content(), StandardCharsets.UTF_8)).startsWith("<svg ").contains("<title>")
                         .doesNotContain("href", "<script", "<style", "<image"));
@@ -84,13 +84,13 @@ class SampleClassesTest {
 
     @ParameterizedTest
     @MethodSource("projects")
-    void namesOnlyHazardsOfTheLibrary(ProjectSheet project) throws IOException {
+    void namesOnlyHazardsOfTheLibrary(ProjectSpec project) throws IOException {
         String library = Files.readString(Path.of("src/main/resources/hazards/library.yaml"));
 
-        assertThat(named(project)).isNotEmpty().isSubsetOf(SheetFormat.yaml().readTree(library).findValuesAsText("id"));
+        assertThat(named(project)).isNotEmpty().isSubsetOf(SpecFormat.yaml().readTree(library).findValuesAsText("id"));
     }
 
-    private static List<String> named(ProjectSheet project) {
+    private static List<String> named(ProjectSpec project) {
         return Stream.of(project.hazards().stream(), project.steps().stream().flatMap(s -> s.hazards().stream()),
                         project.tools().stream().flatMap(t -> t.hazards().stream()),
                         SAMPLES.catalogue().materials().stream().flatMap(m -> m.hazards().stream()))

@@ -1,19 +1,19 @@
 package benchful.plans;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import benchful.projects.Step;
 import benchful.projects.Tool;
-import benchful.venues.VenueSheet;
+import benchful.venues.VenueSpec;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -37,7 +37,7 @@ public final class SmallClass {
     private final List<ClassSetup.Break> breaks = new ArrayList<>();
     private final List<ClassSetup.Meeting> meetings = new ArrayList<>();
     private final List<String> ahead = new ArrayList<>();
-    private final List<MaterialSheet> materials = new ArrayList<>();
+    private final List<MaterialSpec> materials = new ArrayList<>();
     private final Map<String, Integer> mix = new LinkedHashMap<>();
     private final Map<String, Integer> brought = new LinkedHashMap<>();
     private SkillLevel writtenFor = SkillLevel.BEGINNER;
@@ -48,7 +48,7 @@ public final class SmallClass {
     private int groups = 1;
     private boolean ownPace;
     private BigDecimal share;
-    private VenueSheet venue;
+    private VenueSpec venue;
     private BigDecimal delivery;
 
     private SmallClass(int headcount) {
@@ -200,11 +200,11 @@ public final class SmallClass {
 
     /** @param seats null where nobody counted them */
     public SmallClass in(String room, Integer seats, Map<String, Integer> itsTools) {
-        venue = new VenueSheet(room, null, seats, null, null, null, null, itsTools, null, null);
+        venue = new VenueSpec(room, null, seats, null, null, null, null, itsTools, null, null);
         return this;
     }
 
-    public SmallClass catalogued(MaterialSheet material) {
+    public SmallClass catalogued(MaterialSpec material) {
         materials.add(material);
         return this;
     }
@@ -212,7 +212,7 @@ public final class SmallClass {
     /** In packs of one size, from "Loft", who takes three days and nothing for minimum or VAT. */
     public SmallClass sold(String material, String holds, String price) {
         Quantity pack = Quantity.parse(holds);
-        return catalogued(new MaterialSheet(material, pack.unit(), null, null, null, null, null, null, null,
+        return catalogued(new MaterialSpec(material, pack.unit(), null, null, null, null, null, null, null,
                 List.of(new Offer("Loft", pack, new BigDecimal(price), null, null)), null));
     }
 
@@ -223,12 +223,12 @@ public final class SmallClass {
     }
 
     public ClassFile file() {
-        ProjectSheet project = new ProjectSheet("Hanger", "macrame", writtenFor, null, null, minimumAge, null, null,
+        ProjectSpec project = new ProjectSpec("Hanger", "macrame", writtenFor, null, null, minimumAge, null, null,
                 sizes.isEmpty() ? List.of(new Size("One", null)) : sizes, null, lines, tools, steps, null, null);
         List<ClassSetup.Meeting> hours = meetings.isEmpty()
                 ? List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))) : meetings;
         ClassSetup setup = new ClassSetup("Evening", hours, headcount, level, mix, students, null, 0, helpers, groups, ownPace, share, breaks, ahead, brought,
                 "GBP", null, youngest, null);
-        return new ClassFile(project, setup, venue, materials, List.of(new SupplierSheet("Loft", "GBP", null, delivery, null, 3, false, null, null)));
+        return new ClassFile(project, setup, venue, materials, List.of(new SupplierSpec("Loft", "GBP", null, delivery, null, 3, false, null, null)));
     }
 }

@@ -27,7 +27,7 @@ class MaterialRenamesTest {
 
         tutor.open(material + "/edit").type("/name", "Waxed cord of another name").press("Save");
         assertThat(tutor.page().select("main li").eachText()).contains("the project Renaming bracelet");
-        assertThat(QuarkusTransaction.requiringNew().call(() -> Project.byId(project).orElseThrow().toSheet().materials()))
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Project.byId(project).orElseThrow().toSpec().materials()))
                 .extracting(MaterialLine::material, MaterialLine::alternatives).containsExactly(tuple("Waxed cord of another name", List.of()),
                         tuple("bead", List.of("bead, other", "Waxed cord of another name")));
 
@@ -42,10 +42,10 @@ class MaterialRenamesTest {
         assertThat(new Visitor(start).open("/hazards/sharp-tools").page().select("main li").eachText()).contains("the project Hazardous bracelet");
     }
 
-    private static ProjectSheet bracelet() {
+    private static ProjectSpec bracelet() {
         Step cut = new Step("cut", "Cut", StepKind.TOGETHER, Duration.ofMinutes(5), null, null, null, null, false, List.of(), List.of(), null,
                 List.of("sharp-tools"), "Cut.", null, null, null);
-        return new ProjectSheet("Renaming bracelet", "cord", SkillLevel.BEGINNER, null, null, null, null, null,
+        return new ProjectSpec("Renaming bracelet", "cord", SkillLevel.BEGINNER, null, null, null, null, null,
                 List.of(new Size("M", null)), null, List.of(new MaterialLine("renamed CORD", "1 pcs", null, false, null, null, null, null), line("bead")), null, List.of(cut), null, null);
     }
 

@@ -3,8 +3,8 @@ package benchful.projects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.Fault;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -16,12 +16,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class ProjectFileTest {
-    private static final SheetReader<ProjectSheet> READER = ProjectFiles.READER;
+    private static final SpecReader<ProjectSpec> READER = ProjectFiles.READER;
 
     @ParameterizedTest
     @MethodSource("seeds")
     void comesBackWholeFromItsFile(long seed) {
-        ProjectSheet sheet = ProjectSheets.generated(seed);
+        ProjectSpec sheet = ProjectSpecs.generated(seed);
         String yaml = READER.yaml(sheet);
         assertThat(faults(READER.file(yaml.getBytes(StandardCharsets.UTF_8)))).as(yaml).isEmpty();
         assertThat(sheet(READER.file(yaml.getBytes(StandardCharsets.UTF_8)))).isEqualTo(sheet);
@@ -30,8 +30,8 @@ class ProjectFileTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void comesBackWholeFromJson(long seed) throws IOException {
-        ProjectSheet sheet = ProjectSheets.generated(seed);
-        byte[] json = SheetFormat.json().writeValueAsBytes(sheet);
+        ProjectSpec sheet = ProjectSpecs.generated(seed);
+        byte[] json = SpecFormat.json().writeValueAsBytes(sheet);
         assertThat(sheet(READER.file(json))).isEqualTo(sheet);
     }
 
@@ -51,11 +51,11 @@ class ProjectFileTest {
         }
     }
 
-    private static ProjectSheet sheet(SheetReader.Reading<ProjectSheet> reading) {
-        return ((SheetReader.Read<ProjectSheet>) reading).sheet();
+    private static ProjectSpec sheet(SpecReader.Reading<ProjectSpec> reading) {
+        return ((SpecReader.Read<ProjectSpec>) reading).sheet();
     }
 
-    private static List<Fault> faults(SheetReader.Reading<ProjectSheet> reading) {
-        return reading instanceof SheetReader.Faulty<ProjectSheet> faulty ? faulty.faults() : List.of();
+    private static List<Fault> faults(SpecReader.Reading<ProjectSpec> reading) {
+        return reading instanceof SpecReader.Faulty<ProjectSpec> faulty ? faulty.faults() : List.of();
     }
 }

@@ -3,7 +3,7 @@ package benchful.projects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.Fault;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ProjectRulesTest {
-    private static final SheetReader<ProjectSheet> READER = ProjectFiles.READER;
+    private static final SpecReader<ProjectSpec> READER = ProjectFiles.READER;
     private static final String SHEET = """
             name: Necklace
             craft: bead stringing
@@ -97,7 +97,7 @@ class ProjectRulesTest {
 
     @Test
     void givesAStepThatNamesNothingTheOneBeforeItInClass() {
-        ProjectSheet sheet = ((SheetReader.Read<ProjectSheet>) READER.file(SHEET.getBytes(StandardCharsets.UTF_8))).sheet();
+        ProjectSpec sheet = ((SpecReader.Read<ProjectSpec>) READER.file(SHEET.getBytes(StandardCharsets.UTF_8))).sheet();
         assertThat(sheet.predecessors(0)).isEmpty();
         assertThat(sheet.predecessors(1)).isEmpty();
         assertThat(sheet.predecessors(2)).containsExactly(new Step.After("show", null, null));
@@ -105,6 +105,6 @@ class ProjectRulesTest {
     }
 
     private static List<Fault> faults(String file) {
-        return READER.file(file.getBytes(StandardCharsets.UTF_8)) instanceof SheetReader.Faulty<ProjectSheet> f ? f.faults() : List.of();
+        return READER.file(file.getBytes(StandardCharsets.UTF_8)) instanceof SpecReader.Faulty<ProjectSpec> f ? f.faults() : List.of();
     }
 }

@@ -111,7 +111,7 @@ class ProjectsPagesTest {
         tutor.open("/projects/" + id + "/edit").type("/name", "Test band").type("/tools/0/name", "bead needle")
                 .type("/measures/0/name", "girth").type("/steps/1/id", "string").press("Save the project");
         assertThat(tutor.path()).as(tutor.toString()).isEqualTo("/projects/" + id);
-        ProjectSheet sheet = sheet(id);
+        ProjectSpec sheet = sheet(id);
         assertThat(sheet.name()).isEqualTo("Test band");
         assertThat(sheet.sizes().get(0).measures()).containsOnlyKeys("girth");
         assertThat(sheet.materials().get(1).amount()).isEqualTo("girth + 10 cm");
@@ -121,8 +121,8 @@ class ProjectsPagesTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void savesAnyProjectUnchangedFromItsForm(long seed) {
-        ProjectSheet generated = ProjectSheets.generated(seed).withName("Test " + seed);
-        ProjectSheet sheet = generated.withPictures(generated.pictures().stream().map(p -> new Picture(p.name(), "image/svg+xml", p.alt(), DRAWING)).toList());
+        ProjectSpec generated = ProjectSpecs.generated(seed).withName("Test " + seed);
+        ProjectSpec sheet = generated.withPictures(generated.pictures().stream().map(p -> new Picture(p.name(), "image/svg+xml", p.alt(), DRAWING)).toList());
         long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(sheet, false, Instant.EPOCH).id());
         tutor.open("/projects/" + id + "/edit").press("Save the project");
         assertThat(tutor.path()).as(tutor.toString()).isEqualTo("/projects/" + id);
@@ -160,7 +160,7 @@ class ProjectsPagesTest {
 
     @Test
     void keepsAStoredPictureUnderANewNameAndReplacesItByAnotherFile() {
-        ProjectSheet ring = ProjectSheets.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
+        ProjectSpec ring = ProjectSpecs.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
         long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(ring, false, Instant.EPOCH).id());
         tutor.open("/projects/" + id + "/edit").type("/pictures/0/name", "two").type("/name", "").press("Save the project");
         assertThat(tutor.page().select("fieldset.picture img").attr("src")).isEqualTo("/projects/" + id + "/pictures/one");
@@ -175,7 +175,7 @@ class ProjectsPagesTest {
 
     @Test
     void servesPicturesSoThatNothingInThemActs() {
-        ProjectSheet ring = ProjectSheets.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
+        ProjectSpec ring = ProjectSpecs.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
         long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(ring, false, Instant.EPOCH).id());
         tutor.open("/projects/" + id + "/pictures/one");
         assertThat(tutor.answer().contentType()).isEqualTo("image/svg+xml");
@@ -253,7 +253,7 @@ class ProjectsPagesTest {
 
     @Test
     void savesAProjectAsAFileThatComesBackWhole() {
-        ProjectSheet ring = ProjectSheets.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
+        ProjectSpec ring = ProjectSpecs.beadRing("Test ring").withPictures(List.of(new Picture("one", "image/svg+xml", "x", DRAWING)));
         long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(ring, false, Instant.EPOCH).id());
         byte[] file = tutor.open("/projects/" + id + "/file").bytes();
         assertThat(tutor.answer().header("Content-Disposition")).isEqualTo("attachment; filename=\"test-ring.yaml\"");
@@ -317,14 +317,14 @@ class ProjectsPagesTest {
     }
 
     private static long stored(String name) {
-        return QuarkusTransaction.requiringNew().call(() -> Project.stored(ProjectSheets.beadRing(name), false, Instant.EPOCH).id());
+        return QuarkusTransaction.requiringNew().call(() -> Project.stored(ProjectSpecs.beadRing(name), false, Instant.EPOCH).id());
     }
 
-    private static ProjectSheet sheet(long id) {
-        return QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().toSheet());
+    private static ProjectSpec sheet(long id) {
+        return QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().toSpec());
     }
 
-    private static ProjectSheet full(long id) {
+    private static ProjectSpec full(long id) {
         return QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().toFullSheet());
     }
 }

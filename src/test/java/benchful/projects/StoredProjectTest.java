@@ -32,20 +32,20 @@ class StoredProjectTest {
 
     @Test
     void comesBackWholeFromTheDatabase() {
-        ProjectSheet sheet = ring("Stored ring", new byte[] {1, 2, 3});
+        ProjectSpec sheet = ring("Stored ring", new byte[] {1, 2, 3});
         long id = Project.stored(sheet, false, NOW).id();
         Project.getEntityManager().clear();
 
         Project stored = Project.byId(id).orElseThrow();
         assertThat(stored.toFullSheet()).isEqualTo(sheet);
-        assertThat(stored.toSheet().pictures()).containsExactly(new Picture("cover", "image/png", "a ring", null));
+        assertThat(stored.toSpec().pictures()).containsExactly(new Picture("cover", "image/png", "a ring", null));
         assertThat(stored.updatedAt()).isEqualTo(NOW);
     }
 
     @ParameterizedTest
     @ValueSource(longs = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19})
     void losesNothingOfAnySheet(long seed) {
-        ProjectSheet sheet = ProjectSheets.generated(seed);
+        ProjectSpec sheet = ProjectSpecs.generated(seed);
         long id = Project.stored(sheet, false, NOW).id();
         Project.getEntityManager().clear();
         assertThat(Project.byId(id).orElseThrow().toFullSheet()).isEqualTo(sheet);
@@ -54,7 +54,7 @@ class StoredProjectTest {
     @Test
     void isTheTutorsOwnOnceASampleIsChanged() {
         Project stored = Project.stored(ring("Stored ring", new byte[] {1}), true, NOW);
-        stored.replace(stored.toSheet(), NOW);
+        stored.replace(stored.toSpec(), NOW);
         assertThat(stored.sample()).isFalse();
     }
 
@@ -74,12 +74,12 @@ class StoredProjectTest {
 
     @Test
     void keepsAPictureThatAnEditLeavesEmptyAndDropsOneThatItLeavesOut() {
-        ProjectSheet sheet = ring("Stored ring", new byte[] {1, 2, 3});
+        ProjectSpec sheet = ring("Stored ring", new byte[] {1, 2, 3});
         Project stored = Project.stored(sheet, false, NOW);
-        stored.replace(stored.toSheet(), NOW);
+        stored.replace(stored.toSpec(), NOW);
         assertThat(stored.toFullSheet()).isEqualTo(sheet);
 
-        stored.replace(stored.toSheet().withPictures(List.of()), NOW);
+        stored.replace(stored.toSpec().withPictures(List.of()), NOW);
         Project.flush();
         assertThat(ProjectPicture.byName(stored.id(), "cover")).isEmpty();
     }
@@ -106,11 +106,11 @@ class StoredProjectTest {
         assertThat(Project.offered()).extracting(ProjectLine::name).doesNotContain("Stored ring");
     }
 
-    private static ProjectSheet ring(String name, byte[] cover) {
+    private static ProjectSpec ring(String name, byte[] cover) {
         Step solder = new Step("solder", "Solder", StepKind.MAKE, null, null,
                 new Step.StudentTime(Duration.ofMinutes(5), Duration.ofMinutes(8), Duration.ofMinutes(20)), null,
                 new BigDecimal("0.90"), false, List.of(), List.of(), null, List.of("torch"), "Heat *slowly*.", null, "cover", null);
-        return new ProjectSheet(name, "silver", SkillLevel.IMPROVER, "A ring", null, 16, null, List.of(),
+        return new ProjectSpec(name, "silver", SkillLevel.IMPROVER, "A ring", null, 16, null, List.of(),
                 List.of(new Size("M", Map.of("inner", Quantity.parse("17.20 mm")))), List.of(), List.of(), List.of(), List.of(solder),
                 List.of(), List.of(new Picture("cover", "image/png", "a ring", cover)));
     }

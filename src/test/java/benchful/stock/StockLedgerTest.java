@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import benchful.SampleData;
 import benchful.catalogue.Material;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -171,7 +171,7 @@ class StockLedgerTest {
     }
 
     private static long material(String name) {
-        MaterialSheet sheet = new MaterialSheet(name, Unit.M, null, null, null, null, null, null, null, null, null);
+        MaterialSpec sheet = new MaterialSpec(name, Unit.M, null, null, null, null, null, null, null, null, null);
         return QuarkusTransaction.requiringNew().call(() -> {
             Material stored = Material.stored(sheet, n -> null, false, LocalDate.of(2027, 3, 6));
             Material.flush();

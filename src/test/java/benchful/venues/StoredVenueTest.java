@@ -14,13 +14,13 @@ class StoredVenueTest {
 
     @Test
     void comesBackWholeAndIsFoundByItsNameInAnyCase() {
-        VenueSheet loft = new VenueSheet("Stored loft", "12 Slipway", 9, 6, VenueSheet.Ventilation.WINDOWS, true, null,
+        VenueSpec loft = new VenueSpec("Stored loft", "12 Slipway", 9, 6, VenueSpec.Ventilation.WINDOWS, true, null,
                 Map.of("pliers", 6), List.of("No flames"), "Key at the chandler's");
         long id = Venue.stored(loft, false).id();
         Venue.flush();
         Venue.getEntityManager().clear();
 
         assertThat(Venue.byName(" stored LOFT").orElseThrow().id()).isEqualTo(id);
-        assertThat(Venue.byId(id).orElseThrow().toSheet()).isEqualTo(loft);
+        assertThat(Venue.byId(id).orElseThrow().toSpec()).isEqualTo(loft);
     }
 }

@@ -2,7 +2,7 @@ package benchful.catalogue.suppliers;
 
 import benchful.catalogue.Supplier;
 import benchful.catalogue.SupplierOffer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
@@ -15,19 +15,19 @@ public record SupplierRow(
         long id, String name, String lead, String delivery, String minimum, String vat, String contact, long offers, boolean sample) {
 
     static SupplierRow of(Supplier s, long offers) {
-        SupplierSheet sheet = s.toSheet();
+        SupplierSpec sheet = s.toSpec();
         return new SupplierRow(s.id(), s.name(), sheet.leadWords(),
                 delivery(sheet), sheet.minimumOrder() == null ? "" : money(sheet, sheet.minimumOrder()),
                 sheet.vat() == null ? "" : Formats.number(sheet.vat(), 2) + " %", sheet.contact() == null ? "" : sheet.contact(),
                 offers, s.sample());
     }
 
-    private static String delivery(SupplierSheet s) {
+    private static String delivery(SupplierSpec s) {
         String charge = s.delivery() == null || s.delivery().signum() == 0 ? "free" : money(s, s.delivery());
         return s.freeAbove() == null ? charge : "%s, free from %s".formatted(charge, money(s, s.freeAbove()));
     }
 
-    private static String money(SupplierSheet s, BigDecimal amount) {
+    private static String money(SupplierSpec s, BigDecimal amount) {
         return Formats.words(Money.of(CurrencyUnit.of(s.currency()), amount));
     }
 }

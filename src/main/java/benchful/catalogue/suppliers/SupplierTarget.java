@@ -2,13 +2,13 @@ package benchful.catalogue.suppliers;
 
 import benchful.catalogue.CatalogueRules;
 import benchful.catalogue.Supplier;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.core.Fault;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import java.util.List;
 
 /** A supplier that takes a sheet from its form. */
-record SupplierTarget(Supplier supplier, CatalogueRules rules) implements SheetPost.Target<SupplierSheet> {
+record SupplierTarget(Supplier supplier, CatalogueRules rules) implements SpecPost.Target<SupplierSpec> {
 
     @Override
     public long version() {
@@ -16,17 +16,17 @@ record SupplierTarget(Supplier supplier, CatalogueRules rules) implements SheetP
     }
 
     @Override
-    public SupplierSheet stored() {
-        return supplier.toSheet();
+    public SupplierSpec stored() {
+        return supplier.toSpec();
     }
 
     @Override
-    public List<Fault> faults(SupplierSheet sheet) {
+    public List<Fault> faults(SupplierSpec sheet) {
         return rules.faults(sheet, supplier);
     }
 
     @Override
-    public String save(SupplierSheet sheet) {
+    public String save(SupplierSpec sheet) {
         if (supplier == null) {
             Supplier.stored(sheet, false);
         } else {

@@ -7,13 +7,13 @@ import benchful.catalogue.CatalogueRules;
 import benchful.catalogue.Supplier;
 import benchful.catalogue.SupplierOffer;
 import benchful.catalogue.SupplierRules;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.web.Paged;
 import benchful.web.Sought;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -34,7 +34,7 @@ import java.util.Map;
 @Path("/suppliers")
 @Produces(MediaType.TEXT_HTML)
 class SuppliersPages {
-    private static final SheetReader<SupplierSheet> READER = new SheetReader<>(SupplierSheet.class, "supplier-1", SupplierRules::faults);
+    private static final SpecReader<SupplierSpec> READER = new SpecReader<>(SupplierSpec.class, "supplier-1", SupplierRules::faults);
 
     private final CatalogueRules rules;
     private final Removals removals;
@@ -50,7 +50,7 @@ class SuppliersPages {
     static class Templates {
         static native TemplateInstance index(Paged<SupplierRow> list);
 
-        static native TemplateInstance form(SheetForm form, Long id);
+        static native TemplateInstance form(SpecForm form, Long id);
 
         private Templates() {}
     }
@@ -66,7 +66,7 @@ class SuppliersPages {
     @GET
     @Path("new")
     public TemplateInstance fresh() {
-        return Templates.form(SheetForm.of(SheetFormat.json().createObjectNode().put("currency", "GBP"), 0), null);
+        return Templates.form(SpecForm.of(SpecFormat.json().createObjectNode().put("currency", "GBP"), 0), null);
     }
 
     @POST
@@ -81,7 +81,7 @@ class SuppliersPages {
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
         Supplier supplier = existing(id);
-        return Templates.form(SheetForm.of(READER.written(supplier.toSheet()), supplier.version()), id);
+        return Templates.form(SpecForm.of(READER.written(supplier.toSpec()), supplier.version()), id);
     }
 
     @POST
@@ -109,8 +109,8 @@ class SuppliersPages {
         return removals.removeUnused(Supplier.class, id, new Thing("supplier", supplier.name(), "/suppliers/" + id + "/edit"), "/suppliers", supplier::delete);
     }
 
-    private static SheetPost<SupplierSheet> post(Long id) {
-        return new SheetPost<>(READER, form -> Templates.form(form, id));
+    private static SpecPost<SupplierSpec> post(Long id) {
+        return new SpecPost<>(READER, form -> Templates.form(form, id));
     }
 
     private static Supplier existing(long id) {

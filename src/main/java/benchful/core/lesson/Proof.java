@@ -36,6 +36,6 @@ public record Proof(Method method, LocalDateTime bound, LocalDateTime finish) {
 
     public String sentence() {
         return isShortest() ? "Proven shortest: no other order finishes sooner."
-                : "Best order found; another might finish up to " + Words.minutes(gap()) + " sooner.";
+                : "Best order found; another might finish up to " + MinuteWords.minutes(gap()) + " sooner.";
     }
 }

@@ -4,7 +4,7 @@ import benchful.core.needs.Take;
 import benchful.core.quantity.Quantity;
 import benchful.documents.parts.PrintSource;
 import benchful.plans.materials.kits.Kit;
-import benchful.venues.VenueSheet;
+import benchful.venues.VenueSpec;
 import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,51 +19,51 @@ final class Bringing {
         this.tools = tools;
     }
 
-    ChecklistSheet.Section section() {
-        List<ChecklistSheet.Item> items = new ArrayList<>();
+    ChecklistContent.Section section() {
+        List<ChecklistContent.Item> items = new ArrayList<>();
         items.add(kits());
-        source.materials().bench().forEach(content -> items.add(ChecklistSheet.Item.noted(
+        source.materials().bench().forEach(content -> items.add(ChecklistContent.Item.noted(
                 "For the bench: %s %s".formatted(Formats.words(content.amount()), content.material()), content.note() == null ? "" : content.note())));
         reserve(items);
         tools.all().stream().filter(need -> need.brought() > 0 || need.there() == 0).forEach(need -> items.add(tool(need)));
-        items.add(ChecklistSheet.Item.of("A finished piece to show, handouts, labels, register, this list, a clock and pens."));
+        items.add(ChecklistContent.Item.of("A finished piece to show, handouts, labels, register, this list, a clock and pens."));
         items.addAll(SafetyItems.gear(source));
         venue(items);
-        return new ChecklistSheet.Section("Packing", "", items);
+        return new ChecklistContent.Section("Packing", "", items);
     }
 
-    private ChecklistSheet.Item kits() {
+    private ChecklistContent.Item kits() {
         long spares = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.SPARE).count();
         long own = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.DEMONSTRATION).count();
         int students = source.materials().kits().size() - (int) (spares + own);
-        return ChecklistSheet.Item.of("%s for students%s%s.".formatted(Formats.counted(students, "kit"),
+        return ChecklistContent.Item.of("%s for students%s%s.".formatted(Formats.counted(students, "kit"),
                 own == 0 ? "" : ", one for the demonstration", spares == 0 ? "" : ", " + Formats.counted((int) spares, "spare")));
     }
 
-    private void reserve(List<ChecklistSheet.Item> items) {
+    private void reserve(List<ChecklistContent.Item> items) {
         boolean some = source.materials().materials().stream().map(material -> material.need().waste()).anyMatch((Quantity waste) -> waste.signum() > 0);
         if (some) {
-            items.add(ChecklistSheet.Item.of("The reserve for spoilt pieces, by the last column of the packing list."));
+            items.add(ChecklistContent.Item.of("The reserve for spoilt pieces, by the last column of the packing list."));
         }
     }
 
-    private static ChecklistSheet.Item tool(ToolNeeds.Need need) {
+    private static ChecklistContent.Item tool(ToolNeeds.Need need) {
         int bring = need.brought() > 0 ? need.brought() : Math.max(1, need.wanted());
         String room = need.room() > 0 ? "The room has %d.".formatted(need.room()) : need.brought() > 0 ? "" : "The room has none.";
-        return ChecklistSheet.Item.noted("%d × %s".formatted(bring, need.tool()), room);
+        return ChecklistContent.Item.noted("%d × %s".formatted(bring, need.tool()), room);
     }
 
-    private void venue(List<ChecklistSheet.Item> items) {
-        VenueSheet venue = source.file().venue();
+    private void venue(List<ChecklistContent.Item> items) {
+        VenueSpec venue = source.file().venue();
         if (venue == null) {
-            items.add(ChecklistSheet.Item.of("The venue is not chosen yet: ask for sockets, water, ventilation and first aid."));
+            items.add(ChecklistContent.Item.of("The venue is not chosen yet: ask for sockets, water, ventilation and first aid."));
             return;
         }
         if (!Boolean.TRUE.equals(venue.firstAid())) {
-            items.add(ChecklistSheet.Item.of("A first aid kit: the venue has none that we know of."));
+            items.add(ChecklistContent.Item.of("A first aid kit: the venue has none that we know of."));
         }
         if (!Boolean.TRUE.equals(venue.water())) {
-            items.add(ChecklistSheet.Item.of("Water in a canister and something to wash hands with: the venue has no tap that we know of."));
+            items.add(ChecklistContent.Item.of("Water in a canister and something to wash hands with: the venue has no tap that we know of."));
         }
     }
 }

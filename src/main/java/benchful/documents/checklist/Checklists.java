@@ -1,13 +1,13 @@
 package benchful.documents.checklist;
 
 import benchful.documents.lists.PlanTable;
-import benchful.documents.lists.PlanTables;
+import benchful.documents.lists.PlanTableWriter;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Stylesheet;
 import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintHead;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.parts.PrintedSigns;
-import benchful.documents.parts.SheetHead;
 import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,9 +16,9 @@ import java.util.List;
 public final class Checklists {
     private Checklists() {}
 
-    public static ChecklistSheet sheet(PrintSource source, PrintOptions options, PictureBag bag) {
+    public static ChecklistContent sheet(PrintSource source, PrintOptions options, PictureBag bag) {
         ToolNeeds tools = new ToolNeeds(source.file());
-        List<ChecklistSheet.Section> sections = new ArrayList<>();
+        List<ChecklistContent.Section> sections = new ArrayList<>();
         sections.add(new DaysBefore(source, options).section());
         sections.add(new Bringing(source, tools).section());
         sections.add(new SettingOut(source, tools).section());
@@ -27,17 +27,17 @@ public final class Checklists {
             sections.add(During.section(source));
         }
         sections.add(Closing.section(source, tools));
-        List<SheetHead.Bookmark> bookmarks = new ArrayList<>();
+        List<PrintHead.Bookmark> bookmarks = new ArrayList<>();
         for (int i = 0; i < sections.size(); i++) {
-            bookmarks.add(new SheetHead.Bookmark(sections.get(i).title(), "section" + (i + 1)));
+            bookmarks.add(new PrintHead.Bookmark(sections.get(i).title(), "section" + (i + 1)));
         }
-        PlanTable plan = source.lesson() == null ? null : new PlanTables(source).upright(bag, options.version());
+        PlanTable plan = source.lesson() == null ? null : new PlanTableWriter(source).upright(bag, options.version());
         if (plan != null) {
-            bookmarks.add(new SheetHead.Bookmark("Timed plan", "timed"));
+            bookmarks.add(new PrintHead.Bookmark("Timed plan", "timed"));
         }
-        SheetHead head = SheetHead.of(source, "Tutor's checklist: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
+        PrintHead head = PrintHead.of(source, "Tutor's checklist: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), bookmarks);
-        return new ChecklistSheet(head, summary(source), sections, plan);
+        return new ChecklistContent(head, summary(source), sections, plan);
     }
 
     private static String summary(PrintSource source) {

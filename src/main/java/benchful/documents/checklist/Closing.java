@@ -9,17 +9,17 @@ import java.util.stream.Collectors;
 final class Closing {
     private Closing() {}
 
-    static ChecklistSheet.Section section(PrintSource source, ToolNeeds tools) {
-        List<ChecklistSheet.Item> items = new ArrayList<>();
-        items.add(ChecklistSheet.Item.of("Each piece goes home with its handout; say how to wear it and what still hardens."));
+    static ChecklistContent.Section section(PrintSource source, ToolNeeds tools) {
+        List<ChecklistContent.Item> items = new ArrayList<>();
+        items.add(ChecklistContent.Item.of("Each piece goes home with its handout; say how to wear it and what still hardens."));
         String counted = tools.all().stream().filter(need -> need.laidOut() > 0).map(need -> need.laidOut() + " " + need.tool()).collect(Collectors.joining(", "));
         if (!counted.isEmpty()) {
-            items.add(ChecklistSheet.Item.noted("Tools counted back.", counted));
+            items.add(ChecklistContent.Item.noted("Tools counted back.", counted));
         }
-        items.add(ChecklistSheet.Item.of("Materials left, broken and short written on the review sheet."));
+        items.add(ChecklistContent.Item.of("Materials left, broken and short written on the review sheet."));
         items.addAll(SafetyItems.disposal(source));
-        items.add(ChecklistSheet.Item.of("Floor and benches swept, lamps and appliances off and unplugged, windows shut, taps closed."));
-        items.add(ChecklistSheet.Item.of("Everybody has left: the register says so. Register put away or destroyed."));
-        return new ChecklistSheet.Section("Closing", "", items);
+        items.add(ChecklistContent.Item.of("Floor and benches swept, lamps and appliances off and unplugged, windows shut, taps closed."));
+        items.add(ChecklistContent.Item.of("Everybody has left: the register says so. Register put away or destroyed."));
+        return new ChecklistContent.Section("Closing", "", items);
     }
 }

@@ -16,32 +16,32 @@ import java.util.Map;
 final class During {
     private During() {}
 
-    static ChecklistSheet.Section section(PrintSource source) {
+    static ChecklistContent.Section section(PrintSource source) {
         List<Timed> timed = new ArrayList<>();
         Map<String, Integer> numbers = StepNumbers.of(source.lesson());
         source.lesson().blocks().forEach(block -> add(source, timed, block, numbers.get(block.step())));
         source.plan().breaks().forEach(pause -> timed.add(pause(source, pause)));
         timed.sort(Comparator.comparing(Timed::at));
-        List<ChecklistSheet.Item> items = new ArrayList<>();
-        items.add(ChecklistSheet.Item.of("Write on the review sheet when each step really ends."));
+        List<ChecklistContent.Item> items = new ArrayList<>();
+        items.add(ChecklistContent.Item.of("Write on the review sheet when each step really ends."));
         timed.forEach(entry -> items.add(entry.item()));
-        items.add(ChecklistSheet.Item.of("Every quarter of an hour: is anybody waiting for me or for a tool, tired, or stuck?"));
-        return new ChecklistSheet.Section("During the class", "", items);
+        items.add(ChecklistContent.Item.of("Every quarter of an hour: is anybody waiting for me or for a tool, tired, or stuck?"));
+        return new ChecklistContent.Section("During the class", "", items);
     }
 
-    private record Timed(LocalDateTime at, ChecklistSheet.Item item) {}
+    private record Timed(LocalDateTime at, ChecklistContent.Item item) {}
 
     private static void add(PrintSource source, List<Timed> timed, Block block, int number) {
         String at = at(source, block.start());
         if (block.lane() == Lane.WAIT || block.lane() == Lane.EQUIPMENT) {
-            timed.add(new Timed(block.start(), new ChecklistSheet.Item(at, "step %d begins: %s; ready %s.".formatted(number, block.title(), Formats.clockAfter(block.end(), block.start())), "")));
+            timed.add(new Timed(block.start(), new ChecklistContent.Item(at, "step %d begins: %s; ready %s.".formatted(number, block.title(), Formats.clockAfter(block.end(), block.start())), "")));
         } else if (block.lane() == Lane.HOME) {
-            timed.add(new Timed(block.start(), new ChecklistSheet.Item(at, "step %d, %s, goes on at home: say until %s.".formatted(number, block.title(), Formats.words(block.end())), "")));
+            timed.add(new Timed(block.start(), new ChecklistContent.Item(at, "step %d, %s, goes on at home: say until %s.".formatted(number, block.title(), Formats.words(block.end())), "")));
         }
     }
 
     private static Timed pause(PrintSource source, Break pause) {
-        return new Timed(pause.start(), new ChecklistSheet.Item(at(source, pause.start()), "%s until %s.".formatted(pause.title(), Formats.clock(pause.end())), ""));
+        return new Timed(pause.start(), new ChecklistContent.Item(at(source, pause.start()), "%s until %s.".formatted(pause.title(), Formats.clock(pause.end())), ""));
     }
 
     /** With the day where there is more than one. */

@@ -8,7 +8,7 @@ import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.parts.PrintedSigns;
 import benchful.plans.StepNumbers;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import benchful.projects.pictures.Picture;
 import benchful.web.Formats;
@@ -28,7 +28,7 @@ final class HandoutSteps {
     private static final int CAUTIONS_BESIDE_A_STEP = 2;
 
     private final PrintSource source;
-    private final ProjectSheet project;
+    private final ProjectSpec project;
     private final LessonPlan lesson;
     private final PictureBag bag;
     private final PrintedSigns signs;
@@ -47,8 +47,8 @@ final class HandoutSteps {
         this.numbers = StepNumbers.of(lesson);
     }
 
-    List<HandoutSheet.Step> all() {
-        List<HandoutSheet.Step> steps = new ArrayList<>();
+    List<HandoutContent.Step> all() {
+        List<HandoutContent.Step> steps = new ArrayList<>();
         numbers.forEach((id, number) -> project.step(id).map(step -> step(step, number)).ifPresent(steps::add));
         return steps;
     }
@@ -60,10 +60,10 @@ final class HandoutSteps {
                 .toList();
     }
 
-    private HandoutSheet.Step step(Step step, int number) {
+    private HandoutContent.Step step(Step step, int number) {
         List<Block> blocks = lesson.blocksOf(step.id());
         String link = step.link() == null ? "" : step.link();
-        return new HandoutSheet.Step(number, step.title(), Formats.word(step.kind()), time(step, blocks), leave(step), meanwhile(step, blocks),
+        return new HandoutContent.Step(number, step.title(), Formats.word(step.kind()), time(step, blocks), leave(step), meanwhile(step, blocks),
                 Markdown.markdown(text(step)), cautions(step), picture(step, number), seen(step, number), link,
                 link.isEmpty() ? null : bag.code("link-" + number, link));
     }
@@ -106,18 +106,18 @@ final class HandoutSteps {
     }
 
     /** What to do is said where a hazard is first met; after that its name is enough. */
-    private List<HandoutSheet.Caution> cautions(Step step) {
+    private List<HandoutContent.Caution> cautions(Step step) {
         return new HazardUse(source.file()).ofStep(step).stream().map(source::hazard).flatMap(Optional::stream)
-                .map(hazard -> new HandoutSheet.Caution(hazard.name(), saidBefore.add(hazard.id())
+                .map(hazard -> new HandoutContent.Caution(hazard.name(), saidBefore.add(hazard.id())
                         ? hazard.cautions().stream().limit(CAUTIONS_BESIDE_A_STEP).toList() : List.of(), signs.of(hazard)))
                 .toList();
     }
 
     /** A picture is printed beside the first step that needs it; "cover" is on the first page already. */
-    private HandoutSheet.Figure picture(Step step, int number) {
+    private HandoutContent.Figure picture(Step step, int number) {
         Picture picture = step.picture() == null || step.picture().equals("cover") ? null : source.pictures().get(step.picture());
         return picture == null || drawnAt.putIfAbsent(picture.name(), number) != null ? null
-                : new HandoutSheet.Figure(bag.picture(picture), picture.alt() == null ? step.title() : picture.alt());
+                : new HandoutContent.Figure(bag.picture(picture), picture.alt() == null ? step.title() : picture.alt());
     }
 
     private String seen(Step step, int number) {

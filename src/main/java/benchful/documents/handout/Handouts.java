@@ -10,15 +10,15 @@ import benchful.documents.paper.Version;
 import benchful.documents.parts.Amounts;
 import benchful.documents.parts.HazardUse;
 import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintHead;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.parts.PrintedSigns;
-import benchful.documents.parts.SheetHead;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
 import benchful.plans.materials.sizes.SizedPiece;
 import benchful.plans.pictures.StrandPicture;
 import benchful.projects.Measure;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Tool;
 import benchful.projects.pictures.Picture;
 import benchful.web.Formats;
@@ -34,7 +34,7 @@ public final class Handouts {
 
     private final PrintSource source;
     private final PrintOptions options;
-    private final ProjectSheet project;
+    private final ProjectSpec project;
     private final Amounts amounts;
 
     public Handouts(PrintSource source, PrintOptions options) {
@@ -45,13 +45,13 @@ public final class Handouts {
     }
 
     /** @param reader whom it is for */
-    public HandoutSheet sheet(Reader reader, PictureBag bag) {
+    public HandoutContent sheet(Reader reader, PictureBag bag) {
         MaterialsPlan.SizeTaken size = size(reader.size());
         PrintedSigns signs = new PrintedSigns(bag);
         HandoutSteps steps = new HandoutSteps(source, bag, signs, reader.leftHanded());
-        List<HandoutSheet.FullSize> strands = strands(size.piece(), bag);
+        List<HandoutContent.FullSize> strands = strands(size.piece(), bag);
         String address = options.address() == null ? "" : options.address() + reader.address();
-        return new HandoutSheet(
+        return new HandoutContent(
                 head(reader, !strands.isEmpty()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
                 Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), lines(reader.kit()), lines(reader.bench()), tools(), steps.all(), strands,
                 cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
@@ -82,18 +82,18 @@ public final class Handouts {
         return source.meetings().isEmpty() ? source.title() : source.title() + ", " + source.meetings();
     }
 
-    private SheetHead head(Reader reader, boolean strands) {
-        List<SheetHead.Bookmark> bookmarks = new ArrayList<>();
-        bookmarks.add(new SheetHead.Bookmark(project.name(), "top"));
-        bookmarks.add(new SheetHead.Bookmark("What you have", "kit"));
-        bookmarks.add(new SheetHead.Bookmark("Step by step", "steps"));
+    private PrintHead head(Reader reader, boolean strands) {
+        List<PrintHead.Bookmark> bookmarks = new ArrayList<>();
+        bookmarks.add(new PrintHead.Bookmark(project.name(), "top"));
+        bookmarks.add(new PrintHead.Bookmark("What you have", "kit"));
+        bookmarks.add(new PrintHead.Bookmark("Step by step", "steps"));
         if (strands) {
-            bookmarks.add(new SheetHead.Bookmark("At full size", "strand"));
+            bookmarks.add(new PrintHead.Bookmark("At full size", "strand"));
         }
-        bookmarks.add(new SheetHead.Bookmark("Keep safe", "safety"));
-        bookmarks.add(new SheetHead.Bookmark("At home", "home"));
+        bookmarks.add(new PrintHead.Bookmark("Keep safe", "safety"));
+        bookmarks.add(new PrintHead.Bookmark("At home", "home"));
         String title = "%s: handout, size %s%s".formatted(project.name(), reader.size(), reader.forWhom().isEmpty() ? "" : ", " + reader.forWhom());
-        return SheetHead.of(source, title, Stylesheet.of(options.paper(), reader.version()), options.paper(), reader.version(), bookmarks);
+        return PrintHead.of(source, title, Stylesheet.of(options.paper(), reader.version()), options.paper(), reader.version(), bookmarks);
     }
 
     private MaterialsPlan.SizeTaken size(String name) {
@@ -101,44 +101,44 @@ public final class Handouts {
                 .orElseThrow(() -> new IllegalArgumentException("Nobody in this class makes the size “%s”.".formatted(name)));
     }
 
-    private List<HandoutSheet.Fact> facts(SizedPiece piece) {
-        List<HandoutSheet.Fact> facts = new ArrayList<>();
+    private List<HandoutContent.Fact> facts(SizedPiece piece) {
+        List<HandoutContent.Fact> facts = new ArrayList<>();
         for (Measure measure : project.measures()) {
             Quantity value = piece.values().get(measure.name());
             if (value != null) {
-                facts.add(new HandoutSheet.Fact(measure.label(), amounts.asWritten(value)));
+                facts.add(new HandoutContent.Fact(measure.label(), amounts.asWritten(value)));
             }
         }
         for (Strand strand : piece.strands().values()) {
-            facts.add(new HandoutSheet.Fact("Comes out at", amounts.words(strand.length())));
-            facts.add(new HandoutSheet.Fact("Beads", String.valueOf(strand.beads().size())));
+            facts.add(new HandoutContent.Fact("Comes out at", amounts.words(strand.length())));
+            facts.add(new HandoutContent.Fact("Beads", String.valueOf(strand.beads().size())));
             if (strand.knots() > 0) {
-                facts.add(new HandoutSheet.Fact("Knots", String.valueOf(strand.knots())));
+                facts.add(new HandoutContent.Fact("Knots", String.valueOf(strand.knots())));
             }
         }
         return facts;
     }
 
-    private HandoutSheet.Figure cover(PictureBag bag) {
+    private HandoutContent.Figure cover(PictureBag bag) {
         Picture cover = source.pictures().get("cover");
-        return cover == null ? null : new HandoutSheet.Figure(bag.picture(cover), words(cover.alt(), project.name()));
+        return cover == null ? null : new HandoutContent.Figure(bag.picture(cover), words(cover.alt(), project.name()));
     }
 
-    private List<HandoutSheet.KitLine> lines(List<Kit.Content> contents) {
+    private List<HandoutContent.KitLine> lines(List<Kit.Content> contents) {
         return contents.stream().map(this::line).toList();
     }
 
-    private HandoutSheet.KitLine line(Kit.Content content) {
+    private HandoutContent.KitLine line(Kit.Content content) {
         String chosen = content.detail() != null ? content.detail() : content.open() == null ? "" : "your choice of " + content.open();
-        return new HandoutSheet.KitLine(amounts.words(content), content.material(), chosen);
+        return new HandoutContent.KitLine(amounts.words(content), content.material(), chosen);
     }
 
     private List<String> tools() {
         return project.tools().stream().map(Tool::name).toList();
     }
 
-    private List<HandoutSheet.FullSize> strands(SizedPiece piece, PictureBag bag) {
-        List<HandoutSheet.FullSize> all = new ArrayList<>();
+    private List<HandoutContent.FullSize> strands(SizedPiece piece, PictureBag bag) {
+        List<HandoutContent.FullSize> all = new ArrayList<>();
         for (Map.Entry<String, Strand> entry : piece.strands().entrySet()) {
             StrandPicture picture = new StrandPicture(entry.getValue(), options.paper().width() - 32, options.paper() == Paper.LETTER);
             List<StrandPicture.Row> rows = picture.rows();
@@ -149,22 +149,22 @@ public final class Handouts {
         return all;
     }
 
-    private HandoutSheet.FullSize fullSize(String name, Strand strand, StrandPicture picture, List<StrandPicture.Row> rows, PictureBag bag) {
-        List<HandoutSheet.FullRow> figures = new ArrayList<>();
+    private HandoutContent.FullSize fullSize(String name, Strand strand, StrandPicture picture, List<StrandPicture.Row> rows, PictureBag bag) {
+        List<HandoutContent.FullRow> figures = new ArrayList<>();
         for (StrandPicture.Row row : rows) {
             String drawing = bag.drawing("strand-%s-%d".formatted(name, figures.size()), row.svg());
-            figures.add(new HandoutSheet.FullRow(drawing, Millimetres.words(picture.width()), Millimetres.words(row.height()), row.words()));
+            figures.add(new HandoutContent.FullRow(drawing, Millimetres.words(picture.width()), Millimetres.words(row.height()), row.words()));
         }
-        List<HandoutSheet.Legend> legend = new ArrayList<>();
+        List<HandoutContent.Legend> legend = new ArrayList<>();
         for (String kind : picture.kinds()) {
-            legend.add(new HandoutSheet.Legend(bag.drawing("bead-%s-%d".formatted(name, legend.size()), picture.sample(kind)), strand.counts().get(kind) + " " + kind));
+            legend.add(new HandoutContent.Legend(bag.drawing("bead-%s-%d".formatted(name, legend.size()), picture.sample(kind)), strand.counts().get(kind) + " " + kind));
         }
-        return new HandoutSheet.FullSize(Formats.number(java.math.BigDecimal.valueOf(strand.beads().size()), 0) + " beads", strand.knots() > 0, figures, legend);
+        return new HandoutContent.FullSize(Formats.number(java.math.BigDecimal.valueOf(strand.beads().size()), 0) + " beads", strand.knots() > 0, figures, legend);
     }
 
-    private List<HandoutSheet.Caution> cautions(PrintedSigns signs) {
+    private List<HandoutContent.Caution> cautions(PrintedSigns signs) {
         return new HazardUse(source.file()).all().stream().map(source::hazard).flatMap(Optional::stream)
-                .map(hazard -> new HandoutSheet.Caution(hazard.name(), hazard.cautions().stream().limit(3).toList(), signs.of(hazard)))
+                .map(hazard -> new HandoutContent.Caution(hazard.name(), hazard.cautions().stream().limit(3).toList(), signs.of(hazard)))
                 .toList();
     }
 

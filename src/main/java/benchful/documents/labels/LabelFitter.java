@@ -1,6 +1,6 @@
 package benchful.documents.labels;
 
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.pdf.Glyphs;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +33,7 @@ final class LabelFitter {
      * @param sheet its labels' size is what is fitted into
      * @param signs how many the contents of any kit call for, at most; those that find no room are left to the words
      */
-    LabelFitter(LabelSheet sheet, boolean codes, int signs) {
+    LabelFitter(LabelStock sheet, boolean codes, int signs) {
         this.width = sheet.width();
         this.height = sheet.height();
         this.edge = sheet.height() < 30 ? 1.8 : 2.5;

@@ -4,7 +4,7 @@ import benchful.core.needs.Take;
 import benchful.documents.handout.Readers;
 import benchful.documents.paper.LabelKind;
 import benchful.documents.paper.LabelSetting;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Millimetres;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Stylesheet;
@@ -13,9 +13,9 @@ import benchful.documents.parts.Amounts;
 import benchful.documents.parts.HazardNote;
 import benchful.documents.parts.HazardUse;
 import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintHead;
 import benchful.documents.parts.PrintSource;
-import benchful.documents.parts.SheetHead;
-import benchful.hazards.HazardSheet;
+import benchful.hazards.HazardSpec;
 import benchful.hazards.Signs;
 import benchful.plans.materials.kits.Kit;
 import java.util.ArrayList;
@@ -50,16 +50,16 @@ public final class Labels {
     }
 
     /** @param bundle from 0 */
-    public LabelsSheet bundle(int bundle, PictureBag bag) {
-        LabelSheet sheet = setting.sheet();
-        List<LabelsSheet.Page> pages = new ArrayList<>();
+    public LabelsContent bundle(int bundle, PictureBag bag) {
+        LabelStock sheet = setting.sheet();
+        List<LabelsContent.Page> pages = new ArrayList<>();
         for (int page = bundle * SHEETS_IN_A_BUNDLE; page < end(bundle); page++) {
             int first = page * sheet.perPage();
-            List<LabelsSheet.Label> labels = IntStream.range(Math.max(first, skipped()), Math.min(first + sheet.perPage(), end()))
+            List<LabelsContent.Label> labels = IntStream.range(Math.max(first, skipped()), Math.min(first + sheet.perPage(), end()))
                     .mapToObj(position -> label(position, bag)).toList();
-            pages.add(new LabelsSheet.Page("Sheet " + (page + 1), labels));
+            pages.add(new LabelsContent.Page("Sheet " + (page + 1), labels));
         }
-        return new LabelsSheet(head(), Millimetres.words(sheet.paper().width()), Millimetres.words(sheet.paper().height() - 0.2), pages);
+        return new LabelsContent(head(), Millimetres.words(sheet.paper().width()), Millimetres.words(sheet.paper().height() - 0.2), pages);
     }
 
     /** "Sheets 7 to 12". */
@@ -115,50 +115,50 @@ public final class Labels {
     }
 
     /** The signs that are drawn, of all that a kit holds, each once. */
-    private List<HazardSheet.Sign> signs(Kit kit) {
+    private List<HazardSpec.Sign> signs(Kit kit) {
         return hazards(kit).flatMap(hazard -> hazard.signs().stream()).distinct().filter(sign -> Signs.svg(sign.code()).isPresent()).toList();
     }
 
-    private List<LabelsSheet.Sign> placed(List<HazardSheet.Sign> signs, PictureBag bag) {
+    private List<LabelsContent.Sign> placed(List<HazardSpec.Sign> signs, PictureBag bag) {
         return IntStream.range(0, Math.min(signs.size(), fitter.signs())).mapToObj(i -> {
             LabelFitter.Place place = fitter.sign(i);
             String picture = bag.stampedSign(signs.get(i).code(), Signs.svg(signs.get(i).code()).orElseThrow());
-            return new LabelsSheet.Sign(picture, signs.get(i).code() + " " + signs.get(i).name(), Millimetres.words(place.left()), Millimetres.words(place.top()), Millimetres.words(place.size()));
+            return new LabelsContent.Sign(picture, signs.get(i).code() + " " + signs.get(i).name(), Millimetres.words(place.left()), Millimetres.words(place.top()), Millimetres.words(place.size()));
         }).toList();
     }
 
-    private SheetHead head() {
+    private PrintHead head() {
         String title = setting.kind().title() + ": " + source.title();
-        return SheetHead.of(source, title, Stylesheet.bare(setting.sheet().paper()), setting.sheet().paper(), Version.NORMAL, List.of());
+        return PrintHead.of(source, title, Stylesheet.bare(setting.sheet().paper()), setting.sheet().paper(), Version.NORMAL, List.of());
     }
 
-    private LabelsSheet.Label label(int position, PictureBag bag) {
+    private LabelsContent.Label label(int position, PictureBag bag) {
         if (test()) {
             return outline(position);
         }
         Kit kit = kits.get(position - skipped());
         List<LabelFitter.Text> texts = setting.kind() == LabelKind.SEATS ? fitter.fit(seat(kit)) : fitter.fit(label(kit));
-        List<HazardSheet.Sign> signs = setting.kind() == LabelKind.SEATS ? List.of() : signs(kit);
+        List<HazardSpec.Sign> signs = setting.kind() == LabelKind.SEATS ? List.of() : signs(kit);
         String address = address(kit);
         String code = fitter.code() == 0 ? null : bag.code("kit-" + kit.number(), address);
         return placed(position % setting.sheet().perPage(), texts.stream().map(Labels::text).toList(), code, address, placed(signs, bag), false);
     }
 
     /** An outline with its position in it, to hold behind a sheet against the light. */
-    private LabelsSheet.Label outline(int position) {
+    private LabelsContent.Label outline(int position) {
         List<String> lines = position == 0 ? List.of("1", setting.sheet().title(), "Hold this page behind a label sheet", "against the light.")
                 : List.of(String.valueOf(position + 1));
-        return placed(position, List.of(new LabelsSheet.Text(false, "8", "10", lines)), null, "", List.of(), true);
+        return placed(position, List.of(new LabelsContent.Text(false, "8", "10", lines)), null, "", List.of(), true);
     }
 
-    private LabelsSheet.Label placed(int position, List<LabelsSheet.Text> texts, String code, String address, List<LabelsSheet.Sign> signs, boolean outline) {
-        LabelSheet sheet = setting.sheet();
-        return new LabelsSheet.Label(Millimetres.words(sheet.x(position) + setting.right()), Millimetres.words(sheet.y(position) + setting.down()),
+    private LabelsContent.Label placed(int position, List<LabelsContent.Text> texts, String code, String address, List<LabelsContent.Sign> signs, boolean outline) {
+        LabelStock sheet = setting.sheet();
+        return new LabelsContent.Label(Millimetres.words(sheet.x(position) + setting.right()), Millimetres.words(sheet.y(position) + setting.down()),
                 Millimetres.words(sheet.width()), Millimetres.words(sheet.height()), Millimetres.words(fitter.edge()), texts, code,
                 Millimetres.words(fitter.code()), address, signs, outline);
     }
 
-    private static LabelsSheet.Text text(LabelFitter.Text text) {
-        return new LabelsSheet.Text(text.bold(), Millimetres.words(text.size()), Millimetres.words(text.leading()), text.lines());
+    private static LabelsContent.Text text(LabelFitter.Text text) {
+        return new LabelsContent.Text(text.bold(), Millimetres.words(text.size()), Millimetres.words(text.leading()), text.lines());
     }
 }

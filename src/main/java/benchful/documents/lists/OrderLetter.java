@@ -7,7 +7,7 @@ import benchful.documents.paper.Paper;
 import benchful.documents.paper.Stylesheet;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.Amounts;
-import benchful.documents.parts.SheetHead;
+import benchful.documents.parts.PrintHead;
 import benchful.orders.OrderLine;
 import benchful.orders.PurchaseOrder;
 import benchful.web.Formats;
@@ -22,7 +22,7 @@ import java.util.List;
  * @param by      the day by which all must be there; empty where there is none
  * @param note    to the supplier; may be empty
  */
-public record OrderLetter(SheetHead head, String title, String when, String contact, String by, String note, List<Line> lines, String goods,
+public record OrderLetter(PrintHead head, String title, String when, String contact, String by, String note, List<Line> lines, String goods,
         String delivery, String vat, String total) {
 
     public record Line(String packs, String material, String by, String price, String net, String vat) {}
@@ -32,8 +32,8 @@ public record OrderLetter(SheetHead head, String title, String when, String cont
         Totals totals = order.totals();
         String title = "Order %d to %s".formatted(order.id(), order.supplier());
         String when = order.sentOn() == null ? "Draft of " + Formats.words(order.writtenOn()) : "Sent " + Formats.words(order.sentOn());
-        SheetHead head = new SheetHead(title, when, title, "", Stylesheet.of(paper, Version.NORMAL),
-                Version.NORMAL.slug() + " " + paper.slug(), List.of(new SheetHead.Bookmark(title, "order")));
+        PrintHead head = new PrintHead(title, when, title, "", Stylesheet.of(paper, Version.NORMAL),
+                Version.NORMAL.slug() + " " + paper.slug(), List.of(new PrintHead.Bookmark(title, "order")));
         return new OrderLetter(head, title, when, contact(order.seller()), day(order.neededBy()), order.note() == null ? "" : order.note(),
                 order.lines().stream().map(line -> line(line, amounts)).toList(), Formats.words(totals.goods()),
                 Formats.words(totals.delivery()), Formats.words(totals.vat()), Formats.words(totals.total()));
@@ -45,7 +45,7 @@ public record OrderLetter(SheetHead head, String title, String when, String cont
     }
 
     private static String contact(Supplier seller) {
-        return seller == null || seller.toSheet().contact() == null ? "" : seller.toSheet().contact();
+        return seller == null || seller.toSpec().contact() == null ? "" : seller.toSpec().contact();
     }
 
     private static String day(LocalDate day) {

@@ -1,6 +1,6 @@
 package benchful.documents.lists;
 
-import benchful.documents.handout.HandoutSheet;
+import benchful.documents.handout.HandoutContent;
 import java.util.List;
 
 /**
@@ -11,7 +11,7 @@ import java.util.List;
  * @param narrow whether kind and tools stand below a step's title, as in large print, instead of in columns
  * @param ahead what is done before the class; may be empty
  */
-public record PlanTable(List<HandoutSheet.Figure> pictures, String verdict, boolean narrow, List<Day> days, List<Ahead> ahead) {
+public record PlanTable(List<HandoutContent.Figure> pictures, String verdict, boolean narrow, List<Day> days, List<Ahead> ahead) {
 
     /**
      * The rows of one day.

@@ -7,7 +7,7 @@ package benchful.documents.paper;
  * @param right how far all labels are moved right, against a printer that pulls paper in askew [mm]
  * @param down how far they are moved down [mm]
  */
-public record LabelSetting(LabelSheet sheet, int start, double right, double down, LabelKind kind) {
+public record LabelSetting(LabelStock sheet, int start, double right, double down, LabelKind kind) {
     private static final double FARTHEST = 10;
 
     public LabelSetting {
@@ -19,7 +19,7 @@ public record LabelSetting(LabelSheet sheet, int start, double right, double dow
         }
     }
 
-    public static LabelSetting of(LabelSheet sheet) {
+    public static LabelSetting of(LabelStock sheet) {
         return new LabelSetting(sheet, 1, 0, 0, LabelKind.KITS);
     }
 }

@@ -1,6 +1,6 @@
 package benchful.documents.parts;
 
-import benchful.hazards.HazardSheet;
+import benchful.hazards.HazardSpec;
 import java.util.List;
 
 /**
@@ -16,7 +16,7 @@ import java.util.List;
  * @param disposal where leftovers go; may be empty
  */
 public record HazardNote(String id, String name, String harm, List<String> cautions, List<String> firstResponse, List<String> gear,
-        String ventilation, List<HazardSheet.Sign> signs, String disposal) {
+        String ventilation, List<HazardSpec.Sign> signs, String disposal) {
     public HazardNote {
         cautions = List.copyOf(cautions);
         firstResponse = List.copyOf(firstResponse);

@@ -1,6 +1,6 @@
 package benchful.documents.parts;
 
-import benchful.hazards.HazardSheet;
+import benchful.hazards.HazardSpec;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -11,13 +11,13 @@ import java.util.stream.Stream;
 public final class HazardNotes {
     private HazardNotes() {}
 
-    public static Map<String, HazardNote> of(Collection<HazardSheet> hazards) {
+    public static Map<String, HazardNote> of(Collection<HazardSpec> hazards) {
         Map<String, HazardNote> notes = new LinkedHashMap<>();
         hazards.forEach(h -> notes.put(h.id(), note(h)));
         return notes;
     }
 
-    private static HazardNote note(HazardSheet h) {
+    private static HazardNote note(HazardSpec h) {
         return new HazardNote(h.id(), h.name(), text(h.harm()), h.cautions(), h.firstResponse(), h.protectiveGear(),
                 h.ventilation() == null ? "" : h.ventilation().name().toLowerCase(Locale.ROOT),
                 Stream.concat(h.signs().stream(), h.pictograms().stream()).toList(), text(h.disposal()));

@@ -1,9 +1,9 @@
 package benchful.documents.parts;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.Picks;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 /** Which hazards a class meets, and where: in its materials, its tools and its steps. */
 public final class HazardUse {
     private final ClassFile file;
-    private final ProjectSheet project;
+    private final ProjectSpec project;
 
     public HazardUse(ClassFile file) {
         this.file = file;
@@ -32,7 +32,7 @@ public final class HazardUse {
     /** Of these materials, as ids: what a label warns of. */
     public List<String> ofMaterials(Collection<String> names) {
         return file.materials().stream().filter(material -> names.contains(material.name()))
-                .map(MaterialSheet::hazards).flatMap(List::stream).distinct().toList();
+                .map(MaterialSpec::hazards).flatMap(List::stream).distinct().toList();
     }
 
     /** All that the class meets: first those of the steps in their order, then tools, materials and the project's own. */

@@ -1,6 +1,6 @@
 package benchful.documents.parts;
 
-import benchful.hazards.HazardSheet;
+import benchful.hazards.HazardSpec;
 import benchful.hazards.Signs;
 
 /** Puts the signs that hazards call for on paper. */
@@ -16,7 +16,7 @@ public final class PrintedSigns {
         return new Signage(hazard.signs().stream().map(this::sign).toList());
     }
 
-    private Signage.Sign sign(HazardSheet.Sign sign) {
+    private Signage.Sign sign(HazardSpec.Sign sign) {
         return new Signage.Sign(Signs.svg(sign.code()).map(svg -> bag.sign(sign.code(), svg)).orElse(null), sign.code(), sign.name());
     }
 }

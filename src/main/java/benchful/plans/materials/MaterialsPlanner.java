@@ -5,7 +5,7 @@ import benchful.core.Fault;
 import benchful.core.buying.Bought;
 import benchful.core.buying.ShoppingList;
 import benchful.core.quantity.Sentence;
-import benchful.plans.materials.cutting.Wants;
+import benchful.plans.materials.cutting.ShoppingPlanner;
 import benchful.plans.materials.kits.ClassNeeds;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -36,7 +36,7 @@ public final class MaterialsPlanner {
         Requirements required = needs.apply(file);
         List<Fault> faults = new ArrayList<>(required.faults());
         List<Sentence> warnings = new ArrayList<>(required.warnings());
-        Wants wants = new Wants(file.catalogue(), file.setup().currency(), faults, warnings);
+        ShoppingPlanner wants = new ShoppingPlanner(file.catalogue(), file.setup().currency(), faults, warnings);
         ShoppingList list = wants.buy(required.needs().values(), material -> file.arriveBy(), today);
         List<MaterialsPlan.MaterialPlan> materials = materials(required, wants, list);
         materials.stream().filter(MaterialsPlan.MaterialPlan::mixed).forEach(material -> warnings.add(Sentence.of(
@@ -46,7 +46,7 @@ public final class MaterialsPlanner {
                 list.orders(), list.orderBy(), list.total(), list.bound(), list.proof(), warnings, faults);
     }
 
-    private static List<MaterialsPlan.MaterialPlan> materials(Requirements required, Wants wants, ShoppingList list) {
+    private static List<MaterialsPlan.MaterialPlan> materials(Requirements required, ShoppingPlanner wants, ShoppingList list) {
         Map<String, Bought> bought = list.materials().stream().collect(Collectors.toMap(Bought::material, Function.identity()));
         return required.needs().values().stream().map(need -> new MaterialsPlan.MaterialPlan(need.material(), need.total().unit(), need,
                 ClassNeeds.chosen(need.material(), required.kits()), wants.cutting(need.material()), wants.sheets(need.material()), bought.get(need.material()))).toList();

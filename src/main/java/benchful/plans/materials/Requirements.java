@@ -1,21 +1,21 @@
 package benchful.plans.materials;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.classes.ClassFile;
 import benchful.core.Fault;
 import benchful.core.needs.Need;
 import benchful.core.needs.Take;
 import benchful.core.quantity.Sentence;
-import benchful.plans.materials.cutting.Wants;
+import benchful.plans.materials.cutting.ShoppingPlanner;
 import benchful.plans.materials.kits.ClassNeeds;
-import benchful.plans.materials.kits.Fitting;
 import benchful.plans.materials.kits.Kit;
-import benchful.plans.materials.kits.KitPacker;
+import benchful.plans.materials.kits.KitFiller;
 import benchful.plans.materials.kits.Seat;
 import benchful.plans.materials.kits.Seating;
+import benchful.plans.materials.kits.SubstituteCheck;
 import benchful.plans.materials.sizes.PieceSizer;
 import benchful.plans.materials.sizes.SizedPiece;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -49,19 +49,19 @@ public record Requirements(
 
     /** @param cut the materials that are cut to length, here or for another class that is bought for together */
     public static Requirements of(ClassFile file, Set<String> cut) {
-        Map<String, MaterialSheet> catalogue = Wants.byName(file.materials());
+        Map<String, MaterialSpec> catalogue = ShoppingPlanner.byName(file.materials());
         Seating seating = new Seating(file.project(), file.setup());
         List<Fault> faults = new ArrayList<>(seating.faults());
         Map<String, SizedPiece> pieces = pieces(file.project(), seating.seats(), catalogue, faults);
-        Fitting fitting = new Fitting(file.project(), pieces.values(), catalogue, faults);
+        SubstituteCheck fitting = new SubstituteCheck(file.project(), pieces.values(), catalogue, faults);
         List<Seat> seats = seating.seats().stream().map(s -> s.of(fitting.picks(s.picks()))).toList();
         List<Seat.Pick> common = fitting.picks(seating.common());
-        KitPacker packer = new KitPacker(file.project(), pieces, catalogue);
+        KitFiller packer = new KitFiller(file.project(), pieces, catalogue);
         ClassNeeds needs = new ClassNeeds(file.project(), file.setup().level(), pieces, catalogue, cut);
         return new Requirements(sizes(seats, pieces), packer.pack(seats), packer.bench(seats, common), needs(needs, seats, common, faults), faults, seating.warnings());
     }
 
-    private static Map<String, SizedPiece> pieces(ProjectSheet project, List<Seat> seats, Map<String, MaterialSheet> catalogue, List<Fault> faults) {
+    private static Map<String, SizedPiece> pieces(ProjectSpec project, List<Seat> seats, Map<String, MaterialSpec> catalogue, List<Fault> faults) {
         Map<String, SizedPiece> pieces = new LinkedHashMap<>();
         for (Size size : project.sizes()) {
             if (seats.stream().anyMatch(seat -> seat.size().equals(size.name()))) {

@@ -1,6 +1,6 @@
 package benchful.plans.materials;
 
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.core.Fault;
 import benchful.core.buying.Bought;
@@ -12,7 +12,7 @@ import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
-import benchful.plans.materials.cutting.Wants;
+import benchful.plans.materials.cutting.ShoppingPlanner;
 import benchful.plans.materials.kits.ClassNeeds;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -65,7 +65,7 @@ public final class TermPlanner {
         Map<String, List<PartNeed>> parts = parts();
         Map<String, Need> needs = new LinkedHashMap<>();
         parts.forEach((material, list) -> together(material, list, needs));
-        Wants wants = new Wants(request.catalogue(), currency(), faults, warnings);
+        ShoppingPlanner wants = new ShoppingPlanner(request.catalogue(), currency(), faults, warnings);
         ShoppingList list = wants.buy(needs.values(), material -> arriveBy(parts.get(material)), today);
         Map<String, Bought> bought = list.materials().stream().collect(Collectors.toMap(Bought::material, Function.identity()));
         List<TermPlan.TermMaterial> materials = needs.values().stream().map(need -> new TermPlan.TermMaterial(need.material(), need,
@@ -124,7 +124,7 @@ public final class TermPlanner {
         if (today == null) {
             return List.of();
         }
-        Map<String, LeadTime> leads = request.catalogue().suppliers().stream().collect(Collectors.toMap(SupplierSheet::name, SupplierSheet::lead, (a, b) -> a));
+        Map<String, LeadTime> leads = request.catalogue().suppliers().stream().collect(Collectors.toMap(SupplierSpec::name, SupplierSpec::lead, (a, b) -> a));
         List<TermPlan.Late> late = new ArrayList<>();
         for (SupplierOrder order : list.orders()) {
             LocalDate arrives = leads.get(order.supplier()).arrives(today);

@@ -1,6 +1,6 @@
 package benchful.plans.materials;
 
-import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.CatalogueSpec;
 import benchful.classes.ClassFile;
 import java.time.LocalDate;
 import java.util.List;
@@ -11,7 +11,7 @@ import java.util.Objects;
  *
  * @param catalogue all materials with what is on hand for these parts, and those who sell them
  */
-public record TermRequest(List<Part> parts, CatalogueSheet catalogue) {
+public record TermRequest(List<Part> parts, CatalogueSpec catalogue) {
     public TermRequest {
         parts = List.copyOf(parts);
         Objects.requireNonNull(catalogue, "catalogue");

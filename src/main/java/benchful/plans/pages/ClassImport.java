@@ -1,7 +1,7 @@
 package benchful.plans.pages;
 
 import benchful.catalogue.Material;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Supplier;
 import benchful.classes.ChoiceRules;
 import benchful.classes.ClassFile;
@@ -40,7 +40,7 @@ class ClassImport {
         if (file.setup().meetings().isEmpty()) {
             faults.add(new Fault("/class/meetings", "Give the class at least one meeting."));
         }
-        Project.byName(file.project().name()).ifPresent(here -> SetupRules.check(file.setup(), here.toSheet()).forEach(fault -> faults.add(new Fault(
+        Project.byName(file.project().name()).ifPresent(here -> SetupRules.check(file.setup(), here.toSpec()).forEach(fault -> faults.add(new Fault(
                 "/class" + fault.pointer(), "With the project of this name that is here: " + fault.detail()))));
         for (int i = 0; i < file.materials().size(); i++) {
             faults.addAll(unsold(file, i));
@@ -52,7 +52,7 @@ class ClassImport {
 
     private static List<Fault> unsold(ClassFile file, int material) {
         List<String> sellers = Stream.concat(file.suppliers().stream().map(s -> s.name()), Supplier.all().stream().map(Supplier::name)).toList();
-        MaterialSheet sheet = file.materials().get(material);
+        MaterialSpec sheet = file.materials().get(material);
         List<Fault> faults = new ArrayList<>();
         for (int offer = 0; offer < sheet.offers().size(); offer++) {
             String seller = sheet.offers().get(offer).supplier();

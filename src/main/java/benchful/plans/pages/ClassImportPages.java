@@ -2,11 +2,11 @@ package benchful.plans.pages;
 
 import benchful.classes.ClassFile;
 import benchful.core.Fault;
-import benchful.plans.ClassFiles;
+import benchful.plans.ClassFileReader;
 import benchful.web.Pages;
 import benchful.web.forms.FileFault;
 import benchful.web.forms.SentForm;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -24,10 +24,10 @@ import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
 @Path("/classes/imports")
 @Produces(MediaType.TEXT_HTML)
 class ClassImportPages {
-    private final ClassFiles files;
+    private final ClassFileReader files;
     private final ClassImport imports;
 
-    ClassImportPages(ClassFiles files, ClassImport imports) {
+    ClassImportPages(ClassFileReader files, ClassImport imports) {
         this.files = files;
         this.imports = imports;
     }
@@ -52,11 +52,11 @@ class ClassImportPages {
         if (!form.files().containsKey("file")) {
             return faulty(FileFault.of("Choose a file first."));
         }
-        SheetReader.Reading<ClassFile> reading = files.read(form.files().get("file").content());
-        if (reading instanceof SheetReader.Faulty<ClassFile> f) {
+        SpecReader.Reading<ClassFile> reading = files.read(form.files().get("file").content());
+        if (reading instanceof SpecReader.Faulty<ClassFile> f) {
             return faulty(FileFault.of(f));
         }
-        ClassFile file = ((SheetReader.Read<ClassFile>) reading).sheet();
+        ClassFile file = ((SpecReader.Read<ClassFile>) reading).sheet();
         List<Fault> faults = imports.faults(file);
         return faults.isEmpty() ? Pages.seeOther("/classes/" + imports.store(file)) : faulty(FileFault.of(faults));
     }

@@ -4,7 +4,7 @@ import benchful.classes.ClassSetup;
 import benchful.classes.SetupTarget;
 import benchful.core.Fault;
 import benchful.plans.whatif.WhatIf;
-import benchful.web.forms.SheetPost;
+import benchful.web.forms.SpecPost;
 import java.util.List;
 
 /**
@@ -12,7 +12,7 @@ import java.util.List;
  *
  * @param undo what takes it back
  */
-record KeptChange(SetupTarget target, WhatIf undo) implements SheetPost.Target<ClassSetup> {
+record KeptChange(SetupTarget target, WhatIf undo) implements SpecPost.Target<ClassSetup> {
     @Override
     public long version() {
         return target.version();

@@ -3,7 +3,7 @@ package benchful.plans.pages;
 import benchful.classes.ClassFile;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.advice.Progress;
-import benchful.plans.ClassFiles;
+import benchful.plans.ClassFileReader;
 import benchful.plans.ClassPlan;
 import benchful.plans.ClassPlanner;
 import benchful.plans.whatif.ClassAdvisor;
@@ -11,7 +11,7 @@ import benchful.web.Pages;
 import benchful.web.Trouble;
 import benchful.web.door.Costly;
 import benchful.web.forms.Problem;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import benchful.web.tasks.Asker;
 import benchful.web.tasks.Tried;
 import benchful.web.tasks.Workroom;
@@ -60,9 +60,9 @@ public class PlanApi {
     private final ClassPlanner planner;
     private final LessonPlanner lessons;
     private final Workroom room;
-    private final ClassFiles files;
+    private final ClassFileReader files;
 
-    PlanApi(ClassPlanner planner, LessonPlanner lessons, Workroom room, ClassFiles files) {
+    PlanApi(ClassPlanner planner, LessonPlanner lessons, Workroom room, ClassFileReader files) {
         this.room = room;
         this.planner = planner;
         this.lessons = lessons;
@@ -89,9 +89,9 @@ public class PlanApi {
             byte[] file,
             @Parameter(description = "Whether to try out what would help the class to end on time; takes seconds longer.")
                     @QueryParam("suggestions") @DefaultValue("true") boolean suggestions) {
-        SheetReader.Reading<ClassFile> reading = files.read(file);
-        return reading instanceof SheetReader.Read<ClassFile> good ? answer(good.sheet(), suggestions)
-                : Problem.faulty((SheetReader.Faulty<ClassFile>) reading);
+        SpecReader.Reading<ClassFile> reading = files.read(file);
+        return reading instanceof SpecReader.Read<ClassFile> good ? answer(good.sheet(), suggestions)
+                : Problem.faulty((SpecReader.Faulty<ClassFile>) reading);
     }
 
     private Response answer(ClassFile file, boolean suggestions) {

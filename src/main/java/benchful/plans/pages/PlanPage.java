@@ -14,9 +14,9 @@ import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
 import benchful.plans.pictures.PlanPicture;
 import benchful.plans.whatif.WhatIf;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.web.Formats;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,9 +31,9 @@ import java.util.stream.Collectors;
  * @param kept the change that was just kept and can be taken back; null where there is none
  */
 @TemplateData
-public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, SheetForm form, Trial tried, Trial kept) {
+public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, SpecForm form, Trial tried, Trial kept) {
 
-    public ProjectSheet project() {
+    public ProjectSpec project() {
         return file.project();
     }
 

@@ -7,19 +7,19 @@ import benchful.classes.ClassSetup;
 import benchful.classes.CraftClass;
 import benchful.classes.SetupRules;
 import benchful.classes.SetupTarget;
-import benchful.plans.ClassFiles;
+import benchful.plans.ClassFileReader;
 import benchful.plans.ClassPlan;
 import benchful.plans.stored.PlanService;
-import benchful.plans.whatif.AdviceErrands;
+import benchful.plans.whatif.AdviceTasks;
 import benchful.plans.whatif.WhatIf;
 import benchful.stock.StockLedger;
 import benchful.web.Formats;
 import benchful.web.Pages;
 import benchful.web.forms.Difference;
 import benchful.web.forms.FormTree;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetPost;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -45,12 +45,12 @@ import java.util.Optional;
 @Produces(MediaType.TEXT_HTML)
 class PlanPages {
     private final PlanService plans;
-    private final ClassFiles files;
+    private final ClassFileReader files;
     private final StockLedger ledger;
-    private final AdviceErrands advice;
+    private final AdviceTasks advice;
     private final Removals removals;
 
-    PlanPages(PlanService plans, ClassFiles files, StockLedger ledger, AdviceErrands advice, Removals removals) {
+    PlanPages(PlanService plans, ClassFileReader files, StockLedger ledger, AdviceTasks advice, Removals removals) {
         this.plans = plans;
         this.files = files;
         this.ledger = ledger;
@@ -85,8 +85,8 @@ class PlanPages {
     public Response attempt(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
         Bench bench = new Bench(plans.craftClass(id).orElseThrow(NotFoundException::new));
         WhatIf whatIf = WhatIf.typed(typed, bench.stored);
-        if (bench.reading(whatIf) instanceof SheetReader.Faulty<ClassSetup> faulty) {
-            return Pages.faulty(bench.page(SheetForm.faulty(faulty.tree(), faulty.faults(), bench.craftClass.version()), null));
+        if (bench.reading(whatIf) instanceof SpecReader.Faulty<ClassSetup> faulty) {
+            return Pages.faulty(bench.page(SpecForm.faulty(faulty.tree(), faulty.faults(), bench.craftClass.version()), null));
         }
         return Pages.seeOther("/classes/" + id + (whatIf.fields().isEmpty() ? "" : "?tried=" + whatIf.inAddress()));
     }
@@ -111,7 +111,7 @@ class PlanPages {
         Bench bench = new Bench(existing(id));
         WhatIf undo = WhatIf.typed(typed, bench.stored).reversed(bench.stored);
         SetupTarget target = new SetupTarget(bench.craftClass, bench.craftClass.venue());
-        return new SheetPost<>(bench.reader, form -> bench.page(form, null)).changed(typed, new KeptChange(target, undo));
+        return new SpecPost<>(bench.reader, form -> bench.page(form, null)).changed(typed, new KeptChange(target, undo));
     }
 
     /** What it had reserved is released while the ledger still knows for which class that was. */
@@ -134,25 +134,25 @@ class PlanPages {
     /** One class on its page. */
     private final class Bench {
         private final CraftClass craftClass;
-        private final SheetReader<ClassSetup> reader;
+        private final SpecReader<ClassSetup> reader;
         private final JsonNode stored;
 
         Bench(CraftClass craftClass) {
             this.craftClass = craftClass;
-            this.reader = SetupRules.reader(craftClass.project().toSheet());
+            this.reader = SetupRules.reader(craftClass.project().toSpec());
             this.stored = reader.written(craftClass.setup());
         }
 
-        SheetReader.Reading<ClassSetup> reading(WhatIf whatIf) {
+        SpecReader.Reading<ClassSetup> reading(WhatIf whatIf) {
             return reader.tree(whatIf.over(new FormTree(reader.schema()), stored));
         }
 
-        SheetForm form() {
-            return SheetForm.of(stored, craftClass.version());
+        SpecForm form() {
+            return SpecForm.of(stored, craftClass.version());
         }
 
         /** @param kept the change that can be taken back; null where there is none */
-        TemplateInstance page(SheetForm form, Trial kept) {
+        TemplateInstance page(SpecForm form, Trial kept) {
             ClassFile file = plans.file(craftClass);
             advice.keepOnlyFor(craftClass, file);
             return Templates.show(new PlanPage(craftClass, file, plan(file), form, null, kept));
@@ -160,15 +160,15 @@ class PlanPages {
 
         /** What can't be tried any more is told in the form. */
         TemplateInstance trial(WhatIf whatIf) {
-            SheetReader.Reading<ClassSetup> reading = reading(whatIf);
-            if (reading instanceof SheetReader.Faulty<ClassSetup> faulty) {
-                return page(SheetForm.faulty(faulty.tree(), faulty.faults(), craftClass.version()), null);
+            SpecReader.Reading<ClassSetup> reading = reading(whatIf);
+            if (reading instanceof SpecReader.Faulty<ClassSetup> faulty) {
+                return page(SpecForm.faulty(faulty.tree(), faulty.faults(), craftClass.version()), null);
             }
-            ClassSetup setup = ((SheetReader.Read<ClassSetup>) reading).sheet();
+            ClassSetup setup = ((SpecReader.Read<ClassSetup>) reading).sheet();
             List<Difference> changes = Difference.between(stored, reader.written(setup));
             ClassFile file = plans.file(craftClass).with(setup);
             return changes.isEmpty() ? page(form(), null) : Templates.show(new PlanPage(craftClass, file, plan(file),
-                    SheetForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null));
+                    SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null));
         }
 
         Trial kept(WhatIf undo) {

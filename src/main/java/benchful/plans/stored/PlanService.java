@@ -1,6 +1,6 @@
 package benchful.plans.stored;
 
-import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.CatalogueSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.classes.Picks;
@@ -10,12 +10,12 @@ import benchful.core.lesson.Lane;
 import benchful.hazards.HazardLibrary;
 import benchful.plans.ClassPlan;
 import benchful.plans.ClassPlanner;
-import benchful.plans.HazardUses;
+import benchful.plans.HazardIndex;
 import benchful.plans.Remembered;
 import benchful.plans.SafetyAdvice;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.Requirements;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -30,13 +30,13 @@ import java.util.function.Supplier;
 /** Gathers what a stored class is planned from, plans it, and keeps the plan that was used. */
 @ApplicationScoped
 public class PlanService {
-    private final Shelf shelf;
+    private final AvailableStock shelf;
     private final ClassPlanner planner;
     private final Remembered remembered;
     private final HazardLibrary hazards;
     private final Clock clock;
 
-    PlanService(Shelf shelf, ClassPlanner planner, Remembered remembered, HazardLibrary hazards, Clock clock) {
+    PlanService(AvailableStock shelf, ClassPlanner planner, Remembered remembered, HazardLibrary hazards, Clock clock) {
         this.shelf = shelf;
         this.planner = planner;
         this.remembered = remembered;
@@ -47,9 +47,9 @@ public class PlanService {
     /** The class with its project (pictures named, not carried), venue and the catalogue's part, as one file. */
     @Transactional
     public ClassFile file(CraftClass craftClass) {
-        ProjectSheet project = craftClass.project().toSheet();
-        CatalogueSheet sheets = shelf.sheetsFor(craftClass.id(), Picks.names(project, craftClass.setup()));
-        return new ClassFile(project, craftClass.setup(), craftClass.venue() == null ? null : craftClass.venue().toSheet(),
+        ProjectSpec project = craftClass.project().toSpec();
+        CatalogueSpec sheets = shelf.sheetsFor(craftClass.id(), Picks.names(project, craftClass.setup()));
+        return new ClassFile(project, craftClass.setup(), craftClass.venue() == null ? null : craftClass.venue().toSpec(),
                 sheets.materials(), sheets.suppliers());
     }
 
@@ -73,7 +73,7 @@ public class PlanService {
     /** With what the hazard library has to say about the class. */
     public ClassPlan plan(ClassFile file) {
         ClassPlan plan = planner.plan(file, LocalDate.now(clock));
-        return plan.withAdvice(SafetyAdvice.of(file, plan.lesson(), hazards.find(HazardUses.of(file).ids())));
+        return plan.withAdvice(SafetyAdvice.of(file, plan.lesson(), hazards.find(HazardIndex.of(file).ids())));
     }
 
     /** What the class takes, before stock and suppliers are asked. */

@@ -1,13 +1,13 @@
 package benchful.plans.stored;
 
-import benchful.catalogue.CatalogueSheet;
+import benchful.catalogue.CatalogueSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.classes.Picks;
 import benchful.plans.Remembered;
 import benchful.plans.materials.TermPlan;
 import benchful.plans.materials.TermRequest;
-import benchful.plans.materials.cutting.Wants;
+import benchful.plans.materials.cutting.ShoppingPlanner;
 import benchful.plans.materials.kits.ClassNeeds;
 import benchful.web.Trouble;
 import benchful.web.Unusable;
@@ -29,12 +29,12 @@ import java.util.stream.Collectors;
 /** Gathers what stored classes and other kits are bought for together, and plans it. What can't be planned is left out and named. */
 @ApplicationScoped
 public class TermService {
-    private final Shelf shelf;
+    private final AvailableStock shelf;
     private final ClassTroubles troubles;
     private final Remembered remembered;
     private final Clock clock;
 
-    TermService(Shelf shelf, ClassTroubles troubles, Remembered remembered, Clock clock) {
+    TermService(AvailableStock shelf, ClassTroubles troubles, Remembered remembered, Clock clock) {
         this.shelf = shelf;
         this.remembered = remembered;
         this.troubles = troubles;
@@ -64,13 +64,13 @@ public class TermService {
             return Picks.names(part.file().project(), part.file().setup());
         }
 
-        Asking with(CatalogueSheet catalogue) {
+        Asking with(CatalogueSpec catalogue) {
             return new Asking(classId, new TermRequest.Part(part.title(), new ClassFile(part.file().project(), part.file().setup(), null,
                     catalogue.materials(), catalogue.suppliers())), trouble);
         }
 
         boolean fails(Unusable at) {
-            return materials().stream().map(Wants::words).anyMatch(at.what()::equals);
+            return materials().stream().map(ShoppingPlanner::words).anyMatch(at.what()::equals);
         }
     }
 
@@ -80,7 +80,7 @@ public class TermService {
      * @param question what decides the plan
      * @param leftOut  what can't even be read
      */
-    public record Gathered(List<Asking> asking, Shelf.Sheets sheets, TermRequest question, List<Trouble> leftOut) {
+    public record Gathered(List<Asking> asking, AvailableStock.Sheets sheets, TermRequest question, List<Trouble> leftOut) {
         public int size() {
             return asking.size();
         }
@@ -93,7 +93,7 @@ public class TermService {
          */
         public Optional<ClassFile> file(CraftClass c) {
             return asking.stream().filter(a -> Objects.equals(a.classId(), c.id())).findFirst()
-                    .map(a -> a.with(sheets.of(c.id(), a.materials())).part().file().in(c.venue() == null ? null : c.venue().toSheet()));
+                    .map(a -> a.with(sheets.of(c.id(), a.materials())).part().file().in(c.venue() == null ? null : c.venue().toSpec()));
         }
     }
 
@@ -108,7 +108,7 @@ public class TermService {
         List<Asking> all = new ArrayList<>();
         classes.forEach(c -> sort(troubles.tried(c.line(), () -> asking(c)), all, leftOut));
         others.forEach(part -> all.add(new Asking(null, part, failure -> Trouble.of(part.title(), List.of(), failure))));
-        Shelf.Sheets sheets = shelf.sheets(all.stream().flatMap(a -> a.materials().stream()).distinct().toList(), classes.stream().map(CraftClass::id).toList());
+        AvailableStock.Sheets sheets = shelf.sheets(all.stream().flatMap(a -> a.materials().stream()).distinct().toList(), classes.stream().map(CraftClass::id).toList());
         return new Gathered(all, sheets, new TermRequest(all.stream().map(Asking::part).toList(), sheets.all()), leftOut);
     }
 
@@ -127,7 +127,7 @@ public class TermService {
     }
 
     private Asking asking(CraftClass c) {
-        ClassFile file = new ClassFile(c.project().toSheet(), c.setup(), null, List.of(), List.of());
+        ClassFile file = new ClassFile(c.project().toSpec(), c.setup(), null, List.of(), List.of());
         return new Asking(c.id(), new TermRequest.Part("“%s”".formatted(c.title()), file), failure -> ClassTroubles.trouble(c.line(), failure));
     }
 
@@ -151,7 +151,7 @@ public class TermService {
     }
 
     /** Where buying itself fails at a material, whoever takes that is left out, and the others are bought for. */
-    private Together bought(List<Asking> asking, CatalogueSheet catalogue, List<Trouble> leftOut) {
+    private Together bought(List<Asking> asking, CatalogueSpec catalogue, List<Trouble> leftOut) {
         try {
             return new Together(remembered.term(new TermRequest(asking.stream().map(Asking::part).toList(), catalogue), LocalDate.now(clock)), leftOut);
         } catch (Unusable at) {

@@ -13,7 +13,7 @@ import benchful.core.lesson.advice.Progress;
 import benchful.core.lesson.advice.Suggestion;
 import benchful.plans.ClassPlanner;
 import benchful.web.forms.FormTree;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashMap;
 import java.util.List;
@@ -24,7 +24,7 @@ import java.util.Optional;
 public final class ClassAdvisor {
     private final LessonPlanner lessons;
     private final ClassFile file;
-    private final SheetReader<ClassSetup> reader;
+    private final SpecReader<ClassSetup> reader;
     private final FormTree tree;
     private final JsonNode setup;
 
@@ -55,7 +55,7 @@ public final class ClassAdvisor {
     }
 
     private Optional<ClassFile> changed(WhatIf whatIf) {
-        return reader.tree(whatIf.over(tree, setup)) instanceof SheetReader.Read<ClassSetup> read
+        return reader.tree(whatIf.over(tree, setup)) instanceof SpecReader.Read<ClassSetup> read
                 ? Optional.of(file.with(read.sheet())) : Optional.empty();
     }
 

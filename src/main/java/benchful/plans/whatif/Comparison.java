@@ -7,7 +7,7 @@ import benchful.core.lesson.risk.Risk;
 import benchful.plans.ClassPlan;
 import benchful.web.Formats;
 import benchful.web.forms.Difference;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -21,7 +21,7 @@ import java.util.function.Function;
  * @param form    for one more what-if
  */
 @TemplateData
-public record Comparison(CraftClass craftClass, List<Column> columns, SheetForm form) {
+public record Comparison(CraftClass craftClass, List<Column> columns, SpecForm form) {
     public Comparison {
         columns = List.copyOf(columns);
     }
@@ -71,7 +71,7 @@ public record Comparison(CraftClass craftClass, List<Column> columns, SheetForm 
     }
 
     public List<String> sizeNames() {
-        return craftClass.project().toSheet().sizes().stream().map(s -> s.name()).toList();
+        return craftClass.project().toSpec().sizes().stream().map(s -> s.name()).toList();
     }
 
     /** The what-ifs that stand beside the class already. */

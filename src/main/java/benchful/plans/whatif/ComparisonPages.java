@@ -12,8 +12,8 @@ import benchful.web.Pages;
 import benchful.web.door.Costly;
 import benchful.web.forms.Difference;
 import benchful.web.forms.FormTree;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
@@ -69,9 +69,9 @@ class ComparisonPages {
         Table table = new Table(existing(id));
         List<WhatIf> before = whatIfs(typed.getOrDefault("with", List.of()));
         WhatIf one = WhatIf.typed(typed, table.stored);
-        SheetReader.Reading<ClassSetup> reading = table.reading(one);
-        if (reading instanceof SheetReader.Faulty<ClassSetup> faulty) {
-            return Pages.faulty(table.page(before, SheetForm.faulty(faulty.tree(), faulty.faults(), table.craftClass.version())));
+        SpecReader.Reading<ClassSetup> reading = table.reading(one);
+        if (reading instanceof SpecReader.Faulty<ClassSetup> faulty) {
+            return Pages.faulty(table.page(before, SpecForm.faulty(faulty.tree(), faulty.faults(), table.craftClass.version())));
         }
         return Pages.seeOther("/classes/" + id + "/comparison?" + query(Stream.concat(before.stream(), Stream.of(one)).toList()));
     }
@@ -94,7 +94,7 @@ class ComparisonPages {
     private final class Table {
         private final CraftClass craftClass;
         private final ClassFile file;
-        private final SheetReader<ClassSetup> reader;
+        private final SpecReader<ClassSetup> reader;
         private final JsonNode stored;
 
         Table(CraftClass craftClass) {
@@ -104,7 +104,7 @@ class ComparisonPages {
             this.stored = reader.written(craftClass.setup());
         }
 
-        SheetReader.Reading<ClassSetup> reading(WhatIf whatIf) {
+        SpecReader.Reading<ClassSetup> reading(WhatIf whatIf) {
             return reader.tree(over(whatIf));
         }
 
@@ -113,19 +113,19 @@ class ComparisonPages {
         }
 
         /** @param form null for a fresh one */
-        TemplateInstance page(List<WhatIf> whatIfs, SheetForm form) {
+        TemplateInstance page(List<WhatIf> whatIfs, SpecForm form) {
             List<Comparison.Column> columns = new ArrayList<>();
             columns.add(column("As it is", null, List.of(), file));
             List<Fault> faults = new ArrayList<>();
             for (WhatIf whatIf : whatIfs) {
-                SheetReader.Reading<ClassSetup> reading = reading(whatIf);
-                if (reading instanceof SheetReader.Read<ClassSetup> read) {
+                SpecReader.Reading<ClassSetup> reading = reading(whatIf);
+                if (reading instanceof SpecReader.Read<ClassSetup> read) {
                     columns.add(column("What if " + columns.size(), whatIf, changes(read.sheet()), file.with(read.sheet())));
                 } else {
-                    faults.addAll(((SheetReader.Faulty<ClassSetup>) reading).faults());
+                    faults.addAll(((SpecReader.Faulty<ClassSetup>) reading).faults());
                 }
             }
-            SheetForm fresh = SheetForm.faulty(stored, faults, craftClass.version());
+            SpecForm fresh = SpecForm.faulty(stored, faults, craftClass.version());
             return Templates.comparison(new Comparison(craftClass, columns, form == null ? fresh : form));
         }
 

@@ -2,7 +2,7 @@ package benchful.plans.whatif;
 
 import benchful.core.lesson.advice.Change;
 import benchful.web.forms.FormTree;
-import benchful.web.forms.Pointers;
+import benchful.web.forms.JsonPointers;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -40,7 +40,7 @@ final class SetupChange {
         if (change instanceof Change.Helper) {
             put("/helpers", number("/helpers") + 1);
         } else if (change instanceof Change.MoreTools more) {
-            String tool = Pointers.below("/tools", more.tool());
+            String tool = JsonPointers.below("/tools", more.tool());
             put(tool, number(tool) + more.more());
         } else if (change instanceof Change.FewerStudents fewer) {
             fewer(fewer.fewer());
@@ -93,7 +93,7 @@ final class SetupChange {
         int mixed = 0;
         String most = null;
         for (Map.Entry<String, JsonNode> size : setup.path("sizes").properties()) {
-            String place = Pointers.below("/sizes", size.getKey());
+            String place = JsonPointers.below("/sizes", size.getKey());
             mixed += number(place);
             most = most == null || number(place) > number(most) ? place : most;
         }

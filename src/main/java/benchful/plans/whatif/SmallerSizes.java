@@ -5,9 +5,9 @@ import benchful.classes.ClassSetup;
 import benchful.plans.materials.kits.Seat;
 import benchful.plans.materials.kits.Seating;
 import benchful.plans.materials.sizes.PieceSizer;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
-import benchful.web.forms.Pointers;
+import benchful.web.forms.JsonPointers;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -18,7 +18,7 @@ import java.util.Map;
 public final class SmallerSizes {
     private static final int MOST_OFFERED = 3;
 
-    private final ProjectSheet project;
+    private final ProjectSpec project;
     private final ClassSetup setup;
     private final Seating seating;
     private final Map<String, BigDecimal> work = new LinkedHashMap<>();
@@ -55,9 +55,9 @@ public final class SmallerSizes {
         }
         List<String> others = seats.subList(known, seats.size()).stream().map(Seat::size).toList();
         if (others.stream().anyMatch(theirs -> isBigger(theirs, size))) {
-            setup.sizes().keySet().stream().filter(mixed -> isBigger(mixed, size)).forEach(mixed -> fields.put(Pointers.below("/sizes", mixed), ""));
+            setup.sizes().keySet().stream().filter(mixed -> isBigger(mixed, size)).forEach(mixed -> fields.put(JsonPointers.below("/sizes", mixed), ""));
             long moved = others.stream().filter(theirs -> theirs.equals(size) || isBigger(theirs, size)).count();
-            fields.put(Pointers.below("/sizes", size), String.valueOf(moved));
+            fields.put(JsonPointers.below("/sizes", size), String.valueOf(moved));
         }
         return new WhatIf(fields);
     }

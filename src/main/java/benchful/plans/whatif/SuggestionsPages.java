@@ -3,7 +3,7 @@ package benchful.plans.whatif;
 import benchful.classes.CraftClass;
 import benchful.plans.stored.PlanService;
 import benchful.web.door.Costly;
-import benchful.web.tasks.Errand;
+import benchful.web.tasks.BackgroundTask;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
@@ -24,9 +24,9 @@ class SuggestionsPages {
     private static final Duration AT_ONCE = Duration.ofMillis(1500);
 
     private final PlanService plans;
-    private final AdviceErrands advice;
+    private final AdviceTasks advice;
 
-    SuggestionsPages(PlanService plans, AdviceErrands advice) {
+    SuggestionsPages(PlanService plans, AdviceTasks advice) {
         this.plans = plans;
         this.advice = advice;
     }
@@ -45,7 +45,7 @@ class SuggestionsPages {
      * @param advice null while it is under way, and where the class can't be planned
      */
     @TemplateData
-    record SuggestionsPage(CraftClass craftClass, Errand<Optional<Suggestions>> underway, Suggestions advice) {
+    record SuggestionsPage(CraftClass craftClass, BackgroundTask<Optional<Suggestions>> underway, Suggestions advice) {
         public String back() {
             return "/classes/" + craftClass.id();
         }
@@ -60,8 +60,8 @@ class SuggestionsPages {
     @Costly
     public TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = plans.craftClass(id).orElseThrow(NotFoundException::new);
-        Errand<Optional<Suggestions>> errand = advice.of(craftClass, plans.file(craftClass));
-        Optional<Optional<Suggestions>> found = errand.result(AT_ONCE);
-        return Templates.suggestions(new SuggestionsPage(craftClass, found.isPresent() ? null : errand, found.flatMap(f -> f).orElse(null)));
+        BackgroundTask<Optional<Suggestions>> task = advice.of(craftClass, plans.file(craftClass));
+        Optional<Optional<Suggestions>> found = task.result(AT_ONCE);
+        return Templates.suggestions(new SuggestionsPage(craftClass, found.isPresent() ? null : task, found.flatMap(f -> f).orElse(null)));
     }
 }

@@ -1,12 +1,12 @@
 package benchful.projects.writing;
 
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.pictures.Picture;
 import benchful.projects.pictures.PictureFile;
-import benchful.web.forms.Faults;
-import benchful.web.forms.SheetReader.Faulty;
-import benchful.web.forms.SheetReader.Read;
-import benchful.web.forms.SheetReader.Reading;
+import benchful.web.forms.FaultCollector;
+import benchful.web.forms.SpecReader.Faulty;
+import benchful.web.forms.SpecReader.Read;
+import benchful.web.forms.SpecReader.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,12 +17,12 @@ final class PictureIntake {
     private PictureIntake() {}
 
     /** @param stored names under which pictures are stored already and may stand without content */
-    static Reading<ProjectSheet> fit(Reading<ProjectSheet> reading, Set<String> stored) {
-        return reading instanceof Read<ProjectSheet> read ? fit(read, stored) : reading;
+    static Reading<ProjectSpec> fit(Reading<ProjectSpec> reading, Set<String> stored) {
+        return reading instanceof Read<ProjectSpec> read ? fit(read, stored) : reading;
     }
 
-    private static Reading<ProjectSheet> fit(Read<ProjectSheet> read, Set<String> stored) {
-        Faults faults = new Faults();
+    private static Reading<ProjectSpec> fit(Read<ProjectSpec> read, Set<String> stored) {
+        FaultCollector faults = new FaultCollector();
         List<Picture> fit = new ArrayList<>();
         List<Picture> pictures = read.sheet().pictures();
         for (int i = 0; i < pictures.size(); i++) {
@@ -33,7 +33,7 @@ final class PictureIntake {
                 : new Faulty<>(faults.list(), read.tree(), Map.of());
     }
 
-    private static Picture fit(String at, Picture picture, Set<String> stored, Faults faults) {
+    private static Picture fit(String at, Picture picture, Set<String> stored, FaultCollector faults) {
         if (!picture.hasContent()) {
             faults.require(stored.contains(picture.name()), at, "Pick a file for the picture “%s”.", picture.name());
             return picture;

@@ -7,7 +7,7 @@ import benchful.projects.Sizing;
 import benchful.projects.SizingKind;
 import benchful.projects.SizingWords;
 import benchful.web.Formats;
-import benchful.web.forms.SheetForm;
+import benchful.web.forms.SpecForm;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.qute.TemplateData;
 import java.util.Arrays;
@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  * @param stored under which name each picture of the form is stored, by its name in the form
  */
 @TemplateData
-public record ProjectForm(SheetForm form, Long id, Map<String, String> stored, Choices choices) {
+public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Choices choices) {
 
     /**
      * What is there already and can be chosen by its first letters.

@@ -7,15 +7,15 @@ import benchful.core.Fault;
 import benchful.projects.Project;
 import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectKeeper;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.ProjectsPages;
 import benchful.projects.pictures.EarlierPicture;
 import benchful.web.Pages;
 import benchful.web.forms.SentForm;
-import benchful.web.forms.SheetForm;
-import benchful.web.forms.SheetReader.Faulty;
-import benchful.web.forms.SheetReader.Read;
-import benchful.web.forms.SheetReader.Reading;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecReader.Faulty;
+import benchful.web.forms.SpecReader.Read;
+import benchful.web.forms.SpecReader.Reading;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.CheckedTemplate;
@@ -63,7 +63,7 @@ class ProjectFormPages {
     @GET
     @Path("new")
     public TemplateInstance fresh() {
-        return page(ProjectForms.blank(), null, Map.of());
+        return page(ProjectFormFiller.blank(), null, Map.of());
     }
 
     @GET
@@ -82,14 +82,14 @@ class ProjectFormPages {
     @POST
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     public Response create(MultipartFormDataInput input) {
-        return save(null, ProjectForms.of(SentForm.of(input)));
+        return save(null, ProjectFormFiller.of(SentForm.of(input)));
     }
 
     @POST
     @Path("{id: \\d+}")
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     public Response update(@RestPath long id, MultipartFormDataInput input) {
-        return save(id, ProjectForms.of(SentForm.of(input)));
+        return save(id, ProjectFormFiller.of(SentForm.of(input)));
     }
 
     /** An earlier version comes back with the pictures it had. */
@@ -101,12 +101,12 @@ class ProjectFormPages {
         EarlierVersions.Wanted wanted = earlier.wanted("project", id, version, form);
         ObjectNode tree = wanted.version().sheet().deepCopy();
         tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
-        SheetForm shown = SheetForm.of(tree, project.version());
-        Reading<ProjectSheet> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), names(tree));
-        if (reading instanceof Faulty<ProjectSheet> f) {
-            return Pages.faulty(page(SheetForm.faulty(f.tree(), f.faults(), project.version()), id, stored(project)));
+        SpecForm shown = SpecForm.of(tree, project.version());
+        Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), names(tree));
+        if (reading instanceof Faulty<ProjectSpec> f) {
+            return Pages.faulty(page(SpecForm.faulty(f.tree(), f.faults(), project.version()), id, stored(project)));
         }
-        ProjectSheet sheet = withContents(((Read<ProjectSheet>) reading).sheet(), id, version);
+        ProjectSpec sheet = withContents(((Read<ProjectSpec>) reading).sheet(), id, version);
         return answer(id, shown, keeper.replace(id, wanted.fresh() ? project.version() : -1, sheet), stored(project));
     }
 
@@ -114,20 +114,20 @@ class ProjectFormPages {
         return StreamSupport.stream(sheet.path("pictures").spliterator(), false).map(p -> p.path("name").asText()).collect(Collectors.toSet());
     }
 
-    private static ProjectSheet withContents(ProjectSheet sheet, long id, long version) {
+    private static ProjectSpec withContents(ProjectSpec sheet, long id, long version) {
         return sheet.withPictures(sheet.pictures().stream().map(p -> EarlierPicture.content(id, p.name(), version).map(p::withContent).orElse(p)).toList());
     }
 
-    private Response save(Long id, ProjectForms forms) {
+    private Response save(Long id, ProjectFormFiller forms) {
         if (forms.rearranged()) {
             return Pages.again(page(forms.shown(), id, forms.stored()));
         }
-        Reading<ProjectSheet> reading = forms.read();
-        if (reading instanceof Faulty<ProjectSheet> f) {
-            return Pages.faulty(page(SheetForm.faulty(f.tree(), f.faults(), forms.version()), id, forms.stored()));
+        Reading<ProjectSpec> reading = forms.read();
+        if (reading instanceof Faulty<ProjectSpec> f) {
+            return Pages.faulty(page(SpecForm.faulty(f.tree(), f.faults(), forms.version()), id, forms.stored()));
         }
-        ProjectSheet sheet = ((Read<ProjectSheet>) reading).sheet();
-        return answer(id, SheetForm.of(reading.tree(), forms.version()), id == null
+        ProjectSpec sheet = ((Read<ProjectSpec>) reading).sheet();
+        return answer(id, SpecForm.of(reading.tree(), forms.version()), id == null
                 ? keeper.create(sheet)
                 : keeper.replace(id, forms.version(), forms.withRenamedPictures(id, sheet)), forms.stored());
     }
@@ -136,22 +136,22 @@ class ProjectFormPages {
      * @param typed what was to be stored
      * @param stored by its name in the form, the name under which a picture is stored
      */
-    private Response answer(Long id, SheetForm typed, ProjectKeeper.Outcome outcome, Map<String, String> stored) {
+    private Response answer(Long id, SpecForm typed, ProjectKeeper.Outcome outcome, Map<String, String> stored) {
         if (outcome instanceof ProjectKeeper.Kept kept) {
             return Pages.seeOther("/projects/" + kept.id());
         }
         if (outcome instanceof ProjectKeeper.NameTaken) {
             Fault taken = new Fault("/name", "There is another project of this name. Choose a name of its own.");
-            return Pages.faulty(page(SheetForm.faulty(typed.tree(), List.of(taken), typed.version()), id, stored));
+            return Pages.faulty(page(SpecForm.faulty(typed.tree(), List.of(taken), typed.version()), id, stored));
         }
         if (outcome instanceof ProjectKeeper.Changed c) {
-            SheetForm both = SheetForm.stale(typed.tree(), ProjectFiles.READER.written(c.theirs()), c.version());
+            SpecForm both = SpecForm.stale(typed.tree(), ProjectFiles.READER.written(c.theirs()), c.version());
             return Pages.stale(page(both, id, stored));
         }
         throw new NotFoundException();
     }
 
-    private TemplateInstance page(SheetForm form, Long id, Map<String, String> stored) {
+    private TemplateInstance page(SpecForm form, Long id, Map<String, String> stored) {
         return Templates.form(new ProjectForm(form, id, stored, choices()));
     }
 

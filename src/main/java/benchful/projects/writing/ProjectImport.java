@@ -2,11 +2,11 @@ package benchful.projects.writing;
 
 import benchful.projects.Project;
 import benchful.projects.ProjectFiles;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.pictures.Picture;
 import benchful.web.forms.Difference;
 import benchful.web.forms.FileFault;
-import benchful.web.forms.SheetReader.Faulty;
+import benchful.web.forms.SpecReader.Faulty;
 import io.quarkus.qute.TemplateData;
 import java.util.Base64;
 import java.util.List;
@@ -31,14 +31,14 @@ public record ProjectImport(List<FileFault> faults, Clash clash, String held) {
         return new ProjectImport(FileFault.of(sentence), null, null);
     }
 
-    static ProjectImport faulty(Faulty<ProjectSheet> reading) {
+    static ProjectImport faulty(Faulty<ProjectSpec> reading) {
         return new ProjectImport(FileFault.of(reading), null, null);
     }
 
-    static ProjectImport clash(Project stored, ProjectSheet sheet, byte[] file) {
+    static ProjectImport clash(Project stored, ProjectSpec sheet, byte[] file) {
         List<Picture> bare = sheet.pictures().stream().map(Picture::withoutContent).toList();
         List<Difference> differences = Difference.between(
-                ProjectFiles.READER.written(stored.toSheet()), ProjectFiles.READER.written(sheet.withPictures(bare)));
+                ProjectFiles.READER.written(stored.toSpec()), ProjectFiles.READER.written(sheet.withPictures(bare)));
         return new ProjectImport(List.of(), new Clash(stored.id(), stored.name(), stored.version(), differences),
                 Base64.getEncoder().encodeToString(file));
     }

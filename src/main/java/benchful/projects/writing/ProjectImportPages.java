@@ -4,12 +4,12 @@ import benchful.projects.Project;
 import benchful.projects.ProjectCopies;
 import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectKeeper;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.web.Pages;
 import benchful.web.forms.SentForm;
-import benchful.web.forms.SheetReader.Faulty;
-import benchful.web.forms.SheetReader.Read;
-import benchful.web.forms.SheetReader.Reading;
+import benchful.web.forms.SpecReader.Faulty;
+import benchful.web.forms.SpecReader.Read;
+import benchful.web.forms.SpecReader.Reading;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -69,11 +69,11 @@ class ProjectImportPages {
     }
 
     private Response read(byte[] file, SentForm form) {
-        Reading<ProjectSheet> reading = PictureIntake.fit(ProjectFiles.READER.file(file), Set.of());
-        if (reading instanceof Faulty<ProjectSheet> f) {
+        Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.file(file), Set.of());
+        if (reading instanceof Faulty<ProjectSpec> f) {
             return Pages.faulty(Templates.imports(ProjectImport.faulty(f)));
         }
-        ProjectSheet sheet = ((Read<ProjectSheet>) reading).sheet();
+        ProjectSpec sheet = ((Read<ProjectSpec>) reading).sheet();
         String decision = Optional.ofNullable(form.fields().getFirst("as")).orElse("");
         if (decision.equals("copy")) {
             return Pages.seeOther("/projects/" + copies.of(sheet));
@@ -87,7 +87,7 @@ class ProjectImportPages {
                 : undecided(clash.get(), sheet, file);
     }
 
-    private static Response answer(ProjectKeeper.Outcome outcome, ProjectSheet sheet, byte[] file) {
+    private static Response answer(ProjectKeeper.Outcome outcome, ProjectSpec sheet, byte[] file) {
         if (outcome instanceof ProjectKeeper.Kept kept) {
             return Pages.seeOther("/projects/" + kept.id());
         }
@@ -96,7 +96,7 @@ class ProjectImportPages {
                 .orElseGet(() -> Pages.faulty(Templates.imports(ProjectImport.faulty("The project was removed meanwhile. Pick the file again."))));
     }
 
-    private static Response undecided(Project other, ProjectSheet sheet, byte[] file) {
+    private static Response undecided(Project other, ProjectSpec sheet, byte[] file) {
         return Pages.stale(Templates.imports(ProjectImport.clash(other, sheet, file)));
     }
 }

@@ -3,7 +3,7 @@ package benchful.stock.lists;
 import benchful.catalogue.CatalogueRules;
 import benchful.catalogue.Material;
 import benchful.catalogue.MaterialRules;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.MaterialsPages;
 import benchful.catalogue.Offer;
 import benchful.catalogue.Supplier;
@@ -76,14 +76,14 @@ public final class PriceImport {
 
     private void merge(Material material, List<PriceRow> sound) {
         PriceMerge merge = new PriceMerge(material == null ? null : MaterialsPages.formSheet(material), sound);
-        MaterialSheet after = merge.after();
+        MaterialSpec after = merge.after();
         Map<Integer, List<String>> faults = faults(merge, after, material, sound.get(0).number());
         sound.forEach(r -> rows.add(row(r, merge, material, faults.getOrDefault(r.number(), List.of()))));
         writes.add(() -> write(material, after));
     }
 
     /** By number of the row that is at fault. */
-    private Map<Integer, List<String>> faults(PriceMerge merge, MaterialSheet after, Material material, int first) {
+    private Map<Integer, List<String>> faults(PriceMerge merge, MaterialSpec after, Material material, int first) {
         List<Fault> found = MaterialRules.faults(after);
         Map<Integer, List<String>> faults = new LinkedHashMap<>();
         for (Fault fault : found.isEmpty() ? rules.faults(after, material) : found) {
@@ -121,7 +121,7 @@ public final class PriceImport {
         return old.compareTo(row.price()) == 0 ? "" : "%s → %s".formatted(Formats.number(old, 4), price);
     }
 
-    private void write(Material material, MaterialSheet after) {
+    private void write(Material material, MaterialSpec after) {
         if (material == null) {
             Material.stored(after, PriceImport::supplier, false, today);
         } else {

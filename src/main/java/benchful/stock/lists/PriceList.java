@@ -1,6 +1,6 @@
 package benchful.stock.lists;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
 import benchful.web.tables.Table;
 import java.util.ArrayList;
@@ -11,9 +11,9 @@ import java.util.Optional;
 public final class PriceList {
     private PriceList() {}
 
-    public static Table of(List<MaterialSheet> materials) {
+    public static Table of(List<MaterialSpec> materials) {
         List<Table.Row> rows = new ArrayList<>();
-        for (MaterialSheet material : materials) {
+        for (MaterialSpec material : materials) {
             for (Offer offer : material.offers()) {
                 rows.add(PriceRow.written(rows.size() + 2, material, offer, 1, offer.price()));
                 offer.breaks().forEach(b -> rows.add(PriceRow.written(rows.size() + 2, material, offer, b.packs(), b.price())));

@@ -1,6 +1,6 @@
 package benchful.stock.lists;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
 import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
@@ -15,26 +15,26 @@ import java.util.Map;
  * prices for more packs where there are any; offers that are not listed stay.
  */
 final class PriceMerge {
-    private final MaterialSheet before;
+    private final MaterialSpec before;
     private final Map<String, List<PriceRow>> listed = new LinkedHashMap<>();
 
     /**
      * @param before the stored sheet; null for a material that is not in the catalogue yet
      * @param rows without faults, all of one material
      */
-    PriceMerge(MaterialSheet before, List<PriceRow> rows) {
+    PriceMerge(MaterialSpec before, List<PriceRow> rows) {
         this.before = before == null ? fresh(rows) : before;
         rows.forEach(r -> listed.computeIfAbsent(r.offerKey(), k -> new ArrayList<>()).add(r));
         listed.values().forEach(group -> group.sort(Comparator.comparingInt(PriceRow::fromPacks)));
     }
 
-    private static MaterialSheet fresh(List<PriceRow> rows) {
+    private static MaterialSpec fresh(List<PriceRow> rows) {
         PriceRow first = rows.get(0);
         Unit unit = first.unit() == null ? first.pack().unit() : first.unit();
-        return new MaterialSheet(first.material(), unit, null, null, null, null, null, null, null, null, null);
+        return new MaterialSpec(first.material(), unit, null, null, null, null, null, null, null, null, null);
     }
 
-    MaterialSheet after() {
+    MaterialSpec after() {
         List<Offer> offers = new ArrayList<>();
         Map<String, List<PriceRow>> left = new LinkedHashMap<>(listed);
         for (Offer offer : before.offers()) {
@@ -42,7 +42,7 @@ final class PriceMerge {
             offers.add(rows == null ? offer : merged(offer, rows));
         }
         left.values().forEach(rows -> offers.add(merged(null, rows)));
-        return new MaterialSheet(before.name(), before.unit(), before.waste(), before.confidence(), before.cutLoss(), before.unitMass(),
+        return new MaterialSpec(before.name(), before.unit(), before.waste(), before.confidence(), before.cutLoss(), before.unitMass(),
                 before.onHand(), before.minimum(), before.hazards(), offers, before.note());
     }
 

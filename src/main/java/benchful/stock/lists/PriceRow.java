@@ -1,6 +1,6 @@
 package benchful.stock.lists;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
@@ -40,7 +40,7 @@ record PriceRow(int number, String material, Unit unit, String supplier, Quantit
         return value == null && cells.faults().stream().noneMatch(f -> f.startsWith(column + ":")) ? cells.faulty(column, "this is missing.") : value;
     }
 
-    static Table.Row written(int number, MaterialSheet material, Offer offer, int fromPacks, BigDecimal price) {
+    static Table.Row written(int number, MaterialSpec material, Offer offer, int fromPacks, BigDecimal price) {
         Map<String, String> cells = new HashMap<>();
         cells.put("material", material.name());
         cells.put("unit", material.unit().symbol());

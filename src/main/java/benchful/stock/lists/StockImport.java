@@ -2,7 +2,7 @@ package benchful.stock.lists;
 
 import benchful.catalogue.Material;
 import benchful.catalogue.MaterialRules;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.core.Fault;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
@@ -67,15 +67,15 @@ final class StockImport {
     }
 
     private void plan(StockRow row, Material material) {
-        MaterialSheet sheet = material == null ? row.fresh() : withAmounts(material.toSheet(), row);
+        MaterialSpec sheet = material == null ? row.fresh() : withAmounts(material.toSpec(), row);
         List<String> faults = MaterialRules.faults(sheet).stream().map(Fault::detail).distinct().toList();
         rows.add(faults.isEmpty() ? ImportRow.of(row.number(), row.material(), change(row, material)) : ImportRow.faulty(row.number(), row.material(), faults));
         writes.add(() -> write(row, material));
     }
 
     /** The sheet with the row's amounts, for the rules to look at. */
-    private static MaterialSheet withAmounts(MaterialSheet s, StockRow row) {
-        return new MaterialSheet(s.name(), s.unit(), s.waste(), s.confidence(), s.cutLoss(), s.unitMass(), row.found(),
+    private static MaterialSpec withAmounts(MaterialSpec s, StockRow row) {
+        return new MaterialSpec(s.name(), s.unit(), s.waste(), s.confidence(), s.cutLoss(), s.unitMass(), row.found(),
                 row.minimum() == null ? s.minimum() : row.minimum(), s.hazards(), s.offers(), s.note());
     }
 

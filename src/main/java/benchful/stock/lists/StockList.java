@@ -13,7 +13,7 @@ final class StockList {
 
     static Table of(List<Material> materials) {
         List<Table.Row> rows = new ArrayList<>();
-        materials.forEach(m -> rows.add(StockRow.written(rows.size() + 2, m.toSheet(), atLeastNothing(m.onHand()))));
+        materials.forEach(m -> rows.add(StockRow.written(rows.size() + 2, m.toSpec(), atLeastNothing(m.onHand()))));
         return new Table(StockRow.COLUMNS, rows);
     }
 

@@ -1,6 +1,6 @@
 package benchful.stock.lists;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.web.tables.Table;
@@ -34,7 +34,7 @@ record StockRow(int number, String material, Unit unit, Quantity found, Quantity
         return new StockRow(row.number(), material, unit, found, minimum, cells.faults());
     }
 
-    static Table.Row written(int number, MaterialSheet material, Quantity onHand) {
+    static Table.Row written(int number, MaterialSpec material, Quantity onHand) {
         Map<String, String> cells = new HashMap<>();
         cells.put("material", material.name());
         cells.put("unit", material.unit().symbol());
@@ -48,8 +48,8 @@ record StockRow(int number, String material, Unit unit, Quantity found, Quantity
     }
 
     /** The sheet that a material which is not in the catalogue yet begins with. */
-    MaterialSheet fresh() {
+    MaterialSpec fresh() {
         Quantity any = found == null ? minimum : found;
-        return new MaterialSheet(material, unit == null ? any.unit() : unit, null, null, null, null, null, minimum, null, null, null);
+        return new MaterialSpec(material, unit == null ? any.unit() : unit, null, null, null, null, null, minimum, null, null, null);
     }
 }

@@ -1,7 +1,7 @@
 package benchful.web.door;
 
 import benchful.web.forms.Problem;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -65,7 +65,7 @@ record Refusal(int status, String title, String detail, int retryAfter) {
 
     private String json() {
         try {
-            return SheetFormat.json().writeValueAsString(problem().getEntity());
+            return SpecFormat.json().writeValueAsString(problem().getEntity());
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("Problem details are plain texts and numbers.", e);
         }

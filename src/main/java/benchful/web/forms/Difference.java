@@ -13,7 +13,7 @@ public record Difference(String pointer, String theirs, String mine) {
 
     /** In words. */
     public String place() {
-        return Pointers.words(pointer);
+        return JsonPointers.words(pointer);
     }
 
     /** In the order of the sheet; whole lists are compared place by place. */
@@ -26,7 +26,7 @@ public record Difference(String pointer, String theirs, String mine) {
     private static void collect(String at, JsonNode theirs, JsonNode mine, List<Difference> found) {
         if (theirs.isContainerNode() || mine.isContainerNode()) {
             for (String key : keys(theirs, mine)) {
-                collect(Pointers.below(at, key), below(theirs, key), below(mine, key), found);
+                collect(JsonPointers.below(at, key), below(theirs, key), below(mine, key), found);
             }
         } else if (!theirs.asText("").equals(mine.asText(""))) {
             found.add(new Difference(at, shown(theirs), shown(mine)));

@@ -18,7 +18,7 @@ public record FileFault(String detail, @JsonInclude String pointer, @JsonInclude
         return faults.stream().map(fault -> new FileFault(fault.detail(), fault.pointer(), 0)).toList();
     }
 
-    public static List<FileFault> of(SheetReader.Faulty<?> reading) {
+    public static List<FileFault> of(SpecReader.Faulty<?> reading) {
         return reading.faults().stream().map(fault -> new FileFault(fault.detail(), fault.pointer(), reading.line(fault.pointer()).orElse(0))).toList();
     }
 }

@@ -28,9 +28,9 @@ public final class FormTree {
     private static final Comparator<String> KEYS = Comparator.comparingInt(FormTree::rank).thenComparing(s -> s);
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private final SheetSchema schema;
+    private final SpecSchema schema;
 
-    public FormTree(SheetSchema schema) {
+    public FormTree(SpecSchema schema) {
         this.schema = schema;
     }
 
@@ -43,7 +43,7 @@ public final class FormTree {
     /** Each field that is a place of the sheet: the keys that lead there, and what was typed. */
     private static void fields(MultivaluedMap<String, String> form, BiConsumer<List<String>, String> taker) {
         form.forEach((name, values) -> {
-            List<String> path = Arrays.stream(name.split("/", -1)).skip(1).map(Pointers::unescaped).toList();
+            List<String> path = Arrays.stream(name.split("/", -1)).skip(1).map(JsonPointers::unescaped).toList();
             if (name.startsWith("/") && path.size() <= DEEPEST && !values.isEmpty()) {
                 taker.accept(path, values.get(0).replace("\r\n", "\n").strip());
             }
@@ -86,7 +86,7 @@ public final class FormTree {
             return;
         }
         String key = path.get(0);
-        String here = Pointers.below(at, key);
+        String here = JsonPointers.below(at, key);
         List<String> below = path.subList(1, path.size());
         if (under instanceof ArrayNode list) {
             layRow(list, here, key, below, value);
@@ -232,7 +232,7 @@ public final class FormTree {
         private JsonNode object(String pointer) {
             ObjectNode object = NODES.objectNode();
             below.forEach((key, branch) -> {
-                JsonNode value = branch.node(Pointers.below(pointer, key));
+                JsonNode value = branch.node(JsonPointers.below(pointer, key));
                 if (value != null) {
                     object.set(key, value);
                 }

@@ -11,6 +11,6 @@ class JsonAnswers {
     @Produces
     @Singleton
     ObjectMapper mapper() {
-        return SheetFormat.json();
+        return SpecFormat.json();
     }
 }

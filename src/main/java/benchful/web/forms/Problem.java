@@ -15,7 +15,7 @@ import java.util.List;
 public record Problem(String type, String title, int status, String detail, List<FileFault> errors) {
     public static final String MEDIA_TYPE = "application/problem+json";
 
-    public static Response faulty(SheetReader.Faulty<?> reading) {
+    public static Response faulty(SpecReader.Faulty<?> reading) {
         List<FileFault> faults = FileFault.of(reading);
         return response(new Problem(
                 "/schema/#faulty", "The input has faults", Pages.UNPROCESSABLE,

@@ -34,7 +34,7 @@ public final class Stored<T> {
 
     /** @param sheet the type of what was written */
     static Stored<?> written(String text, Type sheet) {
-        return new Stored<>(SheetFormat.json().constructType(sheet), text, null);
+        return new Stored<>(SpecFormat.json().constructType(sheet), text, null);
     }
 
     /**
@@ -61,7 +61,7 @@ public final class Stored<T> {
 
     private T value() throws JsonProcessingException {
         if (value == null) {
-            T read = SheetFormat.json().readValue(text, type);
+            T read = SpecFormat.json().readValue(text, type);
             if (read == null) {
                 throw new IllegalArgumentException("No sheet is stored.");
             }
@@ -73,10 +73,10 @@ public final class Stored<T> {
     /** What is written there, for a form in which it is mended; nothing where even that can't be read. */
     public ObjectNode tree() {
         try {
-            JsonNode tree = SheetFormat.json().readTree(text());
-            return tree instanceof ObjectNode sheet ? sheet : SheetFormat.json().createObjectNode();
+            JsonNode tree = SpecFormat.json().readTree(text());
+            return tree instanceof ObjectNode sheet ? sheet : SpecFormat.json().createObjectNode();
         } catch (JsonProcessingException e) {
-            return SheetFormat.json().createObjectNode();
+            return SpecFormat.json().createObjectNode();
         }
     }
 
@@ -88,7 +88,7 @@ public final class Stored<T> {
     /** As it is stored. */
     String text() {
         try {
-            return text == null ? SheetFormat.json().writeValueAsString(value) : text;
+            return text == null ? SpecFormat.json().writeValueAsString(value) : text;
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException(e);
         }

@@ -23,11 +23,11 @@ import java.util.Optional;
  */
 @ApplicationScoped
 class OnceOnly {
-    private final SentForms forms;
+    private final SentFormStore forms;
     private final Sending sending;
     private final TransactionManager transactions;
 
-    OnceOnly(SentForms forms, Sending sending, TransactionManager transactions) {
+    OnceOnly(SentFormStore forms, Sending sending, TransactionManager transactions) {
         this.forms = forms;
         this.sending = sending;
         this.transactions = transactions;

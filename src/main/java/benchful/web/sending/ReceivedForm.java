@@ -1,6 +1,6 @@
 package benchful.web.sending;
 
-import benchful.web.forms.Pointers;
+import benchful.web.forms.JsonPointers;
 import io.quarkus.qute.TemplateData;
 import java.io.IOException;
 import java.io.InputStream;
@@ -33,7 +33,7 @@ public record ReceivedForm(String address, boolean multipart, String key, List<F
         /** The field's name in words: "steps 4, title". */
         public String place() {
             String pointer = name.replaceFirst("^lines(?=/)", "");
-            return pointer.startsWith("/") ? Pointers.words(pointer) : name.replace('-', ' ');
+            return pointer.startsWith("/") ? JsonPointers.words(pointer) : name.replace('-', ' ');
         }
     }
 

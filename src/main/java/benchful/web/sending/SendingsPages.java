@@ -10,9 +10,9 @@ import java.sql.SQLException;
 /** Tells a page whose answer was lost on the way whether its form was saved all the same. */
 @Path("/sendings/{key: [A-Za-z0-9_-]{22}}")
 class SendingsPages {
-    private final SentForms forms;
+    private final SentFormStore forms;
 
-    SendingsPages(SentForms forms) {
+    SendingsPages(SentFormStore forms) {
         this.forms = forms;
     }
 

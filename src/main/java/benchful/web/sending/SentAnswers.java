@@ -16,11 +16,11 @@ public final class SentAnswers {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final int BETWEEN_LOOKS = 50;
 
-    private final SentForms forms;
+    private final SentFormStore forms;
     private final Sending sending;
     private final ResendPage resend;
 
-    SentAnswers(SentForms forms, Sending sending, ResendPage resend) {
+    SentAnswers(SentFormStore forms, Sending sending, ResendPage resend) {
         this.forms = forms;
         this.sending = sending;
         this.resend = resend;
@@ -56,7 +56,7 @@ public final class SentAnswers {
     Response again(AlreadySent sent) throws SQLException, InterruptedException {
         Take form = sending.take().orElseThrow();
         ReceivedForm received = sending.form().orElseThrow();
-        SentForms.Fate fate = forms.fate(form.key(), form.digest());
+        SentFormStore.Fate fate = forms.fate(form.key(), form.digest());
         for (long waited = 0; fate.isOpen() && waited < PATIENCE.toMillis(); waited += BETWEEN_LOOKS) {
             Thread.sleep(BETWEEN_LOOKS);
             fate = forms.fate(form.key(), form.digest());

@@ -38,26 +38,26 @@ class HandoutsTest {
     void tellsHowMuchWaitsOnTheBenchForThisSize() {
         PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
         Kit oval = resin.materials().kits().stream().filter(kit -> kit.size().equals("Oval 18 x 25 mm")).findFirst().orElseThrow();
-        HandoutSheet sheet = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(resin, oval, Version.NORMAL), new PictureBag(Version.NORMAL));
-        assertThat(sheet.bench()).contains(new HandoutSheet.KitLine("8.5 g", "casting resin part a", ""), new HandoutSheet.KitLine("4 g", "casting resin part b", ""),
-                new HandoutSheet.KitLine("4", "nitrile gloves", ""));
+        HandoutContent sheet = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(resin, oval, Version.NORMAL), new PictureBag(Version.NORMAL));
+        assertThat(sheet.bench()).contains(new HandoutContent.KitLine("8.5 g", "casting resin part a", ""), new HandoutContent.KitLine("4 g", "casting resin part b", ""),
+                new HandoutContent.KitLine("4", "nitrile gloves", ""));
         assertThat(sheet.kit()).noneMatch(line -> line.material().startsWith("casting resin"));
         assertThat(sheet.about()).isEqualTo("Resin pendants, two Thursday evenings, Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30");
     }
 
     @Test
     void numbersStepsAsThePlanDoesAndFillsWaits() {
-        List<HandoutSheet.Step> steps = sheet(kit(1)).steps();
-        assertThat(steps).extracting(HandoutSheet.Step::number).isSorted().startsWith(1, 2, 3);
-        HandoutSheet.Step hang = step(steps, "The silk hangs straight");
+        List<HandoutContent.Step> steps = sheet(kit(1)).steps();
+        assertThat(steps).extracting(HandoutContent.Step::number).isSorted().startsWith(1, 2, 3);
+        HandoutContent.Step hang = step(steps, "The silk hangs straight");
         assertThat(hang.leave()).isEqualTo("Leave it for 15 min.");
         assertThat(hang.meanwhile()).isEqualTo("Meanwhile do step %d.".formatted(step(steps, "Lay out your strand").number()));
     }
 
     @Test
     void saysACautionInFullWhereItIsFirstMet() {
-        List<HandoutSheet.Step> steps = sheet(kit(1)).steps();
-        List<HandoutSheet.Caution> sharp = steps.stream().flatMap(step -> step.cautions().stream()).filter(c -> c.name().startsWith("Sharp tools")).toList();
+        List<HandoutContent.Step> steps = sheet(kit(1)).steps();
+        List<HandoutContent.Caution> sharp = steps.stream().flatMap(step -> step.cautions().stream()).filter(c -> c.name().startsWith("Sharp tools")).toList();
         assertThat(sharp.get(0).sentences()).hasSize(2);
         assertThat(sharp.subList(1, sharp.size())).isNotEmpty().allSatisfy(caution -> assertThat(caution.sentences()).isEmpty());
     }
@@ -70,9 +70,9 @@ class HandoutsTest {
 
     @Test
     void countsTheKitOfTheStudentsOwnSize() {
-        HandoutSheet small = sheet(kit(4));
+        HandoutContent small = sheet(kit(4));
         assertThat(small.size()).isEqualTo("Size 40 cm");
-        assertThat(small.kit()).contains(new HandoutSheet.KitLine("36", "amazonite round 6 mm", ""), new HandoutSheet.KitLine("1 × 120 cm", "bead silk 0.6 mm", "ivory"));
+        assertThat(small.kit()).contains(new HandoutContent.KitLine("36", "amazonite round 6 mm", ""), new HandoutContent.KitLine("1 × 120 cm", "bead silk 0.6 mm", "ivory"));
     }
 
     @Test
@@ -131,12 +131,12 @@ class HandoutsTest {
         return source.materials().kits().get(number - 1);
     }
 
-    private static HandoutSheet sheet(Kit kit) {
+    private static HandoutContent sheet(Kit kit) {
         PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, true, null, null);
         return new Handouts(source, options).sheet(Readers.of(source, kit, Version.NORMAL), new PictureBag(Version.NORMAL));
     }
 
-    private static HandoutSheet.Step step(List<HandoutSheet.Step> steps, String title) {
+    private static HandoutContent.Step step(List<HandoutContent.Step> steps, String title) {
         return steps.stream().filter(step -> step.title().equals(title)).findFirst().orElseThrow();
     }
 }

@@ -2,7 +2,7 @@ package benchful.documents.labels;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.pdf.Glyphs;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ class LabelFitterTest {
 
     @Test
     void keepsAShortLabelInItsLargestLetters() {
-        List<LabelFitter.Text> texts = new LabelFitter(LabelSheet.COMMON.get(1), true, 0).fit(
+        List<LabelFitter.Text> texts = new LabelFitter(LabelStock.COMMON.get(1), true, 0).fit(
                 new KitLabel("Ada Example", "Seat 1 · Size 42 cm", List.of("12 beads", "1 clasp"), List.of("small parts")));
         assertThat(texts).containsExactly(
                 LabelFitter.Text.of(true, 12, List.of("Ada Example")),
@@ -29,7 +29,7 @@ class LabelFitterTest {
     @Test
     void countsTheContentsThatFindNoRoom() {
         List<String> contents = IntStream.rangeClosed(1, 20).mapToObj(i -> i + " rather long names of a material " + i).toList();
-        List<LabelFitter.Text> texts = new LabelFitter(LabelSheet.COMMON.get(4), true, 0).fit(
+        List<LabelFitter.Text> texts = new LabelFitter(LabelStock.COMMON.get(4), true, 0).fit(
                 new KitLabel("Ada Example", "Size 42 cm", contents, List.of()));
         String shown = String.join(" ", texts.get(2).lines());
         assertThat(texts.get(2).size()).isEqualTo(5.5);
@@ -41,7 +41,7 @@ class LabelFitterTest {
     @Test
     void cutsANameThatIsTooLongForTheSmallestLetters() {
         String name = "Wilhelmina-Philippa of the Extraordinarily Long and Winding Family Name";
-        LabelFitter.Text fitted = new LabelFitter(LabelSheet.COMMON.get(4), true, 0).fit(new KitLabel(name, "M", List.of(), List.of())).get(0);
+        LabelFitter.Text fitted = new LabelFitter(LabelStock.COMMON.get(4), true, 0).fit(new KitLabel(name, "M", List.of(), List.of())).get(0);
         assertThat(fitted.size()).isEqualTo(8);
         assertThat(fitted.lines().get(0)).endsWith("…").startsWith("Wilhelmina-Philippa");
     }
@@ -51,7 +51,7 @@ class LabelFitterTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void neverOverflows(long seed) {
         Random random = new Random(seed);
-        for (LabelSheet sheet : LabelSheet.COMMON) {
+        for (LabelStock sheet : LabelStock.COMMON) {
             for (int i = 0; i < 40; i++) {
                 LabelFitter fitter = new LabelFitter(sheet, random.nextBoolean(), random.nextInt(5));
                 KitLabel label = new KitLabel(words(random, 12), words(random, 12), list(random, 25), list(random, 8));
@@ -64,7 +64,7 @@ class LabelFitterTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 4, 9})
     void keepsSignsInsideTheLabel(int wanted) {
-        for (LabelSheet sheet : LabelSheet.COMMON) {
+        for (LabelStock sheet : LabelStock.COMMON) {
             for (boolean codes : new boolean[] {true, false}) {
                 LabelFitter fitter = new LabelFitter(sheet, codes, wanted);
                 assertThat(fitter.signs()).as(sheet.title()).isBetween(1, wanted);
@@ -79,7 +79,7 @@ class LabelFitterTest {
         }
     }
 
-    private static void holds(LabelSheet sheet, LabelFitter fitter, KitLabel label) {
+    private static void holds(LabelStock sheet, LabelFitter fitter, KitLabel label) {
         double beside = fitter.code() > 0 ? fitter.code() : fitter.signs() > 0 ? fitter.sign(0).size() : 0;
         double across = (sheet.width() - 2 * fitter.edge() - (beside == 0 ? 0 : beside + 1.5)) * POINTS;
         double down = (sheet.height() - 2 * fitter.edge()) * POINTS;
@@ -111,7 +111,7 @@ class LabelFitterTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2, 3, 4, 5})
     void keepsSeatsInsideTheirLabels(int sheet) {
-        LabelSheet labels = LabelSheet.COMMON.get(sheet);
+        LabelStock labels = LabelStock.COMMON.get(sheet);
         LabelFitter fitter = new LabelFitter(labels, true, 0);
         List<LabelFitter.Text> texts = fitter.fit(new SeatLabel("Wilhelmina Konstancja Brzęczyszczykiewicz-Papadopoulou", "Seat 12", "42 cm · Knotted strand of amazonite and pearls"));
         assertThat(texts).hasSize(3);

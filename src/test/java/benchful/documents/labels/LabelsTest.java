@@ -10,7 +10,7 @@ import benchful.documents.PrintOut;
 import benchful.documents.PrintSamples;
 import benchful.documents.paper.LabelKind;
 import benchful.documents.paper.LabelSetting;
-import benchful.documents.paper.LabelSheet;
+import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
@@ -35,13 +35,13 @@ class LabelsTest {
     private static final String ADDRESS = "http://192.168.1.20:8080/classes/7/documents";
     private static final double TOLERANCE = 0.2;
 
-    static Stream<LabelSheet> sheets() {
-        return Stream.concat(LabelSheet.COMMON.stream(), Stream.of(LabelSheet.of(Paper.LETTER, 2, 3, 80, 60, 20, 30, 95, 70)));
+    static Stream<LabelStock> sheets() {
+        return Stream.concat(LabelStock.COMMON.stream(), Stream.of(LabelStock.of(Paper.LETTER, 2, 3, 80, 60, 20, 30, 95, 70)));
     }
 
     @ParameterizedTest
     @MethodSource("sheets")
-    void standsWithinAFifthOfAMillimetreOfItsPlace(LabelSheet sheet) throws IOException {
+    void standsWithinAFifthOfAMillimetreOfItsPlace(LabelStock sheet) throws IOException {
         List<Kit> kits = kits(sheet.perPage());
         try (PdfReading pdf = labels(kits, LabelSetting.of(sheet))) {
             assertThat(pdf.pages()).isEqualTo(1);
@@ -59,7 +59,7 @@ class LabelsTest {
 
     @Test
     void drawsTheTestSheetsOutlinesWhereTheLabelsAre() throws IOException {
-        LabelSheet sheet = LabelSheet.COMMON.get(0);
+        LabelStock sheet = LabelStock.COMMON.get(0);
         try (PdfReading pdf = labels(kits(3), new LabelSetting(sheet, 1, 0.5, -1, LabelKind.TEST))) {
             assertThat(pdf.pages()).isEqualTo(1);
             List<PdfReading.Glyph> last = pdf.glyphs().stream().filter(glyph -> glyph.letters().equals("2")).toList();
@@ -79,7 +79,7 @@ class LabelsTest {
 
     @Test
     void beginsAtAnyPositionAndIsNudged() throws IOException {
-        LabelSheet sheet = LabelSheet.COMMON.get(0);
+        LabelStock sheet = LabelStock.COMMON.get(0);
         try (PdfReading pdf = labels(kits(21), new LabelSetting(sheet, 20, 1.5, -0.5, LabelKind.KITS))) {
             assertThat(pdf.pages()).isEqualTo(2);
             List<PdfReading.Glyph> names = pdf.glyphs().stream().filter(glyph -> glyph.letters().equals("Ñ")).toList();
@@ -93,7 +93,7 @@ class LabelsTest {
 
     @Test
     void keepsEveryLetterOfLongNamesAndTwentyContentsInsideItsLabel() throws IOException {
-        LabelSheet sheet = LabelSheet.COMMON.get(4);
+        LabelStock sheet = LabelStock.COMMON.get(4);
         List<Kit.Content> contents = new ArrayList<>();
         for (int i = 1; i <= 20; i++) {
             contents.add(content(i * 7, "hand-made lampwork bead with silver foil, series " + i));
@@ -113,7 +113,7 @@ class LabelsTest {
 
     @Test
     void opensEachKitsOwnHandout() throws IOException {
-        try (PdfReading pdf = labels(kits(4), LabelSetting.of(LabelSheet.COMMON.get(1)))) {
+        try (PdfReading pdf = labels(kits(4), LabelSetting.of(LabelStock.COMMON.get(1)))) {
             assertThat(pdf.codes(0)).containsExactlyInAnyOrder(ADDRESS + "/handout.pdf?kit=1", ADDRESS + "/handout.pdf?kit=2",
                     ADDRESS + "/handout.pdf?kit=3", ADDRESS + "/handout.pdf?kit=4");
         }
@@ -122,7 +122,7 @@ class LabelsTest {
     @Test
     void warnsOfWhatTheContentsCallForAndLeavesOutCodesWithoutAnAddress() throws IOException {
         PrintSource source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
-        PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelSheet.COMMON.get(1)), null);
+        PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelStock.COMMON.get(1)), null);
         try (PdfReading pdf = PrintSamples.printed(PrintOut.LABELS, source, options)) {
             assertThat(pdf.text()).contains("Zofia Błażejewska").contains("Ελένη Καρρά").contains("Caution: small parts").contains("Spare 1");
             assertThat(pdf.codes(0)).isEmpty();
@@ -133,11 +133,11 @@ class LabelsTest {
     void showsTheSignsThatTheContentsCallFor() throws IOException {
         PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
         List<Kit.Content> contents = List.of(content(1, "jewellery cement"), content(12, "amazonite round 6 mm"));
-        LabelsSheet sheet = new Labels(with(strand, List.of(kit(1, "Ñ", contents))), new PrintOptions(Paper.A4, Version.NORMAL, false,
-                LabelSetting.of(LabelSheet.COMMON.get(1)), ADDRESS)).bundle(0, new PictureBag(Version.NORMAL));
-        LabelsSheet.Label label = sheet.pages().get(0).labels().get(0);
-        assertThat(label.signs()).extracting(LabelsSheet.Sign::words).containsExactly("W021 Flammable material", "P003 No open flame", "GHS02 flame");
-        try (PdfReading pdf = labels(List.of(kit(1, "Ñ", contents)), LabelSetting.of(LabelSheet.COMMON.get(1)))) {
+        LabelsContent sheet = new Labels(with(strand, List.of(kit(1, "Ñ", contents))), new PrintOptions(Paper.A4, Version.NORMAL, false,
+                LabelSetting.of(LabelStock.COMMON.get(1)), ADDRESS)).bundle(0, new PictureBag(Version.NORMAL));
+        LabelsContent.Label label = sheet.pages().get(0).labels().get(0);
+        assertThat(label.signs()).extracting(LabelsContent.Sign::words).containsExactly("W021 Flammable material", "P003 No open flame", "GHS02 flame");
+        try (PdfReading pdf = labels(List.of(kit(1, "Ñ", contents)), LabelSetting.of(LabelStock.COMMON.get(1)))) {
             assertThat(pdf.text()).contains("Caution: small parts; solvent vapour and solvent-based glue");
             assertThat(pdf.codes(0)).containsExactly(ADDRESS + "/handout.pdf?kit=1");
         }
@@ -146,7 +146,7 @@ class LabelsTest {
     @Test
     void saysOnAKitWhereItGoesAndWhatItIsFor() {
         PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
-        Labels labels = new Labels(strand, new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelSheet.COMMON.get(1)), null));
+        Labels labels = new Labels(strand, new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelStock.COMMON.get(1)), null));
         Kit seated = kit(7, "Ñ", List.of(content(12, "bead")));
         Kit anywhere = new Kit(8, Take.Taker.SPARE, "Spare 1", null, null, "42 cm", List.of(), List.of(), null);
 
@@ -156,7 +156,7 @@ class LabelsTest {
 
     @Test
     void saysAtEachSeatWhoSitsThere() throws IOException {
-        LabelSheet sheet = LabelSheet.COMMON.get(0);
+        LabelStock sheet = LabelStock.COMMON.get(0);
         PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
         LabelSetting seats = new LabelSetting(sheet, 1, 0, 0, LabelKind.SEATS);
         try (PdfReading pdf = PrintSamples.printed(PrintOut.LABELS, strand, new PrintOptions(Paper.A4, Version.NORMAL, false, seats, ADDRESS))) {

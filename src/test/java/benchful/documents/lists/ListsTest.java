@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.quantity.Quantity;
 import benchful.documents.PrintSamples;
-import benchful.documents.checklist.ChecklistSheet;
+import benchful.documents.checklist.ChecklistContent;
 import benchful.documents.checklist.Checklists;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
@@ -31,9 +31,9 @@ class ListsTest {
 
     @Test
     void packsEveryKitAndAddsUpToWhatIsBrought() {
-        PackingSheet sheet = PackingSheet.of(source, A4);
-        List<PackingSheet.KitCard> cards = sheet.kits().stream().flatMap(row -> row.cards().stream()).toList();
-        assertThat(cards).extracting(PackingSheet.KitCard::title).hasSize(11).startsWith("Zofia Błażejewska").endsWith("Spare 1");
+        PackingContent sheet = PackingContent.of(source, A4);
+        List<PackingContent.KitCard> cards = sheet.kits().stream().flatMap(row -> row.cards().stream()).toList();
+        assertThat(cards).extracting(PackingContent.KitCard::title).hasSize(11).startsWith("Zofia Błażejewska").endsWith("Spare 1");
         assertThat(cards.get(2).about()).isEqualTo("seat 3, 42 cm");
         assertThat(cards.get(2).contents()).contains("39 amazonite round 6 mm", "1 × 124 cm bead silk 0.6 mm, ivory", "2 × 10 mm coiled wire guard");
         assertThat(sheet.materials()).filteredOn(material -> material.name().equals("hook clasp with eye")).singleElement()
@@ -43,7 +43,7 @@ class ListsTest {
 
     @Test
     void buysWhatThePlanBuysAndTakesTheRestFromTheShelf() {
-        ShoppingSheet sheet = ShoppingSheet.of(source, A4);
+        ShoppingContent sheet = ShoppingContent.of(source, A4);
         MaterialsPlan plan = source.materials();
         assertThat(sheet.total()).isEqualTo(Formats.words(plan.total()));
         assertThat(sheet.orders()).hasSameSizeAs(plan.orders());
@@ -56,7 +56,7 @@ class ListsTest {
         assertThat(sheet.shelf()).contains("74 of 437 amazonite round 6 mm");
         assertThat(sheet.orders()).filteredOn(order -> order.supplier().equals("Ninepin Bead Loft")).singleElement().satisfies(order -> {
             assertThat(order.by()).isEqualTo("Mon 1 Mar 2027");
-            assertThat(order.lines()).extracting(ShoppingSheet.Line::material).contains("freshwater pearl 8 mm");
+            assertThat(order.lines()).extracting(ShoppingContent.Line::material).contains("freshwater pearl 8 mm");
             assertThat(order.lines()).filteredOn(line -> line.material().equals("bead silk 0.6 mm")).singleElement()
                     .satisfies(silk -> assertThat(silk.chosen()).contains("sea green ", ", ivory ", ", grey "));
         });
@@ -64,9 +64,9 @@ class ListsTest {
 
     @Test
     void cutsEveryPieceOfThePlanOnce() {
-        CuttingSheet sheet = CuttingSheet.of(source, A4, new PictureBag(Version.NORMAL));
-        assertThat(sheet.materials()).extracting(CuttingSheet.Material::name).contains("bead silk 0.6 mm", "practice cord 1 mm");
-        CuttingSheet.Material silk = sheet.materials().get(0);
+        CuttingContent sheet = CuttingContent.of(source, A4, new PictureBag(Version.NORMAL));
+        assertThat(sheet.materials()).extracting(CuttingContent.Material::name).contains("bead silk 0.6 mm", "practice cord 1 mm");
+        CuttingContent.Material silk = sheet.materials().get(0);
         assertThat(silk.proof()).as("a length of one colour gives no piece of another").startsWith("Cut each from its own length: ").contains("sea green", "ivory", "grey");
         assertThat(source.materials().warnings()).anyMatch(w -> w.toString().startsWith("“bead silk 0.6 mm” is wanted as sea green, ivory, grey, but cut and bought as one material."));
         int drawn = silk.rows().stream().mapToInt(row -> times(row.count()) * pieces(row.cuts())).sum();
@@ -77,8 +77,8 @@ class ListsTest {
 
     @Test
     void checksWhatProjectAndVenueReallyNeed() {
-        ChecklistSheet sheet = Checklists.sheet(source, A4, new PictureBag(Version.NORMAL));
-        assertThat(sheet.sections()).extracting(ChecklistSheet.Section::title)
+        ChecklistContent sheet = Checklists.sheet(source, A4, new PictureBag(Version.NORMAL));
+        assertThat(sheet.sections()).extracting(ChecklistContent.Section::title)
                 .containsExactly("Days before", "Packing", "Setting out", "Safety briefing", "During the class", "Closing");
         assertThat(texts(sheet, "Days before")).anyMatch(text -> text.startsWith("By Mon 1 Mar 2027: order from Ninepin Bead Loft"))
                 .anyMatch(text -> text.contains("Sort the pearls and cut the guard")).anyMatch(text -> text.contains("1 with left-handed texts"));
@@ -93,22 +93,22 @@ class ListsTest {
     void missesWhatTheRoomLacks() {
         PrintSource bare = new PrintSource(PrintSamples.file("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/village-hall.yaml"),
                 source.plan(), source.pictures(), source.hazards(), null);
-        ChecklistSheet sheet = Checklists.sheet(bare, A4, new PictureBag(Version.NORMAL));
+        ChecklistContent sheet = Checklists.sheet(bare, A4, new PictureBag(Version.NORMAL));
         assertThat(texts(sheet, "Packing")).anyMatch(text -> text.contains("knotting awl") && text.contains("The room has none"));
     }
 
     @Test
     void keepsNeedsOnTheRegisterOnly() {
-        RegisterSheet register = RegisterSheet.of(source, A4);
+        RegisterContent register = RegisterContent.of(source, A4);
         assertThat(register.lines()).hasSize(9);
-        assertThat(register.lines().get(6)).isEqualTo(new RegisterSheet.Line("7", "Harriet Dunmore", "Reads large print; seat near the window. Large print.",
+        assertThat(register.lines().get(6)).isEqualTo(new RegisterContent.Line("7", "Harriet Dunmore", "Reads large print; seat near the window. Large print.",
                 "Piers Dunmore (invented)", "01632 960417"));
         assertThat(Checklists.sheet(source, A4, new PictureBag(Version.NORMAL)).sections().toString()).doesNotContain("hearing aids").doesNotContain("Harriet");
     }
 
     @Test
     void asksTheReviewForEveryStepOfThePlan() {
-        ReviewSheet sheet = ReviewSheet.of(source, A4);
+        ReviewContent sheet = ReviewContent.of(source, A4);
         assertThat(sheet.days().stream().flatMap(day -> day.rows().stream()).toList()).hasSameSizeAs(source.lesson().blocks()).allSatisfy(row -> assertThat(row.clock()).isNotEmpty());
         assertThat(sheet.materials()).hasSameSizeAs(source.materials().materials());
     }
@@ -122,7 +122,7 @@ class ListsTest {
         assertThat(Amounts.on(Paper.A4).words(Quantity.parse("12 in"))).isEqualTo("12 in");
     }
 
-    private static List<String> texts(ChecklistSheet sheet, String title) {
+    private static List<String> texts(ChecklistContent sheet, String title) {
         return sheet.sections().stream().filter(section -> section.title().equals(title)).flatMap(section -> section.items().stream())
                 .map(item -> "%s %s %s %s".formatted(item.at(), item.text(), item.note(), item.signs().all())).toList();
     }

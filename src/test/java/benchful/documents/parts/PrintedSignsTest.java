@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.documents.paper.Version;
 import benchful.documents.pdf.Manuscript;
 import benchful.documents.pdf.PdfRenderer;
-import benchful.hazards.HazardSheet;
+import benchful.hazards.HazardSpec;
 import benchful.hazards.LibraryFile;
 import benchful.hazards.Signs;
 import java.awt.image.BufferedImage;
@@ -25,7 +25,7 @@ class PrintedSignsTest {
 
     static Stream<String> drawn() {
         return LibraryFile.byId().values().stream().flatMap(h -> Stream.concat(h.signs().stream(), h.pictograms().stream()))
-                .map(HazardSheet.Sign::code).distinct().filter(code -> Signs.svg(code).isPresent());
+                .map(HazardSpec.Sign::code).distinct().filter(code -> Signs.svg(code).isPresent());
     }
 
     @ParameterizedTest

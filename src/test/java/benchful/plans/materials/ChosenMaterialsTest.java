@@ -3,9 +3,9 @@ package benchful.plans.materials;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.Fault;
@@ -16,7 +16,7 @@ import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import benchful.plans.materials.kits.Kit;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -114,12 +114,12 @@ class ChosenMaterialsTest {
     }
 
     private static MaterialsPlan plan(ClassSetup setup) {
-        ProjectSheet project = new ProjectSheet("Hanger", "macrame", SkillLevel.BEGINNER, null, null, null, null, null,
+        ProjectSpec project = new ProjectSpec("Hanger", "macrame", SkillLevel.BEGINNER, null, null, null, null, null,
                 List.of(new Size("One", Map.of())), null, List.of(CORD, RING, GLUE), null, null, null, null);
-        List<MaterialSheet> materials = List.of(sheet("White", Unit.M, "5 m"), sheet("Ochre", Unit.M, "5 m"), sheet("Moss", Unit.CM, "500 cm"),
+        List<MaterialSpec> materials = List.of(sheet("White", Unit.M, "5 m"), sheet("Ochre", Unit.M, "5 m"), sheet("Moss", Unit.CM, "500 cm"),
                 sheet("Rust", Unit.M, "5 m"), sheet("Ring", Unit.PIECE, "1"), sheet("Brass ring", Unit.PIECE, "1"), sheet("Wooden ring", Unit.PIECE, "1"),
                 sheet("Glue", Unit.ML, "50 ml"), sheet("Paste", Unit.ML, "50 ml"));
-        return MaterialsPlanner.plan(new ClassFile(project, setup, null, materials, List.of(new SupplierSheet("Loft", "GBP", null, null, null, 3, false, null, null))));
+        return MaterialsPlanner.plan(new ClassFile(project, setup, null, materials, List.of(new SupplierSpec("Loft", "GBP", null, null, null, 3, false, null, null))));
     }
 
     private static ClassSetup setup(List<ClassSetup.Student> students, String colour, List<ClassSetup.Instead> instead) {
@@ -132,8 +132,8 @@ class ChosenMaterialsTest {
         return new ClassSetup.Student(name, null, null, Map.of("White", colour), null, null, null);
     }
 
-    private static MaterialSheet sheet(String name, Unit unit, String holds) {
-        return new MaterialSheet(name, unit, null, null, null, null, null, null, null,
+    private static MaterialSpec sheet(String name, Unit unit, String holds) {
+        return new MaterialSpec(name, unit, null, null, null, null, null, null, null,
                 List.of(new Offer("Loft", q(holds), new BigDecimal("2.00"), null, null)), null);
     }
 

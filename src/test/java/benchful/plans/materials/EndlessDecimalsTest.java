@@ -2,23 +2,23 @@ package benchful.plans.materials;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
+import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
-import benchful.plans.ClassFiles;
+import benchful.plans.ClassFileReader;
 import benchful.projects.MaterialLine;
 import benchful.projects.Measure;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import benchful.projects.Step;
-import benchful.core.lesson.StepKind;
-import benchful.web.forms.SheetFormat;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecReader;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -77,7 +77,7 @@ class EndlessDecimalsTest {
 
     @Test
     void takesItsOwnFileBackAndThoseWrittenWithEndlessDecimals() {
-        ClassFiles files = new ClassFiles();
+        ClassFileReader files = new ClassFileReader();
         Quantity endless = q("2 m").in(Unit.FOOT);
         ClassFile file = file(Unit.FOOT, "length / 3", endless, new Offer("Works", q("700 mm"), BigDecimal.TEN, 3, null));
 
@@ -90,11 +90,11 @@ class EndlessDecimalsTest {
     @Test
     void answersNoNumberThatNobodyCouldMeasure() throws Exception {
         MaterialsPlan plan = MaterialsPlanner.plan(file(Unit.FOOT, "length / 3", q("2 m").in(Unit.FOOT), new Offer("Works", q("700 mm"), BigDecimal.TEN, 3, null)));
-        assertThat(SheetFormat.json().writeValueAsString(plan)).doesNotContainPattern("\\d\\.\\d{13}");
+        assertThat(SpecFormat.json().writeValueAsString(plan)).doesNotContainPattern("\\d\\.\\d{13}");
     }
 
-    private static ClassFile read(ClassFiles files, String written) {
-        return ((SheetReader.Read<ClassFile>) files.read(written.getBytes(StandardCharsets.UTF_8))).sheet();
+    private static ClassFile read(ClassFileReader files, String written) {
+        return ((SpecReader.Read<ClassFile>) files.read(written.getBytes(StandardCharsets.UTF_8))).sheet();
     }
 
     private static ClassFile uncut(String amount, Unit unit, Quantity onHand) {
@@ -106,14 +106,14 @@ class EndlessDecimalsTest {
     }
 
     private static ClassFile file(MaterialLine line, Unit unit, Quantity onHand, Offer offer) {
-        ProjectSheet project = new ProjectSheet("Rods", "metal", SkillLevel.BEGINNER, null, null, null, null,
+        ProjectSpec project = new ProjectSpec("Rods", "metal", SkillLevel.BEGINNER, null, null, null, null,
                 List.of(new Measure("length", "Length", Unit.CM)), List.of(new Size("one", Map.of("length", q("20 cm")))), null, List.of(line),
                 null, List.of(SHOW), null, null);
         ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 7,
                 SkillLevel.BEGINNER, Map.of(), "GBP");
         return new ClassFile(project, setup, null,
-                List.of(new MaterialSheet("Rod", unit, null, null, q("1 mm"), null, onHand, null, null, List.of(offer), null)),
-                List.of(new SupplierSheet("Works", "GBP", null, null, null, 3, false, null, null)));
+                List.of(new MaterialSpec("Rod", unit, null, null, q("1 mm"), null, onHand, null, null, List.of(offer), null)),
+                List.of(new SupplierSpec("Works", "GBP", null, null, null, 3, false, null, null)));
     }
 
     private static Quantity q(String written) {

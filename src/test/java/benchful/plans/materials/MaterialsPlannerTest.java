@@ -3,9 +3,9 @@ package benchful.plans.materials;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.Fault;
@@ -17,9 +17,9 @@ import benchful.core.quantity.Unit;
 import benchful.plans.SmallClass;
 import benchful.plans.materials.kits.Kit;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -30,25 +30,25 @@ import org.junit.jupiter.api.Test;
 
 /** One class of cords and beads, followed from sizes to orders. */
 class MaterialsPlannerTest {
-    private static final ProjectSheet HANGER = new ProjectSheet("Hanger", "macrame", SkillLevel.BEGINNER, null, null, null, null, null,
+    private static final ProjectSpec HANGER = new ProjectSpec("Hanger", "macrame", SkillLevel.BEGINNER, null, null, null, null, null,
             List.of(size("short", "50 cm"), size("long", "80 cm")), null,
             List.of(new MaterialLine("Cord", "4 * length", "2", false, null, null, null, null),
                     new MaterialLine("Bead", "6", null, false, null, null, "colour", null),
                     new MaterialLine("Glue", "10 ml", null, true, null, null, null, null),
                     new MaterialLine("Ring", "1", null, false, false, null, null, null)),
             null, null, null, null);
-    private static final MaterialSheet CORD = new MaterialSheet("Cord", Unit.M, null, null, Quantity.parse("5 mm"), Quantity.parse("3 g"),
+    private static final MaterialSpec CORD = new MaterialSpec("Cord", Unit.M, null, null, Quantity.parse("5 mm"), Quantity.parse("3 g"),
             Quantity.parse("2.5 m"), null, null, List.of(new Offer("Rope loft", Quantity.parse("10 m"), new BigDecimal("4.50"), null, null)), null);
-    private static final MaterialSheet BEAD = new MaterialSheet("Bead", Unit.PIECE, Map.of(SkillLevel.BEGINNER, BigDecimal.TEN), null, null,
+    private static final MaterialSpec BEAD = new MaterialSpec("Bead", Unit.PIECE, Map.of(SkillLevel.BEGINNER, BigDecimal.TEN), null, null,
             Quantity.parse("0.5 g"), Quantity.parse("10"), null, null, List.of(
                     new Offer("Rope loft", Quantity.parse("25"), new BigDecimal("3.00"), null, null),
                     new Offer("Bead barn", Quantity.parse("10"), new BigDecimal("1.00"), null, null)), null);
-    private static final MaterialSheet GLUE = new MaterialSheet("Glue", Unit.ML, null, null, null, null, null, null, null,
+    private static final MaterialSpec GLUE = new MaterialSpec("Glue", Unit.ML, null, null, null, null, null, null, null,
             List.of(new Offer("Bead barn", Quantity.parse("50 ml"), new BigDecimal("2.99"), null, null)), null);
-    private static final MaterialSheet RING = new MaterialSheet("Ring", Unit.PIECE, null, null, null, null, Quantity.parse("8"), null, null, null, null);
-    private static final List<SupplierSheet> SUPPLIERS = List.of(
-            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
-            new SupplierSheet("Bead barn", "GBP", new BigDecimal("5.00"), null, null, 10, false, null, null));
+    private static final MaterialSpec RING = new MaterialSpec("Ring", Unit.PIECE, null, null, null, null, Quantity.parse("8"), null, null, null, null);
+    private static final List<SupplierSpec> SUPPLIERS = List.of(
+            new SupplierSpec("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
+            new SupplierSpec("Bead barn", "GBP", new BigDecimal("5.00"), null, null, 10, false, null, null));
 
     @Test
     void followsAClassFromSizesToOrders() {
@@ -115,7 +115,7 @@ class MaterialsPlannerTest {
 
     @Test
     void writesItselfAsJson() throws Exception {
-        String json = SheetFormat.json().writeValueAsString(MaterialsPlanner.plan(file(HANGER, List.of(CORD, BEAD, GLUE, RING))));
+        String json = SpecFormat.json().writeValueAsString(MaterialsPlanner.plan(file(HANGER, List.of(CORD, BEAD, GLUE, RING))));
 
         assertThat(json).contains("\"order_by\":\"2027-02-23\"", "\"total\":\"GBP 33.33\"", "\"proven\":true", "1 spare kit in size “short” takes 6 pcs.");
     }
@@ -147,7 +147,7 @@ class MaterialsPlannerTest {
     @Test
     void planStandsWhereALineFailsAndAMaterialIsUnknown() {
         MaterialsPlan plan = MaterialsPlanner.plan(file(HANGER, List.of(
-                new MaterialSheet("Cord", Unit.G, null, null, null, null, null, null, null, null, null), BEAD)));
+                new MaterialSpec("Cord", Unit.G, null, null, null, null, null, null, null, null, null), BEAD)));
 
         assertThat(plan.faults()).extracting(Fault::pointer).containsExactly("/project/materials/0/amount", "/project/materials/0/pieces");
         assertThat(plan.materials()).extracting(MaterialsPlan.MaterialPlan::name).contains("Bead", "Glue", "Ring");
@@ -156,7 +156,7 @@ class MaterialsPlannerTest {
         assertThat(plan.materials().get(2).bought().unmet()).isEqualTo(Quantity.parse("10 ml"));
     }
 
-    private static ClassFile file(ProjectSheet project, List<MaterialSheet> materials) {
+    private static ClassFile file(ProjectSpec project, List<MaterialSpec> materials) {
         ClassSetup setup = new ClassSetup("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))),
                 5, SkillLevel.BEGINNER, Map.of("long", 1),
                 List.of(new ClassSetup.Student("Ann", "A1", "long", Map.of("Bead", "red"), null, null, null)), "long", 1, 0, 1, false, null, null, null, null, "GBP", null, null, null);

@@ -3,9 +3,9 @@ package benchful.plans.materials;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.Fault;
@@ -18,9 +18,9 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -60,7 +60,7 @@ class SheetMaterialsTest {
         assertThat(copper.bought().unmet().signum()).isZero();
         assertThat(copper.bought().reasons()).extracting(Sentence::toString).contains("10 rectangles are cut from 3 new sheets of 150 mm x 100 mm; each cut loses 1 mm.",
                 "Proven least: no other cuts from edge to edge take fewer new sheets.");
-        assertThat(SheetFormat.json().writeValueAsString(plan)).contains("\"sheets\":{\"sheets\":[{\"size\":{\"length\":\"150 mm\",\"width\":\"100 mm\"}", "\"proven\":true");
+        assertThat(SpecFormat.json().writeValueAsString(plan)).contains("\"sheets\":{\"sheets\":[{\"size\":{\"length\":\"150 mm\",\"width\":\"100 mm\"}", "\"proven\":true");
     }
 
     /** What becomes of the sheets adds up: pieces, offcuts, and what the cuts lose. */
@@ -95,21 +95,21 @@ class SheetMaterialsTest {
                 "“Copper” from “Works” has no size of sheet, so no rectangles can be planned on it; that offer is left out.",
                 "“Copper” can't be cut: The rectangle of 60 mm x 40 mm (small) lies on no sheet there is. Offer a larger one, or join pieces.");
         assertThat(large.materials().get(0).bought().unmet()).isEqualTo(q("208 cm2"));
-        MaterialSheet byMass = new MaterialSheet("Copper", Unit.G, null, null, null, null, null, null, null, null, null);
+        MaterialSpec byMass = new MaterialSpec("Copper", Unit.G, null, null, null, null, null, null, null, null, null);
         assertThat(plan(byMass, PANEL).faults()).containsExactly(
                 new Fault("/project/materials/0/width", "“Copper” is counted by mass; rectangles are cut from what is counted by area, such as cm2."));
     }
 
-    private static MaterialsPlan plan(MaterialSheet material, MaterialLine... lines) {
-        ProjectSheet project = new ProjectSheet("Leaf", "metalwork", SkillLevel.BEGINNER, null, null, null, null, null,
+    private static MaterialsPlan plan(MaterialSpec material, MaterialLine... lines) {
+        ProjectSpec project = new ProjectSpec("Leaf", "metalwork", SkillLevel.BEGINNER, null, null, null, null, null,
                 List.of(SMALL, LARGE), null, List.of(lines), null, null, null, null);
         ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 4,
                 SkillLevel.BEGINNER, new TreeMap<>(Map.of("small", 3, "large", 1)).descendingMap(), "GBP");
-        return MaterialsPlanner.plan(new ClassFile(project, setup, null, List.of(material), List.of(new SupplierSheet("Works", "GBP", null, null, null, 3, false, null, null))));
+        return MaterialsPlanner.plan(new ClassFile(project, setup, null, List.of(material), List.of(new SupplierSpec("Works", "GBP", null, null, null, 3, false, null, null))));
     }
 
-    private static MaterialSheet copper(Quantity onHand, String waste, List<Offer> offers) {
-        return new MaterialSheet("Copper", Unit.CM2, waste == null ? null : Map.of(SkillLevel.BEGINNER, new BigDecimal(waste)), null, q("1 mm"), null, onHand,
+    private static MaterialSpec copper(Quantity onHand, String waste, List<Offer> offers) {
+        return new MaterialSpec("Copper", Unit.CM2, waste == null ? null : Map.of(SkillLevel.BEGINNER, new BigDecimal(waste)), null, q("1 mm"), null, onHand,
                 null, null, offers, null);
     }
 

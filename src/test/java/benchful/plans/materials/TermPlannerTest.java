@@ -3,10 +3,10 @@ package benchful.plans.materials;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import benchful.catalogue.CatalogueSheet;
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.CatalogueSpec;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.Offer;
-import benchful.catalogue.SupplierSheet;
+import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
@@ -15,7 +15,7 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -34,13 +34,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Several classes bought for together. */
 class TermPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 6);
-    private static final List<SupplierSheet> SUPPLIERS = List.of(
-            new SupplierSheet("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
-            new SupplierSheet("Bead barn", "GBP", null, new BigDecimal("2.50"), null, 10, false, null, null));
+    private static final List<SupplierSpec> SUPPLIERS = List.of(
+            new SupplierSpec("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
+            new SupplierSpec("Bead barn", "GBP", null, new BigDecimal("2.50"), null, 10, false, null, null));
 
     @Test
     void buysOnePackForTwoClassesAndSaysEachShare() {
-        MaterialSheet bead = material("Bead", Unit.PIECE, null, offer("Bead barn", "25", "3.00"));
+        MaterialSpec bead = material("Bead", Unit.PIECE, null, offer("Bead barn", "25", "3.00"));
         TermPlan plan = plan(null, List.of(bead), part("Saturday", MARCH, 2, pieces("Bead", "6")), part("Sunday", MARCH.plusDays(1), 2, pieces("Bead", "5")));
 
         TermPlan.TermMaterial beads = plan.materials().get(0);
@@ -56,7 +56,7 @@ class TermPlannerTest {
     @Test
     void cutsThePiecesOfAllClassesFromTheSameLengths() {
         // 3 of 3 m and 3 of 2 m: three lengths of 5 m together, but 3 and 2 apart
-        MaterialSheet cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
+        MaterialSpec cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
         TermPlan plan = plan(null, List.of(cord), part("Saturday", MARCH, 3, cut("Cord", "3 m")), part("Sunday", MARCH.plusDays(1), 3, cut("Cord", "2 m")));
 
         assertThat(plan.materials().get(0).cutting().bought()).isEqualTo(3);
@@ -67,7 +67,7 @@ class TermPlannerTest {
 
     @Test
     void countsWhatOneClassDoesNotCutAsAPieceWhereAnotherCuts() {
-        MaterialSheet cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
+        MaterialSpec cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
         TermPlan plan = plan(null, List.of(cord), part("Saturday", MARCH, 1, cut("Cord", "3 m")), part("Sunday", MARCH, 2, pieces("Cord", "4 m")));
 
         assertThat(plan.materials().get(0).cutting().bought()).isEqualTo(3);
@@ -75,8 +75,8 @@ class TermPlannerTest {
 
     @Test
     void orderArrivesForTheFirstClassThatNeedsItAndSaysWhatCannot() {
-        MaterialSheet bead = material("Bead", Unit.PIECE, null, offer("Bead barn", "25", "3.00"));
-        MaterialSheet cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
+        MaterialSpec bead = material("Bead", Unit.PIECE, null, offer("Bead barn", "25", "3.00"));
+        MaterialSpec cord = material("Cord", Unit.M, null, offer("Rope loft", "5 m", "2.00"));
         TermPlan plan = plan(MARCH.minusDays(5), List.of(bead, cord), part("Saturday", MARCH, 1, pieces("Bead", "6")),
                 part("Sunday", MARCH.plusDays(8), 1, pieces("Bead", "6"), pieces("Cord", "1 m")));
 
@@ -88,7 +88,7 @@ class TermPlannerTest {
 
     @Test
     void buysNothingForWhatLiesOnTheShelf() {
-        MaterialSheet bead = material("Bead", Unit.PIECE, "22", offer("Bead barn", "25", "3.00"));
+        MaterialSpec bead = material("Bead", Unit.PIECE, "22", offer("Bead barn", "25", "3.00"));
         assertThat(plan(null, List.of(bead), part("Saturday", MARCH, 2, pieces("Bead", "6")), part("Sunday", MARCH, 2, pieces("Bead", "5"))).orders()).isEmpty();
     }
 
@@ -106,7 +106,7 @@ class TermPlannerTest {
     @MethodSource("seeds")
     void neverCostsMoreThanEachClassAloneAndCoversAll(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        List<MaterialSheet> catalogue = List.of(
+        List<MaterialSpec> catalogue = List.of(
                 material("Bead", Unit.PIECE, null, offer("Bead barn", random.nextInt(5, 30) + "", price(random)), offer("Rope loft", random.nextInt(5, 30) + "", price(random))),
                 material("Ring", Unit.PIECE, null, offer("Bead barn", random.nextInt(1, 9) + "", price(random)), offer("Rope loft", random.nextInt(1, 9) + "", price(random))),
                 material("Cord", Unit.M, null, offer("Rope loft", "5 m", price(random))));
@@ -127,12 +127,12 @@ class TermPlannerTest {
                 .isEqualTo(parts.stream().mapToInt(p -> p.file().setup().headcount()).sum());
     }
 
-    private static TermPlan plan(LocalDate today, List<MaterialSheet> catalogue, TermRequest.Part... parts) {
-        return TermPlanner.plan(new TermRequest(List.of(parts), new CatalogueSheet(catalogue, SUPPLIERS)), today);
+    private static TermPlan plan(LocalDate today, List<MaterialSpec> catalogue, TermRequest.Part... parts) {
+        return TermPlanner.plan(new TermRequest(List.of(parts), new CatalogueSpec(catalogue, SUPPLIERS)), today);
     }
 
     private static TermRequest.Part part(String title, LocalDate date, int students, MaterialLine... lines) {
-        ProjectSheet project = new ProjectSheet(title, "craft", SkillLevel.BEGINNER, null, null, null, null, null,
+        ProjectSpec project = new ProjectSpec(title, "craft", SkillLevel.BEGINNER, null, null, null, null, null,
                 List.of(new Size("one size", Map.of())), null, List.of(lines), null, null, null, null);
         ClassSetup setup = ClassSetup.plain(title, List.of(new ClassSetup.Meeting(date, LocalTime.of(18, 0), LocalTime.of(21, 0))),
                 students, SkillLevel.BEGINNER, null, "GBP");
@@ -147,8 +147,8 @@ class TermPlannerTest {
         return new MaterialLine(material, length, "1", false, null, null, null, null);
     }
 
-    private static MaterialSheet material(String name, Unit unit, String onHand, Offer... offers) {
-        return new MaterialSheet(name, unit, null, null, null, null, onHand == null ? null : Quantity.parse(onHand), null, null, List.of(offers), null);
+    private static MaterialSpec material(String name, Unit unit, String onHand, Offer... offers) {
+        return new MaterialSpec(name, unit, null, null, null, null, onHand == null ? null : Quantity.parse(onHand), null, null, List.of(offers), null);
     }
 
     private static Offer offer(String supplier, String holds, String price) {

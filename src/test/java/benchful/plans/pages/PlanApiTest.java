@@ -11,7 +11,7 @@ import static org.hamcrest.Matchers.nullValue;
 
 import benchful.classes.ClassFile;
 import benchful.samples.SampleFiles;
-import benchful.web.forms.SheetFormat;
+import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
@@ -26,19 +26,19 @@ class PlanApiTest {
 
     @Test
     void answersTheWholePlanAndTheSameOneTwice() throws Exception {
-        String first = planned(SheetFormat.yaml().writeValueAsString(strand())).body("lesson.blocks.size()", greaterThan(15))
+        String first = planned(SpecFormat.yaml().writeValueAsString(strand())).body("lesson.blocks.size()", greaterThan(15))
                 .body("materials.kits.size()", equalTo(11))
                 .body("materials.total", notNullValue())
                 .body("materials.materials[0].need.reasons.size()", greaterThan(2))
                 .extract().asString();
-        assertThat(planned(SheetFormat.json().writeValueAsString(strand())).extract().asString()).isEqualTo(first);
+        assertThat(planned(SpecFormat.json().writeValueAsString(strand())).extract().asString()).isEqualTo(first);
     }
 
     @Test
     void carriesOrderChanceQuantilesAndSuggestions() throws Exception {
         ObjectNode file = strand();
         put(file, "/class/meetings/0", "ends", "\"17:00\"");
-        JsonNode plan = SheetFormat.json().readTree(planned(SheetFormat.json().writeValueAsString(file)).extract().asString());
+        JsonNode plan = SpecFormat.json().readTree(planned(SpecFormat.json().writeValueAsString(file)).extract().asString());
         assertThat(plan.at("/lesson/proof/method").asText()).isEqualTo("solver");
         assertThat(plan.at("/lesson/proof/bound").asText()).isEqualTo(plan.at("/lesson/proof/finish").asText());
         assertThat(plan.at("/risk/classes").asInt()).isEqualTo(10_000);
@@ -53,8 +53,8 @@ class PlanApiTest {
 
     @Test
     void carriesKitsSheetsCuttingAndPurchasesWithTheirProof() throws Exception {
-        String file = SheetFormat.json().writeValueAsString(fileOf("First metal, a bookmark in a day"));
-        JsonNode plan = SheetFormat.json().readTree(given().contentType("application/json").body(file)
+        String file = SpecFormat.json().writeValueAsString(fileOf("First metal, a bookmark in a day"));
+        JsonNode plan = SpecFormat.json().readTree(given().contentType("application/json").body(file)
                 .when().post("/api/plan?suggestions=false").then().statusCode(200).extract().asString()).get("materials");
         JsonNode brass = plan.at("/materials/0");
         assertThat(plan.at("/kits/0/contents/0/rectangle/width").asText()).isEqualTo("20 mm");
@@ -70,7 +70,7 @@ class PlanApiTest {
 
     @Test
     void leavesSuggestionsOutWhereTheyAreNotAskedFor() throws Exception {
-        given().contentType("application/json").body(SheetFormat.json().writeValueAsBytes(strand()))
+        given().contentType("application/json").body(SpecFormat.json().writeValueAsBytes(strand()))
                 .when().post("/api/plan?suggestions=false").then().statusCode(200).body("suggestions", nullValue()).body("risk.on_time", notNullValue());
     }
 
@@ -84,7 +84,7 @@ class PlanApiTest {
         ObjectNode file = strand();
         int slash = pointer.lastIndexOf('/');
         put(file, pointer.substring(0, slash), pointer.substring(slash + 1), value);
-        JsonNode answer = SheetFormat.json().readTree(given().contentType("application/json").body(SheetFormat.json().writeValueAsBytes(file))
+        JsonNode answer = SpecFormat.json().readTree(given().contentType("application/json").body(SpecFormat.json().writeValueAsBytes(file))
                 .when().post("/api/plan?suggestions=false").then().extract().asString());
         assertThat(answer.path("conflicts").toString() + answer.path("errors")).contains(words);
     }
@@ -105,7 +105,7 @@ class PlanApiTest {
         ObjectNode file = strand();
         int slash = pointer.lastIndexOf('/');
         put(file, pointer.substring(0, slash), pointer.substring(slash + 1), value);
-        given().contentType("application/json").body(SheetFormat.json().writeValueAsBytes(file))
+        given().contentType("application/json").body(SpecFormat.json().writeValueAsBytes(file))
                 .when().post("/api/plan")
                 .then().statusCode(422)
                 .contentType("application/problem+json")
@@ -156,12 +156,12 @@ class PlanApiTest {
                 FILES.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow(), c.setup(),
                 FILES.venues().stream().filter(v -> v.name().equals(c.venue())).findFirst().orElseThrow(),
                 FILES.catalogue().materials(), FILES.catalogue().suppliers());
-        return (ObjectNode) SheetFormat.json().readTree(SheetFormat.json().writeValueAsString(file));
+        return (ObjectNode) SpecFormat.json().readTree(SpecFormat.json().writeValueAsString(file));
     }
 
     private static void put(ObjectNode file, String parent, String key, String json) throws Exception {
         var at = parent.isEmpty() ? file : file.at(parent);
-        var value = SheetFormat.json().readTree(json);
+        var value = SpecFormat.json().readTree(json);
         ((ObjectNode) at).set(key, value);
     }
 }

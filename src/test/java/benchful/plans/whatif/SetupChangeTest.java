@@ -6,10 +6,10 @@ import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.SetupRules;
 import benchful.core.lesson.advice.Change;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.samples.SampleFiles;
 import benchful.web.forms.FormTree;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -25,8 +25,8 @@ class SetupChangeTest {
     private static final SampleFiles.SampleClass STRAND = FILES.classes().stream()
             .filter(c -> c.setup().title() != null && c.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
     private static final ClassSetup SETUP = STRAND.setup();
-    private static final ProjectSheet PROJECT = FILES.projects().stream().filter(p -> p.name().equals(STRAND.project())).findFirst().orElseThrow();
-    private static final SheetReader<ClassSetup> READER = SetupRules.reader(PROJECT);
+    private static final ProjectSpec PROJECT = FILES.projects().stream().filter(p -> p.name().equals(STRAND.project())).findFirst().orElseThrow();
+    private static final SpecReader<ClassSetup> READER = SetupRules.reader(PROJECT);
     private static final FormTree TREE = new FormTree(READER.schema());
 
     @Test
@@ -129,8 +129,8 @@ class SetupChangeTest {
     }
 
     private static ClassSetup read(WhatIf whatIf, ClassSetup setup) {
-        SheetReader.Reading<ClassSetup> reading = READER.tree(whatIf.over(TREE, READER.written(setup)));
-        assertThat(reading).as(reading.toString()).isInstanceOf(SheetReader.Read.class);
-        return ((SheetReader.Read<ClassSetup>) reading).sheet();
+        SpecReader.Reading<ClassSetup> reading = READER.tree(whatIf.over(TREE, READER.written(setup)));
+        assertThat(reading).as(reading.toString()).isInstanceOf(SpecReader.Read.class);
+        return ((SpecReader.Read<ClassSetup>) reading).sheet();
     }
 }

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FormTreeTest {
-    private static final FormTree TREE = new FormTree(SheetSchema.named("project-1"));
+    private static final FormTree TREE = new FormTree(SpecSchema.named("project-1"));
 
     @Test
     void buildsTheSheetAndLeavesOutWhatIsBlank() {
@@ -109,7 +109,7 @@ class FormTreeTest {
 
     private static void assertTree(ObjectNode tree, String expected) {
         try {
-            assertThat((JsonNode) tree).isEqualTo(SheetFormat.json().readTree(expected));
+            assertThat((JsonNode) tree).isEqualTo(SpecFormat.json().readTree(expected));
         } catch (JsonProcessingException e) {
             throw new AssertionError(e);
         }

@@ -3,8 +3,8 @@ package benchful.core.lesson.advice;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
+import benchful.core.lesson.MinuteWords;
 import benchful.core.lesson.Pacing;
-import benchful.core.lesson.Words;
 import java.time.Duration;
 import java.time.Period;
 import java.util.ArrayList;
@@ -142,7 +142,7 @@ public sealed interface Change {
 
         @Override
         public String title() {
-            return "Begin " + Words.minutes(by) + " earlier";
+            return "Begin " + MinuteWords.minutes(by) + " earlier";
         }
 
         @Override
@@ -168,7 +168,7 @@ public sealed interface Change {
 
         @Override
         public String title() {
-            return "Book " + Words.minutes(by) + " more";
+            return "Book " + MinuteWords.minutes(by) + " more";
         }
 
         @Override

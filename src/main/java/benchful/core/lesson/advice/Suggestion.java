@@ -2,7 +2,7 @@ package benchful.core.lesson.advice;
 
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Words;
+import benchful.core.lesson.MinuteWords;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
@@ -44,10 +44,10 @@ public record Suggestion(List<Change> changes, LessonRequest request, LessonPlan
 
     /** "Have a helper: gains 12 min, on time in 91 of 100 classes (+23), 40 min more to prepare." */
     public String sentence() {
-        String time = gained.isNegative() ? "loses " + Words.minutes(gained.negated()) : "gains " + Words.minutes(gained);
+        String time = gained.isNegative() ? "loses " + MinuteWords.minutes(gained.negated()) : "gains " + MinuteWords.minutes(gained);
         String text = String.format(Locale.ROOT, "%s: %s, on time in %d of 100 classes (%+d)", title(), time,
                 Math.round(chance * 100), Math.round(chanceGained * 100));
-        return text + (preparation.isZero() ? "" : ", " + Words.minutes(preparation) + " more to prepare")
+        return text + (preparation.isZero() ? "" : ", " + MinuteWords.minutes(preparation) + " more to prepare")
                 + cost.map(money -> ", costs " + money).orElse("") + ".";
     }
 }

@@ -1,8 +1,8 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.MinuteWords;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
-import benchful.core.lesson.Words;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Model;
 import java.time.format.DateTimeFormatter;
@@ -45,7 +45,7 @@ final class StartReason {
         String name = "\"" + before.title() + "\"";
         String clock = CLOCK.format(model.hours().toTime(start));
         if (gap != 0) {
-            return "Begins " + Words.minutes(model.hours().toLength(Math.abs(gap))) + (gap > 0 ? " after " : " before ") + name + " ends.";
+            return "Begins " + MinuteWords.minutes(model.hours().toLength(Math.abs(gap))) + (gap > 0 ? " after " : " before ") + name + " ends.";
         }
         return before.hands() ? "Follows " + name + "." : "Begins as soon as " + name + " is over at " + clock + ".";
     }

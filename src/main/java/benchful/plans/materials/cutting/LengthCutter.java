@@ -1,6 +1,6 @@
 package benchful.plans.materials.cutting;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.core.buying.Want;
 import benchful.core.cutting.CutLength;
 import benchful.core.cutting.CuttingOutcome;
@@ -38,7 +38,7 @@ final class LengthCutter extends StockCutter<Quantity, CuttingPlan> {
     private static final Quantity ROUNDED = Quantity.of("0.01", Unit.MM);
     private static final BigDecimal MOST_LENGTHS = BigDecimal.valueOf(10_000);
 
-    LengthCutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Quantity>> offers) {
+    LengthCutter(MaterialSpec material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Quantity>> offers) {
         super(material, need, currency, arriveBy, offers);
     }
 
@@ -57,7 +57,7 @@ final class LengthCutter extends StockCutter<Quantity, CuttingPlan> {
 
     @Override
     List<Quantity> known() {
-        return Known.pieces(material).stream().map(p -> p.length().in(material.unit())).toList();
+        return KnownPieces.pieces(material).stream().map(p -> p.length().in(material.unit())).toList();
     }
 
     /** What is left over first, then lengths as they are sold. */

@@ -1,6 +1,6 @@
 package benchful.plans.materials.cutting;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.StockPiece;
 import benchful.core.buying.Want;
 import benchful.core.cutting.CutSheet;
@@ -37,7 +37,7 @@ final class SheetCutter extends StockCutter<Extent, SheetPlan> {
     private static final BigDecimal ROUNDED = BigDecimal.ONE;
     private static final BigDecimal MOST_SHEETS = BigDecimal.valueOf(1_000);
 
-    SheetCutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Extent>> offers) {
+    SheetCutter(MaterialSpec material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Extent>> offers) {
         super(material, need, currency, arriveBy, offers);
     }
 
@@ -56,7 +56,7 @@ final class SheetCutter extends StockCutter<Extent, SheetPlan> {
 
     @Override
     List<Extent> known() {
-        return Known.pieces(material).stream().map(StockPiece::sheet).toList();
+        return KnownPieces.pieces(material).stream().map(StockPiece::sheet).toList();
     }
 
     @Override

@@ -1,6 +1,6 @@
 package benchful.plans.materials.cutting;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.core.buying.Buyer;
 import benchful.core.buying.PackOffer;
 import benchful.core.buying.Want;
@@ -26,14 +26,14 @@ import org.joda.money.Money;
  * @param <P> a plan of its cutting
  */
 abstract class StockCutter<S, P> {
-    final MaterialSheet material;
+    final MaterialSpec material;
     final Need need;
     final List<Offer<S>> offers;
     private final CurrencyUnit currency;
     private final LocalDate arriveBy;
 
     /** @param offers packs with the stock size each comes in */
-    StockCutter(MaterialSheet material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<S>> offers) {
+    StockCutter(MaterialSpec material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<S>> offers) {
         this.material = material;
         this.need = need;
         this.currency = currency;
@@ -90,7 +90,7 @@ abstract class StockCutter<S, P> {
     }
 
     private Attempt<P> attempt(List<S> sizes, List<S> known, List<S> rest, Work work) {
-        return Known.first(known, rest, onHand -> attempt(sizes, onHand, work), Attempt::cost);
+        return KnownPieces.first(known, rest, onHand -> attempt(sizes, onHand, work), Attempt::cost);
     }
 
     /** What one of a size costs, as it is sold cheapest. */

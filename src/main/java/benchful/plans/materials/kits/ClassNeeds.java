@@ -1,6 +1,6 @@
 package benchful.plans.materials.kits;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.Picks;
 import benchful.core.SkillLevel;
@@ -14,7 +14,7 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.plans.materials.sizes.SizedPiece;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,14 +30,14 @@ import java.util.stream.Stream;
  * they are bought for together: an amount that is not said to be cut counts as one piece. Shared amounts carry no allowance unless their line says so.
  */
 public final class ClassNeeds {
-    private final ProjectSheet project;
+    private final ProjectSpec project;
     private final SkillLevel level;
     private final Map<String, SizedPiece> pieces;
-    private final Map<String, MaterialSheet> catalogue;
+    private final Map<String, MaterialSpec> catalogue;
     private final Set<String> cut;
 
     /** @param cut the materials that are cut to length */
-    public ClassNeeds(ProjectSheet project, SkillLevel level, Map<String, SizedPiece> pieces, Map<String, MaterialSheet> catalogue, Set<String> cut) {
+    public ClassNeeds(ProjectSpec project, SkillLevel level, Map<String, SizedPiece> pieces, Map<String, MaterialSpec> catalogue, Set<String> cut) {
         this.cut = cut;
         this.project = project;
         this.level = level;
@@ -116,7 +116,7 @@ public final class ClassNeeds {
     }
 
     private Optional<Unit> unit(String material, List<Integer> lines) {
-        return Optional.ofNullable(catalogue.get(material)).map(MaterialSheet::unit).or(() -> pieces.values().stream()
+        return Optional.ofNullable(catalogue.get(material)).map(MaterialSpec::unit).or(() -> pieces.values().stream()
                 .flatMap(piece -> piece.lines().stream()).filter(line -> lines.contains(line.line())).map(line -> line.each().unit()).findFirst());
     }
 
@@ -125,7 +125,7 @@ public final class ClassNeeds {
     }
 
     private Allowance allowance(MaterialLine line, String name) {
-        MaterialSheet material = catalogue.get(name);
+        MaterialSpec material = catalogue.get(name);
         BigDecimal waste = line.waste() != null ? line.waste() : material == null ? BigDecimal.ZERO : waste(material);
         return material != null && material.confidence() != null
                 ? new Allowance.Confidence(waste, material.confidence())
@@ -133,7 +133,7 @@ public final class ClassNeeds {
     }
 
     /** A level that is not given takes the allowance of the next less practised. */
-    private BigDecimal waste(MaterialSheet material) {
+    private BigDecimal waste(MaterialSpec material) {
         for (int i = level.ordinal(); i >= 0; i--) {
             BigDecimal waste = material.waste().get(SkillLevel.values()[i]);
             if (waste != null) {

@@ -4,7 +4,7 @@ import benchful.classes.ClassSetup;
 import benchful.classes.Picks;
 import benchful.core.needs.Take;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import java.util.List;
 import java.util.Objects;
 
@@ -25,7 +25,7 @@ public record Seat(Take.Taker taker, String title, String name, String seat, Str
      * @param chosen what was chosen, a material or a word; null where nobody chose
      */
     public record Pick(String material, String wanted, String chosen) {
-        static List<Pick> of(ProjectSheet project, ClassSetup setup, ClassSetup.Student student) {
+        static List<Pick> of(ProjectSpec project, ClassSetup setup, ClassSetup.Student student) {
             Picks picks = new Picks(setup);
             return project.materials().stream().map(line -> of(line, picks, student)).toList();
         }

@@ -6,7 +6,7 @@ import benchful.core.Fault;
 import benchful.core.needs.Take.Taker;
 import benchful.core.quantity.Sentence;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -24,14 +24,14 @@ import java.util.stream.Stream;
  * like the demonstration of what the class chose.
  */
 public final class Seating {
-    private final ProjectSheet project;
+    private final ProjectSpec project;
     private final ClassSetup setup;
     private final List<Seat.Pick> common;
     private final List<Seat> seats = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
     private final List<Sentence> warnings = new ArrayList<>();
 
-    public Seating(ProjectSheet project, ClassSetup setup) {
+    public Seating(ProjectSpec project, ClassSetup setup) {
         this.project = project;
         this.setup = setup;
         this.common = Seat.Pick.of(project, setup, null);

@@ -1,6 +1,6 @@
 package benchful.plans.materials.sizes;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.core.Fault;
 import benchful.core.formula.Formula;
 import benchful.core.formula.FormulaException;
@@ -12,7 +12,7 @@ import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import benchful.core.sizing.Strand;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import benchful.projects.Sizing;
 import benchful.projects.SizingKind;
@@ -37,27 +37,27 @@ import java.util.Set;
 public final class PieceSizer {
     private static final BigDecimal MOST_PIECES = BigDecimal.valueOf(10_000);
 
-    private final ProjectSheet project;
-    private final Map<String, MaterialSheet> catalogue;
+    private final ProjectSpec project;
+    private final Map<String, MaterialSpec> catalogue;
     private final Map<String, Quantity> values;
     private final Map<String, List<Sentence>> reasons = new LinkedHashMap<>();
     private final Map<String, Strand> strands = new LinkedHashMap<>();
     private final List<Fault> faults = new ArrayList<>();
     private final Set<String> failed = new LinkedHashSet<>();
 
-    private PieceSizer(ProjectSheet project, Size size, Map<String, MaterialSheet> catalogue) {
+    private PieceSizer(ProjectSpec project, Size size, Map<String, MaterialSpec> catalogue) {
         this.project = project;
         this.catalogue = catalogue;
         this.values = new LinkedHashMap<>(size.measures());
     }
 
     /** Without a catalogue: any kind of amount will do on a material line. */
-    public static SizedPiece size(ProjectSheet project, Size size) {
+    public static SizedPiece size(ProjectSpec project, Size size) {
         return size(project, size, Map.of());
     }
 
     /** @param catalogue materials by name; a line's amount must be of the kind its material is counted in */
-    public static SizedPiece size(ProjectSheet project, Size size, Map<String, MaterialSheet> catalogue) {
+    public static SizedPiece size(ProjectSpec project, Size size, Map<String, MaterialSpec> catalogue) {
         PieceSizer sizer = new PieceSizer(project, size, catalogue);
         sizer.work();
         List<SizedPiece.Line> lines = sizer.lines();
@@ -161,7 +161,7 @@ public final class PieceSizer {
 
     private Optional<SizedPiece.Line> line(int i, MaterialLine line) {
         String at = "/materials/" + i;
-        MaterialSheet material = catalogue.get(line.material());
+        MaterialSpec material = catalogue.get(line.material());
         if (line.width() != null && line.pieces() != null) {
             return rectangle(i, line, material);
         }
@@ -180,7 +180,7 @@ public final class PieceSizer {
         return each.flatMap(q -> pieces.map(n -> new SizedPiece.Line(i, line.material(), in(material, q), n)));
     }
 
-    private Optional<SizedPiece.Line> rectangle(int i, MaterialLine line, MaterialSheet material) {
+    private Optional<SizedPiece.Line> rectangle(int i, MaterialLine line, MaterialSpec material) {
         String at = "/materials/" + i;
         if (material != null && !material.unit().dimension().equals(Dimension.AREA)) {
             faults.add(new Fault(at + "/width", "“%s” is counted by %s; rectangles are cut from what is counted by area, such as cm2."
@@ -219,7 +219,7 @@ public final class PieceSizer {
         return Optional.of(up.intValueExact());
     }
 
-    private static Quantity in(MaterialSheet material, Quantity q) {
+    private static Quantity in(MaterialSpec material, Quantity q) {
         return material == null ? q : q.in(material.unit());
     }
 

@@ -1,7 +1,7 @@
 package benchful.plans.materials.sizes;
 
 import benchful.projects.PieceWorking;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.stream.Collectors;
@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 class SizedPieces implements PieceWorking {
     @Override
-    public Piece work(ProjectSheet project, Size size) {
+    public Piece work(ProjectSpec project, Size size) {
         SizedPiece piece = PieceSizer.size(project, size);
         return new Piece(
                 piece.lines().stream().collect(Collectors.toMap(SizedPiece.Line::line, l -> new Amount(l.each(), l.pieces(), l.rectangle()))),

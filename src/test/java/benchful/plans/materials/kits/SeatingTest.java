@@ -9,7 +9,7 @@ import benchful.core.SkillLevel;
 import benchful.plans.ClassPlanner;
 import benchful.plans.whatif.SmallerSizes;
 import benchful.plans.whatif.WhatIf;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.samples.SampleFiles;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** One rule of who makes which size, for the kits, the lesson and the advice. */
 class SeatingTest {
-    private static final ProjectSheet STRAND = SampleFiles.in(Path.of("sample-classes")).projects().stream()
+    private static final ProjectSpec STRAND = SampleFiles.in(Path.of("sample-classes")).projects().stream()
             .filter(p -> p.name().startsWith("Knotted strand")).findFirst().orElseThrow();
     private static final String FIRST = STRAND.sizes().get(0).name();
     private static final String QUICK = STRAND.sizes().get(STRAND.sizes().size() - 1).name();

@@ -2,19 +2,19 @@ package benchful.plans.materials.sizes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.catalogue.MaterialSheet;
+import benchful.catalogue.MaterialSpec;
 import benchful.core.Fault;
 import benchful.core.SkillLevel;
+import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
 import benchful.projects.Sizing;
 import benchful.projects.Sizing.Bead;
 import benchful.projects.SizingKind;
 import benchful.projects.Step;
-import benchful.core.lesson.StepKind;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -80,7 +80,7 @@ class PieceSizerTest {
 
     @Test
     void insistsOnTheKindOfAmountTheMaterialIsCountedIn() {
-        Map<String, MaterialSheet> catalogue = Map.of("Resin", material("Resin", Unit.G), "Cord", material("Cord", Unit.M));
+        Map<String, MaterialSpec> catalogue = Map.of("Resin", material("Resin", Unit.G), "Cord", material("Cord", Unit.M));
         SizedPiece piece = PieceSizer.size(
                 project(List.of(), List.of(line("Resin", "length", null), line("Resin", "5 g", "2"), line("Cord", "length", null)), null), SMALL, catalogue);
 
@@ -117,9 +117,9 @@ class PieceSizerTest {
         assertThat(piece.values()).containsEntry("r_per_sheet", Quantity.parse("12"));
     }
 
-    private static ProjectSheet project(List<Sizing> sizing, List<MaterialLine> lines, String repeats) {
+    private static ProjectSpec project(List<Sizing> sizing, List<MaterialLine> lines, String repeats) {
         Step step = new Step("knot", "Knot", StepKind.MAKE, null, null, null, repeats, null, false, null, null, null, null, null, null, null, null);
-        return new ProjectSheet("Strand", "beads", SkillLevel.BEGINNER, null, null, null, null, null, List.of(SMALL), sizing, lines,
+        return new ProjectSpec("Strand", "beads", SkillLevel.BEGINNER, null, null, null, null, null, List.of(SMALL), sizing, lines,
                 null, List.of(step), null, null);
     }
 
@@ -127,7 +127,7 @@ class PieceSizerTest {
         return new MaterialLine(material, amount, pieces, false, null, null, null, null);
     }
 
-    private static MaterialSheet material(String name, Unit unit) {
-        return new MaterialSheet(name, unit, null, null, null, null, null, null, null, null, null);
+    private static MaterialSpec material(String name, Unit unit) {
+        return new MaterialSpec(name, unit, null, null, null, null, null, null, null, null, null);
     }
 }

@@ -3,9 +3,9 @@ package benchful.plans.materials.sizes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.projects.ProjectFiles;
-import benchful.projects.ProjectSheet;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Sizing;
-import benchful.web.forms.SheetReader;
+import benchful.web.forms.SpecReader;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,7 +22,7 @@ class SizingNamesTest {
             sheet    | {width: 2 cm, height: 3 cm, sheet_width: 10 cm, sheet_height: 10 cm, thickness: 1 mm, density: 8.5 g_per_cm3} | []
             """)
     void promisesTheNamesThatAWorkingAnswers(String kind, String values, String beads) {
-        ProjectSheet project = ((SheetReader.Read<ProjectSheet>) ProjectFiles.READER.file("""
+        ProjectSpec project = ((SpecReader.Read<ProjectSpec>) ProjectFiles.READER.file("""
                 {name: Piece, craft: any, level: beginner, sizes: [{name: M}], sizing: [{name: work, kind: %s, values: %s, beads: %s}],
                 steps: [{id: tidy, title: Tidy, kind: together, lasts: 5 min}]}""".formatted(kind, values, beads).getBytes(StandardCharsets.UTF_8))).sheet();
         SizedPiece piece = PieceSizer.size(project, project.sizes().get(0));

@@ -5,7 +5,7 @@ import benchful.core.lesson.Conflict;
 import benchful.core.lesson.Conflict.Kind;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
-import benchful.core.lesson.Words;
+import benchful.core.lesson.MinuteWords;
 import java.time.Duration;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -51,8 +51,8 @@ final class HoursCheck {
             conflicts.add(wrong(Kind.BREAK_WRONG, name + "ends at " + CLOCK.format(pause.end()) + ", not after its start at "
                     + CLOCK.format(pause.start()) + ".", "Enter an end after the start."));
         } else if (length.compareTo(longest) >= 0) {
-            conflicts.add(wrong(Kind.BREAK_WRONG, name + "takes " + Words.minutes(length) + " but the class has only "
-                    + Words.minutes(longest) + ".", "Shorten the break, or book more hours."));
+            conflicts.add(wrong(Kind.BREAK_WRONG, name + "takes " + MinuteWords.minutes(length) + " but the class has only "
+                    + MinuteWords.minutes(longest) + ".", "Shorten the break, or book more hours."));
         } else if (meetings.stream().noneMatch(meeting -> holds(meeting, pause))) {
             conflicts.add(wrong(Kind.BREAK_WRONG, name + "from " + CLOCK.format(pause.start()) + " to " + CLOCK.format(pause.end())
                     + " lies outside the class's hours.", "Move it inside a meeting."));

@@ -4,10 +4,10 @@ import benchful.core.lesson.Conflict;
 import benchful.core.lesson.Conflict.Kind;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
+import benchful.core.lesson.MinuteWords;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.ToolUse;
-import benchful.core.lesson.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -72,7 +72,7 @@ public final class RequestCheck {
             }
             if (step instanceof Step.Wait wait && wait.greatest().filter(most -> most.compareTo(wait.least()) < 0).isPresent()) {
                 add(Kind.WAIT_REVERSED, List.of(step.id()), "\"" + step.title() + "\" waits at least "
-                        + Words.minutes(wait.least()) + " but at most " + Words.minutes(wait.greatest().get()) + ".",
+                        + MinuteWords.minutes(wait.least()) + " but at most " + MinuteWords.minutes(wait.greatest().get()) + ".",
                         "Make the greatest wait as long as the least, or leave it out.");
             }
         }
@@ -133,8 +133,8 @@ public final class RequestCheck {
         for (Link link : request.links()) {
             if (link.greatest().filter(most -> most.compareTo(link.least()) < 0).isPresent()) {
                 add(Kind.GAP_REVERSED, List.of(link.from(), link.to()), "Between \"" + steps.get(link.from()).title() + "\" and \""
-                        + steps.get(link.to()).title() + "\" the gap is at least " + Words.minutes(link.least())
-                        + " but at most " + Words.minutes(link.greatest().get()) + ".",
+                        + steps.get(link.to()).title() + "\" the gap is at least " + MinuteWords.minutes(link.least())
+                        + " but at most " + MinuteWords.minutes(link.greatest().get()) + ".",
                         "Make the greatest gap as long as the least, or leave it out.");
             }
         }

@@ -1,11 +1,11 @@
 package benchful.core.lesson.order.model;
 
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.MinuteWords;
 import benchful.core.lesson.Preparation;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.Step;
-import benchful.core.lesson.Words;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -42,10 +42,10 @@ public final class Preparations {
             Duration each = Duration.ofSeconds(Math.round(make.length().toSeconds() / (double) STUDENT_TO_TUTOR));
             Duration all = each.multipliedBy(request.headcount());
             return new Preparation.Item(step.id(), step.title(), all, new Reason(Subject.PREPARATION, request.headcount()
-                    + " pieces at " + Words.minutes(each) + " each: a third of a student's usual time."));
+                    + " pieces at " + MinuteWords.minutes(each) + " each: a third of a student's usual time."));
         }
         return new Preparation.Item(step.id(), step.title(), Duration.ZERO,
                 new Reason(Subject.PREPARATION, "Over before the class begins: start it "
-                        + Words.minutes(step.length()) + " ahead."));
+                        + MinuteWords.minutes(step.length()) + " ahead."));
     }
 }

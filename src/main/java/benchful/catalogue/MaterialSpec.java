@@ -1,0 +1,62 @@
+package benchful.catalogue;
+
+import benchful.core.SkillLevel;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A material: how it is counted, what is spoilt of it, and in which packs it is sold.
+ *
+ * @param unit what it is counted in; tells whether it goes by the piece, by length, area, volume or mass
+ * @param waste percentage to add by skill level; a level that is missing takes that of the next less practised, none means 0
+ * @param confidence where given, in (0, 1): bring enough that all students finish with this probability, taking the waste
+ *     percentage as the chance that one unit spoils; for materials counted by the piece
+ * @param cutLoss lost at each cut [length]; null for none
+ * @param unitMass mass of one unit, for postage; null where not known
+ * @param onHand what is on the shelf, free to use; null for nothing
+ * @param minimum least that should lie on the shelf; below it the stock counts as low; null for none
+ * @param pieces of what is on hand, the pieces whose size is known, such as offcuts: they are cut first; the rest is taken to
+ *     lie as it is sold
+ */
+public record MaterialSpec(
+        String name,
+        Unit unit,
+        Map<SkillLevel, BigDecimal> waste,
+        BigDecimal confidence,
+        Quantity cutLoss,
+        Quantity unitMass,
+        Quantity onHand,
+        Quantity minimum,
+        List<String> hazards,
+        List<Offer> offers,
+        String note,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<StockPiece> pieces) {
+
+    public MaterialSpec {
+        waste = waste == null || waste.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(waste));
+        hazards = hazards == null ? List.of() : List.copyOf(hazards);
+        offers = offers == null ? List.of() : List.copyOf(offers);
+        pieces = pieces == null ? List.of() : List.copyOf(pieces);
+    }
+
+    /** A material that lies as it is sold. */
+    public MaterialSpec(String name, Unit unit, Map<SkillLevel, BigDecimal> waste, BigDecimal confidence, Quantity cutLoss, Quantity unitMass,
+            Quantity onHand, Quantity minimum, List<String> hazards, List<Offer> offers, String note) {
+        this(name, unit, waste, confidence, cutLoss, unitMass, onHand, minimum, hazards, offers, note, null);
+    }
+
+    /** The same with nothing on hand. */
+    public MaterialSpec unstocked() {
+        return new MaterialSpec(name, unit, waste, confidence, cutLoss, unitMass, null, minimum, hazards, offers, note, null);
+    }
+
+    /** The same with so much on hand, of it these pieces. */
+    public MaterialSpec onHand(Quantity amount, List<StockPiece> known) {
+        return new MaterialSpec(name, unit, waste, confidence, cutLoss, unitMass, amount.signum() > 0 ? amount : null, minimum, hazards, offers, note, known);
+    }
+}

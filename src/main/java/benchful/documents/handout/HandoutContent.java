@@ -1,0 +1,76 @@
+package benchful.documents.handout;
+
+import benchful.documents.parts.PrintHead;
+import benchful.documents.parts.Signage;
+import io.quarkus.qute.RawString;
+import java.util.List;
+
+/**
+ * What one student takes home: the piece, what is in the kit, the steps, the strand at full size, care, and how to go on.
+ *
+ * @param about the class, with all its meetings
+ * @param bench what waits on the bench for whom it is for
+ * @param forWhom "for Imani Okoro, seat 3", or empty
+ * @param size "Size 42 cm"
+ * @param facts measures of the piece as it comes out
+ * @param cover name of the cover picture; null for none
+ * @param code name of the picture of the code that opens this handout; null for none
+ * @param address what the code says
+ * @param atHome what still happens after the class; empty where the piece is finished there
+ */
+public record HandoutContent(
+        PrintHead head,
+        String about,
+        String piece,
+        String forWhom,
+        String size,
+        RawString summary,
+        List<Fact> facts,
+        Figure cover,
+        List<KitLine> kit,
+        List<KitLine> bench,
+        List<String> tools,
+        List<Step> steps,
+        List<FullSize> strands,
+        List<Caution> cautions,
+        List<String> atHome,
+        RawString care,
+        String code,
+        String address) {
+
+    public record Fact(String label, String value) {}
+
+    /** A picture with its words. */
+    public record Figure(String name, String alt) {}
+
+    /** One material in the kit, with how much of it: "54", "1 piece of 124 cm". */
+    public record KitLine(String amount, String material, String note) {}
+
+    /**
+     * One numbered step.
+     *
+     * @param kind "make", "watch", "wait" or "together"
+     * @param time "about 8 min"; empty where not known
+     * @param leave for a wait: what it asks, "Leave it for 15 min."; empty otherwise
+     * @param meanwhile for a wait: what to do until it is over; may be empty
+     * @param cautions each a name and what to do, only where first met
+     * @param picture null for none, and where it was printed before
+     * @param seen where it was printed before, "Picture at step 4."; may be empty
+     * @param link address of a film or page; empty for none
+     * @param code name of the link's picture; null for none
+     */
+    public record Step(int number, String title, String kind, String time, String leave, String meanwhile, RawString text,
+            List<Caution> cautions, Figure picture, String seen, String link, String code) {}
+
+    /** Usual cautions of one hazard; no sentences where they were said before. */
+    public record Caution(String name, List<String> sentences, Signage signs) {}
+
+    /** A strand drawn 1:1, in as many rows as the page needs, and how its beads are drawn; {@code knots} where it has any. */
+    public record FullSize(String title, boolean knots, List<FullRow> rows, List<Legend> legend) {}
+
+    /** A row of the strand; width and height [mm] as style sheets write them. */
+    public record FullRow(String name, String width, String height, String alt) {}
+
+    /** A bead as it is drawn, and its count and name. */
+    public record Legend(String picture, String words) {}
+}

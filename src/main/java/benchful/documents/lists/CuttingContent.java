@@ -1,0 +1,98 @@
+package benchful.documents.lists;
+
+import benchful.core.cutting.CutLength;
+import benchful.core.cutting.CutSheet;
+import benchful.core.cutting.CuttingPlan;
+import benchful.core.cutting.SheetPlan;
+import benchful.documents.handout.HandoutContent;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Stylesheet;
+import benchful.documents.parts.Amounts;
+import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintHead;
+import benchful.documents.parts.PrintSource;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.pictures.CuttingPicture;
+import benchful.plans.pictures.SheetPicture;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Which length or sheet is cut into which pieces, as pictures and as rows to tick. */
+public record CuttingContent(PrintHead head, List<Material> materials) {
+
+    /** @param proof whether fewer lengths could do */
+    public record Material(String name, List<HandoutContent.Figure> pictures, List<Row> rows, String lengths, String proof) {}
+
+    /** @param count how many such lengths, "3 ×" */
+    public record Row(String count, String length, String from, String cuts, String offcut) {}
+
+    public static CuttingContent of(PrintSource source, PrintOptions options, PictureBag bag) {
+        PrintHead head = PrintHead.of(source, "Cutting sheet: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
+                options.paper(), options.version(), List.of(new PrintHead.Bookmark("Cutting sheet", "top")));
+        List<Material> materials = new ArrayList<>();
+        for (MaterialsPlan.MaterialPlan material : source.materials().materials()) {
+            Amounts amounts = Amounts.briefly(options.paper());
+            if (material.cutting() != null) {
+                materials.add(material(material, amounts, bag, materials.size() + 1));
+            } else if (material.sheets() != null) {
+                materials.add(sheets(material, amounts, bag, materials.size() + 1));
+            }
+        }
+        return new CuttingContent(head, materials);
+    }
+
+    private static Material material(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
+        CuttingPlan plan = material.cutting();
+        CuttingPicture picture = new CuttingPicture(plan, 800, 13, amounts::words);
+        String svg = picture.svg("cutting" + number, "How " + material.name() + " is cut");
+        List<Row> rows = picture.groups().stream().map(group -> row(group, amounts)).toList();
+        long onHand = plan.lengths().stream().filter(length -> !length.bought()).count();
+        String lengths = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
+        return new Material(material.name(), List.of(new HandoutContent.Figure(bag.drawing("cutting-" + number, svg), "Bars to scale; the table below says the same.")),
+                rows, lengths, claim(material, plan.proof(), amounts));
+    }
+
+    /** What is chosen by word is cut as one material, so nothing is claimed of it. */
+    private static String claim(MaterialsPlan.MaterialPlan material, String proof, Amounts amounts) {
+        return material.mixed() ? "Cut each from its own length: %s. That may take more lengths than are drawn here.".formatted(amounts.chosen(material)) : proof;
+    }
+
+    private static Material sheets(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
+        SheetPlan plan = material.sheets();
+        List<SheetPicture> pictures = SheetPicture.of(plan, 760, 13, amounts::words);
+        List<HandoutContent.Figure> figures = new ArrayList<>();
+        for (SheetPicture picture : pictures) {
+            String name = "cutting-%d-%d".formatted(number, figures.size() + 1);
+            figures.add(new HandoutContent.Figure(bag.drawing(name, picture.svg(name, "How a sheet of " + material.name() + " is cut")),
+                    "A sheet to scale, its cuts numbered in their order."));
+        }
+        long onHand = plan.sheets().stream().filter(sheet -> !sheet.bought()).count();
+        String sheets = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
+        return new Material(material.name(), figures, pictures.stream().map(picture -> row(picture, amounts)).toList(), sheets, claim(material, plan.proof(), amounts));
+    }
+
+    private static Row row(SheetPicture picture, Amounts amounts) {
+        CutSheet sheet = picture.sheet();
+        String cuts = counted(sheet.pieces().stream().map(piece -> amounts.words(piece.size()) + " (" + piece.label() + ")"));
+        String kept = counted(sheet.offcuts().stream().filter(CutSheet.Offcut::kept).map(offcut -> amounts.words(offcut.size()) + ", keep"));
+        return new Row(picture.count() + " ×", amounts.words(sheet.size()), sheet.bought() ? "new" : "on hand", cuts, kept.isEmpty() ? "none to keep" : kept);
+    }
+
+    private static String counted(Stream<String> words) {
+        return words.collect(Collectors.groupingBy(w -> w, LinkedHashMap::new, Collectors.counting())).entrySet().stream()
+                .map(e -> e.getValue() + " × " + e.getKey()).collect(Collectors.joining(", "));
+    }
+
+    private static Row row(CuttingPicture.Group group, Amounts amounts) {
+        CutLength length = group.length();
+        Map<String, Long> pieces = length.cuts().stream().collect(Collectors.groupingBy(
+                cut -> amounts.words(cut.length()) + (cut.label() == null ? "" : " (" + cut.label() + ")"), LinkedHashMap::new, Collectors.counting()));
+        String cuts = pieces.entrySet().stream().map(entry -> entry.getValue() + " × " + entry.getKey()).collect(Collectors.joining(", "));
+        String offcut = length.offcut().signum() == 0 ? "none" : amounts.words(length.offcut()) + (length.kept() ? ", keep" : "");
+        return new Row(group.count() + " ×", amounts.words(length.length()), length.bought() ? "new" : "on hand", cuts, offcut);
+    }
+}

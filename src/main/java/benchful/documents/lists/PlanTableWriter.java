@@ -1,0 +1,115 @@
+package benchful.documents.lists;
+
+import benchful.core.lesson.Block;
+import benchful.core.lesson.Break;
+import benchful.core.lesson.Lane;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.MeetingPlan;
+import benchful.documents.handout.HandoutContent;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.PictureBag;
+import benchful.documents.parts.PrintSource;
+import benchful.plans.ClassPlan;
+import benchful.plans.StepNumbers;
+import benchful.plans.pictures.PlanPicture;
+import benchful.web.Formats;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Fills the timed plan's picture and table. */
+public final class PlanTableWriter {
+    /** On a page on its side letters come out at 18 pt. */
+    private static final int LARGE_WIDTH = 720;
+    private static final int LARGE_TEXT = 18;
+
+    private final ClassPlan plan;
+    private final LessonPlan lesson;
+    private final List<Break> breaks;
+    private final Map<String, Integer> numbers;
+
+    public PlanTableWriter(PrintSource source) {
+        this.plan = source.plan();
+        this.lesson = source.lesson();
+        this.breaks = source.plan().breaks();
+        this.numbers = StepNumbers.of(lesson);
+    }
+
+    /** On a page on its side. */
+    PlanTable wide(PictureBag bag, Version version) {
+        return table(bag, version, 1080, 14);
+    }
+
+    /** On an upright page; on its side in large print. */
+    public PlanTable upright(PictureBag bag, Version version) {
+        return table(bag, version, 800, 13);
+    }
+
+    /** @param width of the picture and @param text size of its letters [px]: their ratio decides how it reads on paper */
+    private PlanTable table(PictureBag bag, Version version, int width, int text) {
+        boolean large = version == Version.LARGE;
+        PlanPicture picture = large ? PlanPicture.of(plan).sized(LARGE_WIDTH, LARGE_TEXT) : PlanPicture.of(plan).sized(width, text);
+        List<HandoutContent.Figure> pictures = large ? lesson.meetings().stream().map(meeting -> figure(bag, picture, List.of(meeting))).toList()
+                : List.of(figure(bag, picture, lesson.meetings()));
+        List<PlanTable.Ahead> ahead = lesson.preparation().items().stream().map(item -> new PlanTable.Ahead(item.title(), Formats.words(item.length()))).toList();
+        return new PlanTable(pictures, verdict(lesson), large, days(true), ahead);
+    }
+
+    private HandoutContent.Figure figure(PictureBag bag, PlanPicture picture, List<MeetingPlan> meetings) {
+        String name = "plan-" + (lesson.meetings().indexOf(meetings.get(0)) + 1);
+        return new HandoutContent.Figure(bag.drawing(name, picture.named(name).svg(meetings)), "The timed plan as a picture; the table below says the same.");
+    }
+
+    /** @param breaksToo whether breaks have a row of their own */
+    List<PlanTable.Day> days(boolean breaksToo) {
+        Map<LocalDate, List<PlanTable.Row>> byDay = Stream.concat(
+                        lesson.blocks().stream().map(block -> new Timed(block.start(), numbers.get(block.step()), row(block))),
+                        breaks.stream().filter(pause -> breaksToo).map(pause -> new Timed(pause.start(), 0, row(pause))))
+                .sorted(Comparator.comparing(Timed::start).thenComparing(Timed::number))
+                .collect(Collectors.groupingBy(timed -> timed.start().toLocalDate(), TreeMap::new, Collectors.mapping(Timed::row, Collectors.toList())));
+        return byDay.entrySet().stream().map(day -> new PlanTable.Day(byDay.size() > 1 ? Formats.words(day.getKey()) : "", day.getValue())).toList();
+    }
+
+    private record Timed(LocalDateTime start, int number, PlanTable.Row row) {}
+
+    /** "Ends at about 17:40, 20 min before the booked end." */
+    public static String verdict(LessonPlan lesson) {
+        String end = Formats.clockAfter(lesson.finish(), lesson.meetings().get(0).start());
+        return lesson.fits() ? "Ends at about %s, %s before the booked end.".formatted(end, Formats.words(lesson.spare()))
+                : "Ends at about %s: %s over the booked end.".formatted(end, Formats.words(lesson.over()));
+    }
+
+    private PlanTable.Row row(Block block) {
+        String tools = block.uses().stream().map(use -> use.units() + " " + use.tool()).collect(Collectors.joining(", "));
+        return new PlanTable.Row(clock(block), Formats.words(block.length()), String.valueOf(numbers.get(block.step())),
+                block.title() + (block.group() == 0 ? "" : ", group " + block.group()), Formats.word(block.kind()), tools, remark(block), false);
+    }
+
+    private static PlanTable.Row row(Break pause) {
+        return new PlanTable.Row(span(pause.start(), pause.end()), Formats.words(Duration.between(pause.start(), pause.end())), "", pause.title(), "", "", "", true);
+    }
+
+    private static List<String> clock(Block block) {
+        return block.segments().isEmpty() ? span(block.start(), block.end())
+                : block.segments().stream().flatMap(part -> span(part.start(), part.end()).stream()).toList();
+    }
+
+    /** What ends on another day takes a second line. */
+    private static List<String> span(LocalDateTime from, LocalDateTime to) {
+        String start = Formats.clock(from) + "–";
+        return from.toLocalDate().equals(to.toLocalDate()) ? List.of(start + Formats.clock(to)) : List.of(start, Formats.words(to.toLocalDate()), Formats.clock(to));
+    }
+
+    private static String remark(Block block) {
+        if (block.lane() == Lane.HOME) {
+            return "goes on at home";
+        }
+        return block.critical() ? "decides the end" : block.slack().isZero() ? "" : "may slip " + Formats.words(block.slack());
+    }
+}

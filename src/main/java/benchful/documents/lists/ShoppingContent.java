@@ -1,0 +1,81 @@
+package benchful.documents.lists;
+
+import benchful.catalogue.SupplierSpec;
+import benchful.core.buying.Bought;
+import benchful.core.buying.Purchase;
+import benchful.core.buying.SupplierOrder;
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.paper.Stylesheet;
+import benchful.documents.parts.Amounts;
+import benchful.documents.parts.PrintHead;
+import benchful.documents.parts.PrintSource;
+import benchful.plans.materials.MaterialsPlan;
+import benchful.web.Formats;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to buy from whom, by when, and what the shelf already gives.
+ *
+ * @param total of all orders with delivery and VAT; empty where nothing is bought
+ * @param missing what nobody sells
+ */
+public record ShoppingContent(PrintHead head, List<Order> orders, String total, String proof, List<String> shelf, List<String> missing) {
+
+    /** @param warning what to mind about the order; may be empty */
+    public record Order(String supplier, String contact, String by, String warning, List<Line> lines, String goods, String delivery, String vat, String total) {}
+
+    /** @param chosen what students chose of it, such as colours; may be empty */
+    public record Line(String packs, String material, String chosen, String price, String net, String left) {}
+
+    public static ShoppingContent of(PrintSource source, PrintOptions options) {
+        Amounts amounts = Amounts.briefly(options.paper());
+        MaterialsPlan plan = source.materials();
+        PrintHead head = PrintHead.of(source, "Shopping list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
+                options.paper(), options.version(), bookmarks(plan));
+        List<Order> orders = plan.orders().stream().map(order -> order(source, order, amounts)).toList();
+        List<String> shelf = plan.materials().stream().map(MaterialsPlan.MaterialPlan::bought).filter(bought -> bought.need().compareTo(bought.missing()) > 0)
+                .map(bought -> shelf(bought, amounts)).toList();
+        List<String> missing = plan.materials().stream().filter(material -> material.bought().unmet().signum() > 0)
+                .map(material -> amounts.words(material.bought().unmet()) + " " + material.name()).toList();
+        return new ShoppingContent(head, orders, plan.orders().isEmpty() ? "" : Formats.words(plan.total()), plan.proof(), shelf, missing);
+    }
+
+    private static String shelf(Bought bought, Amounts amounts) {
+        String taken = amounts.words(bought.need().minus(bought.missing()));
+        return bought.missing().signum() == 0 ? "%s %s".formatted(taken, bought.material()) : "%s of %s %s".formatted(taken, amounts.words(bought.need()), bought.material());
+    }
+
+    private static List<PrintHead.Bookmark> bookmarks(MaterialsPlan plan) {
+        List<PrintHead.Bookmark> bookmarks = new ArrayList<>();
+        for (int i = 0; i < plan.orders().size(); i++) {
+            bookmarks.add(new PrintHead.Bookmark(plan.orders().get(i).supplier(), "order" + (i + 1)));
+        }
+        bookmarks.add(new PrintHead.Bookmark("From the shelf", "shelf"));
+        return bookmarks;
+    }
+
+    private static Order order(PrintSource source, SupplierOrder order, Amounts amounts) {
+        String contact = source.file().suppliers().stream().filter(supplier -> supplier.name().equals(order.supplier()))
+                .map(SupplierSpec::contact).filter(words -> words != null).findFirst().orElse("");
+        List<Line> lines = order.purchases().stream().map(purchase -> line(source, purchase, amounts)).toList();
+        return new Order(order.supplier(), contact, order.orderBy() == null ? "" : Formats.words(order.orderBy()), warning(order), lines,
+                Formats.words(order.goods()), Formats.words(order.delivery()), Formats.words(order.vat()), Formats.words(order.total()));
+    }
+
+    private static String warning(SupplierOrder order) {
+        if (order.late()) {
+            return "It can't arrive in time by the usual delivery: ask for a faster one, or buy elsewhere.";
+        }
+        return order.shortOfMinimum() == null ? "" : "%s below the minimum order: add something you will need anyway.".formatted(Formats.words(order.shortOfMinimum()));
+    }
+
+    private static Line line(PrintSource source, Purchase purchase, Amounts amounts) {
+        Optional<MaterialsPlan.MaterialPlan> material = source.materials().materials().stream().filter(m -> m.name().equals(purchase.material())).findFirst();
+        String left = material.map(m -> amounts.words(m.bought().leftover())).orElse("");
+        String packs = "%d × %s".formatted(purchase.packs(), Formats.words(purchase.holds()));
+        String chosen = material.map(amounts::chosen).orElse("");
+        return new Line(packs, purchase.material(), chosen, Formats.words(purchase.price()), Formats.words(purchase.net()), left);
+    }
+}

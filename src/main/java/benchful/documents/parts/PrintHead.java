@@ -1,0 +1,40 @@
+package benchful.documents.parts;
+
+import benchful.documents.paper.Paper;
+import benchful.documents.paper.Version;
+import io.quarkus.qute.RawString;
+import java.util.List;
+
+/**
+ * What every print-out carries.
+ *
+ * @param title of the document: "Handout, size 42 cm"
+ * @param about the class: title, day and hours
+ * @param foot the same as it stands in the footer, shorter in large print
+ * @param where the venue's name; empty where none is chosen
+ * @param style the style sheet, whole
+ * @param look class names of the body: the version and the paper
+ * @param bookmarks in order of the document
+ */
+public record PrintHead(String title, String about, String foot, String where, RawString style, String look, List<Bookmark> bookmarks) {
+    private static final int LONGEST = 60;
+
+    /** For a print-out of a class; its footer names the class. */
+    public static PrintHead of(PrintSource source, String title, RawString style, Paper paper, Version version, List<Bookmark> bookmarks) {
+        String about = source.when().isEmpty() ? source.title() : source.title() + ", " + source.when();
+        return new PrintHead(title, about, version == Version.LARGE ? shortened(source.title()) : about, source.where(), style,
+                version.slug() + " " + paper.slug(), bookmarks);
+    }
+
+    public PrintHead {
+        bookmarks = List.copyOf(bookmarks);
+    }
+
+    /** Two lines of large print at the most. */
+    private static String shortened(String title) {
+        return title.codePointCount(0, title.length()) <= LONGEST ? title : title.substring(0, title.offsetByCodePoints(0, LONGEST)).strip() + "…";
+    }
+
+    /** An entry of the PDF's outline, to the element with this id. */
+    public record Bookmark(String name, String id) {}
+}

@@ -1,0 +1,128 @@
+package benchful.plans;
+
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.core.SkillLevel;
+import benchful.core.lesson.Help;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Pacing;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StudentTime;
+import benchful.core.lesson.ToolUse;
+import benchful.projects.ProjectSpec;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.ToIntFunction;
+
+/**
+ * Puts a class file to the lesson engine. Sheets give students' times for an improver; beginners take 1.5 times as long
+ * and the experienced 0.75 times (common practice, no source; reviews of real classes put it right).
+ */
+final class LessonRequestWriter {
+    private static final Map<SkillLevel, Double> PACE =
+            Map.of(SkillLevel.BEGINNER, 1.5, SkillLevel.IMPROVER, 1.0, SkillLevel.EXPERIENCED, 0.75);
+
+    private final ProjectSpec project;
+    private final ClassSetup setup;
+    private final Map<String, Integer> room;
+    private final ToIntFunction<benchful.projects.Step> repeats;
+
+    /** @param repeats how often a student does a step in one piece, for the size of the class that takes the most */
+    private LessonRequestWriter(ClassFile file, ToIntFunction<benchful.projects.Step> repeats) {
+        this.project = file.project();
+        this.setup = file.setup();
+        this.room = room(file);
+        this.repeats = repeats;
+    }
+
+    static LessonRequest of(ClassFile file, ToIntFunction<benchful.projects.Step> repeats) {
+        return new LessonRequestWriter(file, repeats).request();
+    }
+
+    /** What stands in the room: the venue's tools and the tutor's own. */
+    static Map<String, Integer> room(ClassFile file) {
+        Map<String, Integer> room = new TreeMap<>();
+        if (file.venue() != null) {
+            file.venue().tools().forEach((tool, n) -> room.merge(tool, n, Integer::sum));
+        }
+        file.setup().tools().forEach((tool, n) -> room.merge(tool, n, Integer::sum));
+        return room;
+    }
+
+    private LessonRequest request() {
+        LessonRequest.Builder request = LessonRequest.builder()
+                .headcount(setup.headcount())
+                .helpers(setup.helpers())
+                .groups(setup.groups())
+                .pacing(setup.ownPace() ? Pacing.OWN_PACE : Pacing.TOGETHER)
+                .preparedAhead(Set.copyOf(setup.preparedAhead()));
+        for (int i = 0; i < project.steps().size(); i++) {
+            request.step(step(project.steps().get(i)));
+            links(i).forEach(request::link);
+        }
+        room.forEach(request::tool);
+        setup.meetings().forEach(m -> meeting(m, request));
+        setup.breaks().stream().filter(b -> isTooLong(b, setup)).forEach(b -> tooLong(b, request));
+        return request.build();
+    }
+
+    /** A break that no meeting is long enough for is no break to leave out but a mistake, which the engine names. */
+    static boolean isTooLong(ClassSetup.Break b, ClassSetup setup) {
+        return setup.meetings().stream().allMatch(m -> Duration.between(m.starts(), m.ends()).compareTo(b.lasts()) < 0);
+    }
+
+    private void tooLong(ClassSetup.Break b, LessonRequest.Builder request) {
+        LocalDateTime start = setup.meetings().get(0).date().atTime(b.at());
+        request.pause("Break at " + b.at(), start, start.plus(b.lasts()));
+    }
+
+    private void meeting(ClassSetup.Meeting m, LessonRequest.Builder request) {
+        LocalDateTime start = m.date().atTime(m.starts());
+        LocalDateTime end = m.date().atTime(m.ends());
+        request.meeting(start, end);
+        setup.breaks().stream().filter(m::holds).forEach(b ->
+                request.pause("Break", m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts())));
+    }
+
+    private Step step(benchful.projects.Step s) {
+        return switch (s.kind()) {
+            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), uses(s));
+            case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), uses(s));
+            case AHEAD -> new Step.Ahead(s.id(), s.title(), s.lasts());
+            case WAIT -> new Step.Wait(s.id(), s.title(), s.lasts(), Optional.ofNullable(s.atMost()), uses(s), s.atHome());
+            case MAKE -> new Step.Make(s.id(), s.title(), time(s), uses(s), help(s), share(s), true);
+        };
+    }
+
+    private StudentTime time(benchful.projects.Step s) {
+        return new StudentTime(s.student().quick(), s.student().usual(), s.student().slow(),
+                Math.max(1, repeats.applyAsInt(s)), PACE.get(setup.level()));
+    }
+
+    private double share(benchful.projects.Step s) {
+        BigDecimal own = s.share() == null ? setup.share() : s.share();
+        return own == null ? 1 : own.doubleValue();
+    }
+
+    private static Help help(benchful.projects.Step s) {
+        return s.help() == null ? Help.NONE : new Help(s.help().calls().doubleValue(), s.help().lasts().toSeconds() / 60.0);
+    }
+
+    private static List<ToolUse> uses(benchful.projects.Step s) {
+        return s.tools().stream().map(t -> new ToolUse(t.tool(), t.each())).toList();
+    }
+
+    private List<Link> links(int index) {
+        String step = project.steps().get(index).id();
+        return project.predecessors(index).stream()
+                .map(a -> new Link(a.step(), step, a.least() == null ? Duration.ZERO : a.least(), Optional.ofNullable(a.most())))
+                .toList();
+    }
+}

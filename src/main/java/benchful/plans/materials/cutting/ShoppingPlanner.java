@@ -1,0 +1,168 @@
+package benchful.plans.materials.cutting;
+
+import benchful.catalogue.CatalogueSpec;
+import benchful.catalogue.MaterialSpec;
+import benchful.core.Fault;
+import benchful.core.buying.Bought;
+import benchful.core.buying.Buyer;
+import benchful.core.buying.BuyingRequest;
+import benchful.core.buying.Purchase;
+import benchful.core.buying.ShoppingList;
+import benchful.core.buying.SupplierOrder;
+import benchful.core.buying.Want;
+import benchful.core.cutting.CuttingPlan;
+import benchful.core.cutting.SheetPlan;
+import benchful.core.needs.CutNeed;
+import benchful.core.needs.Need;
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Sentence;
+import benchful.web.Unusable;
+import benchful.web.tasks.Asker;
+import java.math.BigDecimal;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * Buys for needs, of one class or of several: what is cut to length is planned first and gives a want for
+ * each stock length of its plan; the rest is wanted as it is. Once all is bought, each need's balance is struck. What can't
+ * be reckoned with is a fault, and its need stays unmet.
+ */
+public final class ShoppingPlanner {
+    private static final String TOO_LARGE = "The amounts of “%s” are too large to reckon with. Check what it is needed for, what is on hand and what its packs hold.";
+
+    /** What the rounding of many pieces may leave over, and nobody buys [mm2]. */
+    private static final BigDecimal LEAST_AREA = BigDecimal.ONE;
+
+    private final Map<String, MaterialSpec> catalogue;
+    private final OfferCatalogue market;
+    private final List<Fault> faults;
+    private final List<Sentence> warnings;
+    private final List<Want> wants = new ArrayList<>();
+    private final Map<String, Cutting> cuttings = new HashMap<>();
+
+    /** @param currency its code; null for the first supplier's */
+    public ShoppingPlanner(CatalogueSpec catalogue, String currency, List<Fault> faults, List<Sentence> warnings) {
+        this.catalogue = byName(catalogue.materials());
+        this.market = new OfferCatalogue(catalogue, currency, faults, warnings);
+        this.faults = faults;
+        this.warnings = warnings;
+    }
+
+    public static Map<String, MaterialSpec> byName(List<MaterialSpec> materials) {
+        return materials.stream().collect(Collectors.toMap(MaterialSpec::name, Function.identity(), (a, b) -> a, LinkedHashMap::new));
+    }
+
+    /**
+     * @param arriveBy the last day on which a material can arrive; null for no such day
+     * @param today orders whose last day is past are marked late; null where that does not matter
+     * @return with what becomes of each need, in their order
+     */
+    public ShoppingList buy(Collection<Need> needs, Function<String, LocalDate> arriveBy, LocalDate today) {
+        needs.forEach(need -> want(need, arriveBy.apply(need.material())));
+        ShoppingList list = Buyer.buy(new BuyingRequest(market.currency(), wants, today));
+        list.orders().forEach(this::warn);
+        List<Bought> materials = needs.stream().map(need -> bought(need, list)).toList();
+        return new ShoppingList(list.orders(), materials, list.total(), list.bound(), list.proven());
+    }
+
+    /** How the materials that were bought are cut to length; null for one that is not. */
+    public CuttingPlan cutting(String material) {
+        return cuttings.containsKey(material) ? cuttings.get(material).lengths() : null;
+    }
+
+    /** How the materials that were bought are cut from sheet; null for one that is not. */
+    public SheetPlan sheets(String material) {
+        return cuttings.containsKey(material) ? cuttings.get(material).sheets() : null;
+    }
+
+    /** What can't be reckoned with becomes a fault, and the need stays unmet. */
+    private void want(Need need, LocalDate arriveBy) {
+        Asker.check();
+        MaterialSpec material = catalogue.get(need.material());
+        if (material == null) {
+            warnings.add(Sentence.of("“%s” is not in the catalogue, so it has no waste allowance and no offers.", need.material()));
+            wants.add(unmet(need, arriveBy));
+            return;
+        }
+        try {
+            wants.addAll(need.cuts().isEmpty() ? List.of(plain(material, need, arriveBy)) : cut(material, need, arriveBy));
+        } catch (IllegalArgumentException e) {
+            unmet(need, arriveBy, new Fault(market.pointer(material), e.getMessage()));
+        } catch (ArithmeticException e) {
+            unmet(need, arriveBy, new Fault(market.pointer(material), TOO_LARGE.formatted(material.name())));
+        } catch (CancellationException givenUp) {
+            throw givenUp;
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+            throw Unusable.failing(words(material.name()), "/materials?find=" + URLEncoder.encode(material.name(), StandardCharsets.UTF_8), e);
+        }
+    }
+
+    /** A material, as a failure at it names it. */
+    public static String words(String material) {
+        return "the material “%s”".formatted(material);
+    }
+
+    private Bought bought(Need need, ShoppingList list) {
+        List<Bought> parts = IntStream.range(0, wants.size()).filter(w -> wants.get(w).material().equals(need.material()))
+                .mapToObj(list.materials()::get).toList();
+        Cutting cutting = cuttings.get(need.material());
+        if (cutting == null || cutting.use() == null) {
+            return parts.get(0);
+        }
+        List<Purchase> purchases = list.orders().stream().flatMap(order -> order.purchases().stream())
+                .filter(purchase -> purchase.material().equals(need.material())).toList();
+        return new CutBalance(need, cutting.use(), parts, purchases).bought(market.currency());
+    }
+
+    private Want plain(MaterialSpec material, Need need, LocalDate arriveBy) {
+        Quantity onHand = material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand().in(material.unit());
+        return new Want(material.name(), need.total(), onHand, market.packs(material), arriveBy);
+    }
+
+    private List<Want> cut(MaterialSpec material, Need need, LocalDate arriveBy) {
+        Cutting cutting = need.cuts().get(0).rectangle() == null
+                ? new LengthCutter(material, need, market.currency(), arriveBy, market.lengths(material)).cut()
+                : withRest(material, need, arriveBy, new SheetCutter(material, need, market.currency(), arriveBy, market.sheets(material)).cut());
+        cuttings.put(material.name(), cutting);
+        if (cutting.problem() != null) {
+            warnings.add(Sentence.of("“%s” can't be cut: %s", material.name(), cutting.problem().toString()));
+        }
+        return cutting.wants();
+    }
+
+    /** Of a sheet material that is asked for as a mere area too, that area is bought beside the sheets that are cut. */
+    private Cutting withRest(MaterialSpec material, Need need, LocalDate arriveBy, Cutting cutting) {
+        Quantity rest = need.cuts().stream().map(CutNeed::amount).reduce(need.total(), Quantity::minus);
+        return rest.base().compareTo(LEAST_AREA) < 0 || cutting.use() == null ? cutting
+                : cutting.with(new Want(material.name(), rest, Quantity.zero(material.unit()), market.packs(material), arriveBy));
+    }
+
+    private void unmet(Need need, LocalDate arriveBy, Fault fault) {
+        faults.add(fault);
+        wants.add(unmet(need, arriveBy));
+    }
+
+    private static Want unmet(Need need, LocalDate arriveBy) {
+        return new Want(need.material(), need.total(), Quantity.zero(need.total().unit()), List.of(), arriveBy);
+    }
+
+    private void warn(SupplierOrder order) {
+        if (order.shortOfMinimum() != null) {
+            warnings.add(Sentence.of("The order from “%s” is %s short of the minimum order.", order.supplier(), order.shortOfMinimum()));
+        }
+        if (order.late()) {
+            warnings.add(Sentence.of("“%s” can't deliver in time: the last day to order was %s.", order.supplier(), order.orderBy()));
+        }
+    }
+}

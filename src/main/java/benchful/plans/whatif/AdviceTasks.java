@@ -1,0 +1,50 @@
+package benchful.plans.whatif;
+
+import benchful.classes.ClassFile;
+import benchful.classes.CraftClass;
+import benchful.core.lesson.LessonPlanner;
+import benchful.core.lesson.advice.Progress;
+import benchful.web.tasks.Asker;
+import benchful.web.tasks.BackgroundTask;
+import benchful.web.tasks.BackgroundTasks;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
+
+/** What would help a class, worked out beside the pages; given up as soon as the class is another. */
+@ApplicationScoped
+public class AdviceTasks {
+    private final LessonPlanner lessons;
+    private final BackgroundTasks tasks;
+
+    AdviceTasks(LessonPlanner lessons, BackgroundTasks tasks) {
+        this.lessons = lessons;
+        this.tasks = tasks;
+    }
+
+    /** The one under way or finished for the same file, or a new one. */
+    BackgroundTask<Optional<Suggestions>> of(CraftClass craftClass, ClassFile file) {
+        return tasks.send(purpose(craftClass), file, task -> Asker.during(task::isGivenUp, () -> new ClassAdvisor(lessons, file).suggestions(progress(task))));
+    }
+
+    public void keepOnlyFor(CraftClass craftClass, ClassFile file) {
+        tasks.keepOnlyFor(purpose(craftClass), file);
+    }
+
+    private static String purpose(CraftClass craftClass) {
+        return "suggestions for class " + craftClass.id();
+    }
+
+    private static Progress progress(BackgroundTask<?> task) {
+        return new Progress() {
+            @Override
+            public boolean isCancelled() {
+                return task.isGivenUp();
+            }
+
+            @Override
+            public void tried(int done, int all) {
+                task.tell(done, all);
+            }
+        };
+    }
+}

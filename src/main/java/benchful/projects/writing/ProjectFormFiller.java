@@ -1,0 +1,147 @@
+package benchful.projects.writing;
+
+import benchful.core.Fault;
+import benchful.projects.ProjectFiles;
+import benchful.projects.ProjectSpec;
+import benchful.projects.pictures.PictureFile;
+import benchful.projects.pictures.ProjectPicture;
+import benchful.web.Pages;
+import benchful.web.forms.FormTree;
+import benchful.web.forms.SentForm;
+import benchful.web.forms.SpecForm;
+import benchful.web.forms.SpecFormat;
+import benchful.web.forms.SpecReader;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.core.MultivaluedMap;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A project's form on its way in: changed names are carried on, picked pictures are made fit and held in the form until it
+ * is saved, list buttons change the tree, and what remains is read as a sheet.
+ */
+final class ProjectFormFiller {
+    private static final FormTree TREES = new FormTree(ProjectFiles.READER.schema());
+
+    private final MultivaluedMap<String, String> fields;
+    private final Map<String, String> refused = new HashMap<>();
+    private final ObjectNode tree;
+    private final boolean rearranged;
+
+    private ProjectFormFiller(SentForm sent) {
+        fields = Renames.carried(sent.fields());
+        sent.files().forEach(this::take);
+        tree = TREES.of(fields);
+        rearranged = FormTree.rearranged(fields, tree);
+        if ("/sizing".equals(fields.getFirst("add")) && tree.at("/sizing/" + (tree.at("/sizing").size() - 1)) instanceof ObjectNode added) {
+            added.put("kind", fields.getFirst("new-kind"));
+        }
+        tree.path("pictures").forEach(ProjectFormFiller::typeToCome);
+    }
+
+    /** Until its file is picked a picture has no media type, which no field asks for; the missing file is told instead. */
+    private static void typeToCome(JsonNode picture) {
+        if (!picture.isEmpty() && !picture.has("media_type")) {
+            ((ObjectNode) picture).put("media_type", "image/png");
+        }
+    }
+
+    static ProjectFormFiller of(SentForm sent) {
+        return new ProjectFormFiller(sent);
+    }
+
+    /** A new project's form starts with a blank row of what every project has. */
+    static SpecForm blank() {
+        ObjectNode tree = SpecFormat.json().createObjectNode();
+        for (String list : List.of("measures", "sizes", "materials", "steps")) {
+            tree.putArray(list).addObject();
+        }
+        return SpecForm.of(tree, 0);
+    }
+
+    /** The file picked in a row, {@code file:/pictures/2}, becomes the row's content, and names it where no name is typed. */
+    private void take(String field, SentForm.SentFile file) {
+        String row = field.replaceFirst("^file:", "");
+        String typed = fields.getFirst(row + "/name");
+        String name = typed == null || typed.isBlank() ? shortName(file.name()) : typed.strip();
+        fields.putSingle(row + "/name", name);
+        PictureFile picture = PictureFile.of(file.content());
+        if (picture instanceof PictureFile.Fit fit) {
+            fields.putSingle(row + "/content", Base64.getEncoder().encodeToString(fit.content()));
+            fields.putSingle(row + "/media_type", fit.mediaType());
+        } else if (picture instanceof PictureFile.Unfit unfit) {
+            refused.put(name, unfit.sentence());
+        }
+    }
+
+    private static String shortName(String fileName) {
+        String name = fileName.replaceFirst("^.*[/\\\\]", "").replaceFirst("\\.[^.]*$", "").toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9_]+", "-").replaceFirst("^[-_]+", "").replaceFirst("-+$", "");
+        return name.isEmpty() ? "picture" : name.substring(0, Math.min(60, name.length()));
+    }
+
+    /** True where a list button was pressed: nothing is to be saved. */
+    boolean rearranged() {
+        return rearranged;
+    }
+
+    /** The form as it was typed, to be shown again. */
+    SpecForm shown() {
+        return SpecForm.faulty(tree, refusals(), version());
+    }
+
+    long version() {
+        return Pages.version(fields);
+    }
+
+    /** By its name in the form, the name under which a picture is stored. */
+    Map<String, String> stored() {
+        Map<String, String> stored = new HashMap<>();
+        fields.forEach((field, values) -> {
+            String name = field.startsWith("stored:") ? fields.getFirst(field.substring("stored:".length()) + "/name") : null;
+            if (name != null && !values.get(0).isBlank()) {
+                stored.put(name.strip(), values.get(0));
+            }
+        });
+        return stored;
+    }
+
+    SpecReader.Reading<ProjectSpec> read() {
+        SpecReader.Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), stored().keySet());
+        if (refused.isEmpty()) {
+            return reading;
+        }
+        List<Fault> faults = new ArrayList<>(refusals());
+        if (reading instanceof SpecReader.Faulty<ProjectSpec> f) {
+            f.faults().stream().filter(other -> faults.stream().noneMatch(r -> r.pointer().equals(other.pointer()))).forEach(faults::add);
+        }
+        return new SpecReader.Faulty<>(faults, reading.tree(), Map.of());
+    }
+
+    private List<Fault> refusals() {
+        List<Fault> faults = new ArrayList<>();
+        JsonNode pictures = tree.path("pictures");
+        for (int i = 0; i < pictures.size(); i++) {
+            String sentence = refused.get(pictures.path(i).path("name").asText());
+            if (sentence != null) {
+                faults.add(new Fault("/pictures/" + i + "/content", sentence));
+            }
+        }
+        return faults;
+    }
+
+    /** Fetches the content of pictures that are stored under another name than they have now. */
+    ProjectSpec withRenamedPictures(long id, ProjectSpec sheet) {
+        Map<String, String> stored = stored();
+        return sheet.withPictures(sheet.pictures().stream().map(p -> {
+            String was = stored.getOrDefault(p.name(), p.name());
+            boolean renamed = !p.hasContent() && !was.equals(p.name());
+            return renamed ? ProjectPicture.byName(id, was).map(s -> p.withContent(s.content())).orElse(p) : p;
+        }).toList());
+    }
+}

@@ -1,0 +1,214 @@
+package benchful.web.forms;
+
+import benchful.core.Fault;
+import benchful.core.quantity.Sentence;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.IntNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import com.networknt.schema.JsonMetaSchema;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.NonValidationKeyword;
+import com.networknt.schema.PathType;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaValidatorsConfig;
+import com.networknt.schema.ValidationMessage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * A published JSON Schema (2020-12) of one kind of sheet, served under {@code /schema/}. Its keyword {@code mend} holds the
+ * sentence that tells a person how to put a wrong value right; forms and files give the same one.
+ */
+public final class SpecSchema {
+    private static final String HOME = "https://benchful.example/schema/";
+    private static final int LONGEST_NAME = 200;
+    private static final int MOST_PLACES = 15;
+    private static final Map<String, SpecSchema> LOADED = new ConcurrentHashMap<>();
+
+    private final String name;
+    private final JsonNode document;
+    private final JsonSchema validator;
+
+    private SpecSchema(String name) {
+        this.name = name;
+        this.document = document(name);
+        SchemaValidatorsConfig config = SchemaValidatorsConfig.builder().pathType(PathType.JSON_POINTER).build();
+        this.validator = factory()
+                .getSchema(SchemaLocation.of(HOME + name + ".json"), config);
+    }
+
+    private static JsonSchemaFactory factory() {
+        JsonMetaSchema withMend = JsonMetaSchema.builder(JsonMetaSchema.getV202012()).keyword(new NonValidationKeyword("mend")).build();
+        return JsonSchemaFactory.builder()
+                .metaSchema(withMend)
+                .defaultMetaSchemaIri(withMend.getIri())
+                .schemaMappers(m -> m.mapPrefix(HOME, "classpath:META-INF/resources/schema/"))
+                .build();
+    }
+
+    /** @param name such as {@code project-1} */
+    public static SpecSchema named(String name) {
+        return LOADED.computeIfAbsent(name, SpecSchema::new);
+    }
+
+    /** The kind that a file of this schema names first: {@code project/1}. */
+    public String kind() {
+        return name.replace('-', '/');
+    }
+
+    /** Every break of the schema, one for a place. */
+    public List<Fault> faults(JsonNode tree) {
+        Map<String, Fault> faults = new LinkedHashMap<>();
+        ReadableText.faults(tree).forEach(f -> faults.putIfAbsent(f.pointer(), f));
+        for (ValidationMessage m : validator.validate(tree)) {
+            Fault fault = fault(m);
+            faults.putIfAbsent(fault.pointer(), fault);
+        }
+        return List.copyOf(faults.values());
+    }
+
+    private Fault fault(ValidationMessage m) {
+        String at = m.getInstanceLocation().toString();
+        String property = m.getProperty();
+        return switch (m.getType()) {
+            case "required" -> new Fault(JsonPointers.below(at, property), at(JsonPointers.below(at, property)).path("mend").asText("“%s” is missing.".formatted(property)));
+            case "additionalProperties", "unevaluatedProperties" -> property.length() > LONGEST_NAME
+                    ? new Fault(at, "“%s” is not known here. Check its spelling.".formatted(Sentence.quoted(property)))
+                    : new Fault(JsonPointers.below(at, property), "“%s” is not known here. Check its spelling.".formatted(property));
+            case "propertyNames" -> new Fault(at, "“%s” can't be a name here. %s".formatted(Sentence.quoted(property), nameRule(at).path("mend").asText()).strip());
+            case "maxLength" -> new Fault(at, "Shorten it to at most %d letters.".formatted(at(at).path("maxLength").asInt()));
+            case "maxItems" -> new Fault(at, "At most %d can be listed here. Leave some out.".formatted(at(at).path("maxItems").asInt()));
+            case "maxProperties" -> new Fault(at, "At most %d can be named here. Leave some out.".formatted(at(at).path("maxProperties").asInt()));
+            case "type" -> new Fault(at, kind(at));
+            default -> new Fault(at, mend(at));
+        };
+    }
+
+    private JsonNode nameRule(String pointer) {
+        return resolved(at(pointer).path("propertyNames"));
+    }
+
+    /** What is to be written at a place where a list, a text or a number stands in for another. */
+    private String kind(String pointer) {
+        return switch (at(pointer).path("type").asText()) {
+            case "string" -> "Write one text here.";
+            case "array" -> "Write a list here.";
+            case "object" -> "Write names with their values here.";
+            case "boolean" -> "Write true or false here.";
+            default -> mend(pointer);
+        };
+    }
+
+    /** How to put a value at a place right. */
+    String mend(String pointer) {
+        return at(pointer).path("mend").asText("This can't stand here. Write it as in an exported file, or leave it out.");
+    }
+
+    /** The part of the schema that a place in a sheet falls under; a missing node where there is none. */
+    public JsonNode at(String pointer) {
+        JsonNode here = document;
+        for (String part : pointer.split("/", -1)) {
+            here = part.isEmpty() && here == document ? here : below(here, JsonPointers.unescaped(part));
+        }
+        return here;
+    }
+
+    /**
+     * A copy in which texts stand as the numbers and truth values that the schema wants, where they can, bare numbers as the
+     * texts it wants ({@code lasts: 20} is {@code "20"}), and keys with nothing or blanks after them are left out.
+     */
+    public JsonNode coerced(JsonNode tree) {
+        return coerced(tree, document);
+    }
+
+    private JsonNode coerced(JsonNode node, JsonNode rule) {
+        if (node instanceof ObjectNode o) {
+            ObjectNode copy = o.objectNode();
+            o.properties().stream().filter(e -> !isNothing(e.getValue()))
+                    .forEach(e -> copy.set(e.getKey(), coerced(e.getValue(), below(rule, e.getKey()))));
+            return copy;
+        }
+        if (node instanceof ArrayNode a) {
+            ArrayNode copy = a.arrayNode();
+            a.forEach(n -> copy.add(coerced(n, below(rule, "0"))));
+            return copy;
+        }
+        String type = rule.path("type").asText();
+        if (node.isBinary() || node.isNumber() && type.equals("string")) {
+            return TextNode.valueOf(node.isBigDecimal() ? node.decimalValue().toPlainString() : node.asText());
+        }
+        return node.isTextual() ? typed(node, type) : node;
+    }
+
+    private static boolean isNothing(JsonNode value) {
+        return value.isNull() || value.isTextual() && value.textValue().isBlank();
+    }
+
+    private static JsonNode typed(JsonNode text, String type) {
+        String written = text.textValue().strip();
+        try {
+            return switch (type) {
+                case "integer" -> IntNode.valueOf(Integer.parseInt(written));
+                case "number" -> DecimalNode.valueOf(decimal(written));
+                case "boolean" -> written.matches("true|yes|false|no") ? BooleanNode.valueOf(written.matches("true|yes")) : text;
+                default -> text;
+            };
+        } catch (NumberFormatException e) {
+            return text;
+        }
+    }
+
+    private static BigDecimal decimal(String written) {
+        if (!written.matches("[+-]?\\d{1,15}([.,]\\d{1,12})?([eE][+-]?\\d{1,2})?")) {
+            throw new NumberFormatException(written);
+        }
+        BigDecimal number = new BigDecimal(written.replace(',', '.'));
+        if (Math.abs(number.scale()) > MOST_PLACES) {
+            throw new NumberFormatException(written);
+        }
+        return number;
+    }
+
+    private JsonNode below(JsonNode rule, String part) {
+        JsonNode named = resolved(rule.path("properties").path(part));
+        if (!named.isMissingNode()) {
+            return named;
+        }
+        JsonNode items = part.matches("\\d+") ? resolved(rule.path("items")) : rule.path("items").path("none");
+        return items.isMissingNode() ? resolved(rule.path("additionalProperties")) : items;
+    }
+
+    private JsonNode resolved(JsonNode rule) {
+        JsonNode ref = rule.path("$ref");
+        if (ref.isMissingNode()) {
+            return rule;
+        }
+        String[] parts = ref.asText().split("#", 2);
+        JsonNode root = parts[0].isEmpty() ? document : named(parts[0].replace(".json", "")).document;
+        JsonNode target = parts.length > 1 ? root.at(parts[1]) : root;
+        return withMend(rule, target);
+    }
+
+    private static JsonNode withMend(JsonNode rule, JsonNode target) {
+        return rule.has("mend") && target instanceof ObjectNode o ? o.deepCopy().set("mend", rule.get("mend")) : target;
+    }
+
+    private static JsonNode document(String name) {
+        try (InputStream in = SpecSchema.class.getResourceAsStream("/META-INF/resources/schema/" + name + ".json")) {
+            return SpecFormat.json().readTree(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
