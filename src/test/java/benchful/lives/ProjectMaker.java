@@ -1,7 +1,6 @@
 package benchful.lives;
 
 import benchful.core.quantity.Dimension;
-import benchful.core.quantity.Unit;
 import benchful.projects.SizingKind;
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.node.ArrayNode;

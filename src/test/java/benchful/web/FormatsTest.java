@@ -2,8 +2,8 @@ package benchful.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import benchful.core.quantity.Quantity;
 import benchful.core.lesson.StepKind;
+import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDateTime;

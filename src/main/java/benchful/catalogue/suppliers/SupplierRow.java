@@ -1,7 +1,6 @@
 package benchful.catalogue.suppliers;
 
 import benchful.catalogue.Supplier;
-import benchful.catalogue.SupplierOffer;
 import benchful.catalogue.SupplierSpec;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;

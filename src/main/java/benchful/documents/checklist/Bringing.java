@@ -3,7 +3,6 @@ package benchful.documents.checklist;
 import benchful.core.needs.Take;
 import benchful.core.quantity.Quantity;
 import benchful.documents.parts.PrintSource;
-import benchful.plans.materials.kits.Kit;
 import benchful.venues.VenueSpec;
 import benchful.web.Formats;
 import java.util.ArrayList;

@@ -7,7 +7,6 @@ import benchful.documents.lists.PlanTableWriter;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.parts.PrintSource;
 import benchful.plans.Advice;
-import benchful.plans.materials.MaterialsPlan;
 import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -13,7 +13,6 @@ import benchful.core.lesson.risk.Script.CauseOf;
 import benchful.core.lesson.risk.Script.Part;
 import benchful.core.lesson.risk.Script.Stage;
 import benchful.core.lesson.time.Pace;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

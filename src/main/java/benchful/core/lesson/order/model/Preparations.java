@@ -7,7 +7,6 @@ import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.Step;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 
 /**
