@@ -63,7 +63,7 @@ final class Rooms {
     /** Of the rooms, for whoever reads. */
     static final Path PICTURE = Path.of("src/docs/rooms.md");
 
-    private static final String HOUSE = "benchful.";
+    private static final String HOUSE = "benchful";
     private static final Path SOURCES = Path.of("src/main/java/benchful");
 
     private Rooms() {}
@@ -80,8 +80,17 @@ final class Rooms {
         return arrows;
     }
 
+    /** The arrows that lead to no lower floor, each with a line of code. */
+    static List<String> upward(Map<String, Map<String, String>> arrows) {
+        return arrows.entrySet().stream()
+                .flatMap(room -> room.getValue().entrySet().stream()
+                        .filter(seen -> floor(seen.getKey()) <= floor(room.getKey()))
+                        .map(seen -> "%s -> %s: %s".formatted(room.getKey(), seen.getKey(), seen.getValue())))
+                .toList();
+    }
+
     /** Counted from the top; -1 for a room that has none. */
-    static int floor(String room) {
+    private static int floor(String room) {
         return IntStream.range(0, FLOORS.size()).filter(i -> FLOORS.get(i).contains(room)).findFirst().orElse(-1);
     }
 
@@ -144,6 +153,6 @@ final class Rooms {
     }
 
     private static String room(JavaClass javaClass) {
-        return javaClass.getPackageName().substring(HOUSE.length());
+        return javaClass.getPackageName().substring(HOUSE.length()).replaceFirst("^[.]", "");
     }
 }
