@@ -109,6 +109,8 @@ class RefusedBackupsTest {
         assertThat(refusal()).startsWith("The file “tables/supplier.csv” in the archive is not as it was when the backup was taken.");
         EditedArchive.edited(good, edited, files -> files.put("../../evil.sh", text("rm")), (m, files) -> m);
         assertThat(refusal()).startsWith("The archive holds the file “../../evil.sh”, which its manifest does not list.");
+        EditedArchive.edited(good, edited, files -> files.put("notes\0\33.txt", text("x")), (m, files) -> m);
+        assertThat(refusal()).startsWith("The archive holds the file “notes\uFFFD\uFFFD.txt”, which its manifest does not list.");
         EditedArchive.edited(good, edited, files -> files.remove("tables/supplier.csv"), (m, files) -> m);
         assertThat(refusal()).startsWith("The file “tables/supplier.csv” is missing in the archive.");
     }

@@ -3,11 +3,16 @@ package benchful.backups.archive;
 /** Why a backup could not be taken, opened or put back. Its message is meant for the tutor: what is wrong, where, and what to do. */
 public class BackupFault extends RuntimeException {
     public BackupFault(String message) {
-        super(message);
+        super(shown(message));
     }
 
     public BackupFault(String message, Throwable cause) {
-        super(message, cause);
+        super(shown(message), cause);
+    }
+
+    /** A file in an archive may be called anything, also what no page can show. */
+    private static String shown(String message) {
+        return message.replaceAll("\\p{Cntrl}", "\uFFFD");
     }
 
     /** The file is whole as far as it can be seen, but is locked with another passphrase. */
