@@ -46,6 +46,11 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         Objects.requireNonNull(pacing, "pacing");
     }
 
+    /** Whether a step of it is over before the class begins, by its kind or because the tutor prepares it. */
+    public boolean isAhead(Step step) {
+        return step.kind().isBeforeClass() || preparedAhead.contains(step.id());
+    }
+
     private static void atMost(int greatest, int value, String what) {
         if (value > greatest) {
             throw new IllegalArgumentException(what + " must be at most " + greatest + ", not " + value);

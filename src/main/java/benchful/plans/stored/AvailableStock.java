@@ -47,7 +47,7 @@ public class AvailableStock {
      * @param broken    by its name in lower case, why a material can't be used
      * @param brokenFor why what was cut for a class can't be counted with
      */
-    public record Sheets(List<MaterialSpec> materials, List<SupplierSpec> suppliers, Map<String, Unusable> broken, Map<Long, Unusable> brokenFor) {
+    public record Specs(List<MaterialSpec> materials, List<SupplierSpec> suppliers, Map<String, Unusable> broken, Map<Long, Unusable> brokenFor) {
 
         /** Those that can be used. */
         public CatalogueSpec all() {
@@ -61,8 +61,8 @@ public class AvailableStock {
          * @throws Unusable where one of them can't be used
          */
         public CatalogueSpec of(Long classId, Collection<String> names) {
-            Optional.ofNullable(classId).map(brokenFor::get).ifPresent(Sheets::refuse);
-            names.stream().map(n -> broken.get(key(n))).filter(Objects::nonNull).findFirst().ifPresent(Sheets::refuse);
+            Optional.ofNullable(classId).map(brokenFor::get).ifPresent(Specs::refuse);
+            names.stream().map(n -> broken.get(key(n))).filter(Objects::nonNull).findFirst().ifPresent(Specs::refuse);
             return all();
         }
 
@@ -82,7 +82,7 @@ public class AvailableStock {
 
     /** The materials with these names and all suppliers; names that are not in the catalogue are left out. */
     @Transactional
-    public Sheets sheets(Collection<String> names, Collection<Long> classIds) {
+    public Specs sheets(Collection<String> names, Collection<Long> classIds) {
         Map<Long, BigDecimal> kept = ledger.kept(classIds);
         List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(classIds)).toList();
         Map<Long, BigDecimal> cutOff = ledger.cutOff(classIds);
@@ -98,7 +98,7 @@ public class AvailableStock {
                 broken.put(key(m.name()), e);
             }
         }
-        return new Sheets(materials, Supplier.all().stream().map(Supplier::toSpec).toList(), broken, pieces.broken());
+        return new Specs(materials, Supplier.all().stream().map(Supplier::toSpec).toList(), broken, pieces.broken());
     }
 
     private static Quantity most(Quantity a, Quantity b) {

@@ -80,7 +80,7 @@ public class TermService {
      * @param question what decides the plan
      * @param leftOut  what can't even be read
      */
-    public record Gathered(List<Asking> asking, AvailableStock.Sheets sheets, TermRequest question, List<Trouble> leftOut) {
+    public record Gathered(List<Asking> asking, AvailableStock.Specs sheets, TermRequest question, List<Trouble> leftOut) {
         public int size() {
             return asking.size();
         }
@@ -108,7 +108,7 @@ public class TermService {
         List<Asking> all = new ArrayList<>();
         classes.forEach(c -> sort(troubles.tried(c.line(), () -> asking(c)), all, leftOut));
         others.forEach(part -> all.add(new Asking(null, part, failure -> Trouble.of(part.title(), List.of(), failure))));
-        AvailableStock.Sheets sheets = shelf.sheets(all.stream().flatMap(a -> a.materials().stream()).distinct().toList(), classes.stream().map(CraftClass::id).toList());
+        AvailableStock.Specs sheets = shelf.sheets(all.stream().flatMap(a -> a.materials().stream()).distinct().toList(), classes.stream().map(CraftClass::id).toList());
         return new Gathered(all, sheets, new TermRequest(all.stream().map(Asking::part).toList(), sheets.all()), leftOut);
     }
 

@@ -43,7 +43,7 @@ final class Changes {
 
     List<Change> all() {
         List<Change> changes = new ArrayList<>();
-        request.steps().stream().filter(step -> step.kind().isOwnWork() && !isAhead(step.id()))
+        request.steps().stream().filter(step -> step.kind().isOwnWork() && !request.isAhead(step))
                 .forEach(step -> prepare(step.id()).ifPresent(changes::add));
         changes.addAll(tools());
         if (request.steps().stream().anyMatch(step -> step instanceof Step.Make make && !make.help().isNone())) {
@@ -89,10 +89,6 @@ final class Changes {
         return Optional.of(new Change.SplitInTwo(Duration.ofMinutes((booked.toMinutes() / 2 + 14) / 15 * 15), A_WEEK));
     }
 
-    private boolean isAhead(String step) {
-        return steps.get(step).kind().isBeforeClass() || request.preparedAhead().contains(step);
-    }
-
     /** With the make steps and waits that it follows; demonstrations before it stay in the class. */
     private Optional<Change> prepare(String step) {
         Set<String> all = new LinkedHashSet<>();
@@ -105,7 +101,7 @@ final class Changes {
 
     private void addWithPredecessors(String step, Set<String> all) {
         Step one = steps.get(step);
-        if (!isAhead(step) && one.kind().mayBePrepared() && all.add(step)) {
+        if (!request.isAhead(one) && one.kind().mayBePrepared() && all.add(step)) {
             request.links().stream().filter(link -> link.to().equals(step)).map(Link::from)
                     .forEach(before -> addWithPredecessors(before, all));
         }

@@ -119,15 +119,12 @@ public final class RequestCheck {
         Step second = steps.get(link.to());
         boolean fixed = second.kind().isBeforeClass();
         boolean moved = request.preparedAhead().contains(link.to()) && first.kind().mayBePrepared();
-        if ((fixed || moved) && !isAhead(first)) {
+        if ((fixed || moved) && !request.isAhead(first)) {
             add(Kind.AHEAD_AFTER_CLASS, List.of(first.id(), second.id()), "\"" + second.title() + "\" is done ahead but follows \""
                     + first.title() + "\", which is done in class.", "Do both ahead, or both in class.");
         }
     }
 
-    private boolean isAhead(Step step) {
-        return step.kind().isBeforeClass() || request.preparedAhead().contains(step.id());
-    }
 
     private void gaps() {
         for (Link link : request.links()) {

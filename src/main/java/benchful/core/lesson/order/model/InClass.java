@@ -22,7 +22,7 @@ final class InClass {
 
     InClass(LessonRequest request) {
         steps = request.steps().stream()
-                .filter(step -> !step.kind().isBeforeClass() && !request.preparedAhead().contains(step.id())).toList();
+                .filter(step -> !request.isAhead(step)).toList();
         byId = steps.stream().collect(Collectors.toMap(Step::id, Function.identity()));
         links = bridged(request.links());
         if (request.groups() > 1) {
