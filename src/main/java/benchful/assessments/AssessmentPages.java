@@ -26,7 +26,7 @@ import java.util.List;
 @Path("/classes/{id: \\d+}/assessment")
 @Produces(MediaType.TEXT_HTML)
 class AssessmentPages {
-    private static final SpecReader<AssessmentSpec> READER = new SpecReader<>(AssessmentSpec.class, "assessment-1", AssessmentPages::disorder);
+    private static final SpecReader<AssessmentSpec> READER = new SpecReader<>(AssessmentSpec.class, AssessmentPages::disorder);
 
     private final Assessments assessments;
     private final EarlierVersions earlier;

@@ -1,5 +1,17 @@
 package benchful.assessments;
 
+import benchful.catalogue.HazardName;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.LongText;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.Spec;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -13,8 +25,15 @@ import java.util.List;
  * @param mediumFrom lowest score of a medium risk; null for the usual
  * @param highFrom lowest score of a high risk; null for the usual
  */
+@Spec(name = "assessment-1", title = "The risk assessment of a class")
 public record AssessmentSpec(
-        List<Row> rows, String assessor, LocalDate signed, LocalDate reviewBy, String notes, Integer mediumFrom, Integer highFrom) {
+        @Length(most = 100) List<Row> rows,
+        @Length(most = 120) @Mend("Write the name in at most 120 characters.") String assessor,
+        @Mend("Give the day of signing as year-month-day.") LocalDate signed,
+        @Mend("Give the day as year-month-day.") LocalDate reviewBy,
+        @LongText String notes,
+        @Score Integer mediumFrom,
+        @Score Integer highFrom) {
     public AssessmentSpec {
         rows = rows == null ? List.of() : List.copyOf(rows);
     }
@@ -23,6 +42,18 @@ public record AssessmentSpec(
     public RiskBands bands() {
         return new RiskBands(mediumFrom == null ? RiskBands.USUAL.mediumFrom() : mediumFrom, highFrom == null ? RiskBands.USUAL.highFrom() : highFrom);
     }
+
+    @Range(from = 1, to = 5)
+    @Mend("Give a grade from 1 to 5.")
+    @Target(ElementType.TYPE_USE)
+    @Retention(RetentionPolicy.RUNTIME)
+    @interface Grade {}
+
+    @Range(from = 2, to = 25)
+    @Mend("Give a score from 2 to 25, or leave it empty for the usual one.")
+    @Target(ElementType.TYPE_USE)
+    @Retention(RetentionPolicy.RUNTIME)
+    @interface Score {}
 
     /**
      * One hazard.
@@ -37,15 +68,15 @@ public record AssessmentSpec(
      * @param residualLikelihood with the controls
      */
     public record Row(
-            String hazard,
-            String name,
-            String from,
-            String who,
-            int severity,
-            int likelihood,
-            String controls,
-            int residualSeverity,
-            int residualLikelihood) {
+            @HazardName @Mend("Name a hazard of the library by its short name, such as “sharp-tools”.") String hazard,
+            @Required @Filled(200) @Mend("Name the hazard.") String name,
+            @Length(most = 1000) @Mend("Write at most 1,000 characters.") String from,
+            @Length(most = 1000) @Mend("Write at most 1,000 characters.") String who,
+            @Required @Grade int severity,
+            @Required @Grade int likelihood,
+            @Required @Filled(4000) @Mend("Say what you do about it.") String controls,
+            @Required @Grade int residualSeverity,
+            @Required @Grade int residualLikelihood) {
 
         public Risk risk() {
             return new Risk(severity, likelihood);

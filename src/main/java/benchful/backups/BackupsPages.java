@@ -29,7 +29,7 @@ import org.jboss.resteasy.reactive.RestForm;
 @Path("/backups")
 @Produces(MediaType.TEXT_HTML)
 class BackupsPages {
-    private static final SpecReader<ScheduleSpec> READER = new SpecReader<>(ScheduleSpec.class, "backups-1", sheet -> List.of());
+    private static final SpecReader<ScheduleSpec> READER = new SpecReader<>(ScheduleSpec.class, sheet -> List.of());
     private static final int SHORTEST = 8;
 
     private final Backups backups;

@@ -2,6 +2,15 @@ package benchful.batches;
 
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
+import benchful.web.forms.fields.CurrencyCode;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.LongText;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
+import benchful.web.forms.fields.Spec;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -18,8 +27,17 @@ import java.util.Map;
  * @param packaging mass of the empty packaging of one kit; null where it is not weighed
  * @param currency ISO 4217 code the totals are shown in
  */
+@Spec(name = "batch-1", title = "Kits made for sale, with no lesson")
 public record BatchSpec(
-        String title, int kits, SkillLevel level, Map<String, Integer> sizes, LocalDate readyBy, Quantity packaging, String currency, String notes) {
+        @ShortText String title,
+        @Required @Range(from = 1, to = 1000) @Mend("Enter how many kits, from 1 to 1000.") int kits,
+        @Required SkillLevel level,
+        @Length(most = 100) Map<@Filled(40) @Mend("Name a size in at most 40 letters.") String,
+                @Range(from = 0, to = 1000) @Mend("Enter how many kits of this size, from 0 to 1000.") Integer> sizes,
+        LocalDate readyBy,
+        Quantity packaging,
+        @CurrencyCode String currency,
+        @LongText String notes) {
     public BatchSpec {
         sizes = sizes == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
     }

@@ -170,7 +170,7 @@ class BatchesPages {
     }
 
     private static SpecReader<BatchSpec> reader(ProjectSpec project) {
-        return new SpecReader<>(BatchSpec.class, "batch-1", sheet -> BatchRules.faults(sheet, project));
+        return new SpecReader<>(BatchSpec.class, sheet -> BatchRules.faults(sheet, project));
     }
 
     private static Project found(String id) {

@@ -3,6 +3,14 @@ package benchful.catalogue;
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Percent;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
+import benchful.web.forms.fields.Spec;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.util.EnumMap;
@@ -23,19 +31,20 @@ import java.util.Map;
  * @param pieces of what is on hand, the pieces whose size is known, such as offcuts: they are cut first; the rest is taken to
  *     lie as it is sold
  */
+@Spec(name = "material-1", title = "A material, and the packs it is sold in")
 public record MaterialSpec(
-        String name,
-        Unit unit,
-        Map<SkillLevel, BigDecimal> waste,
-        BigDecimal confidence,
+        @Required @Filled(120) @Mend("Give the material a name.") String name,
+        @Required Unit unit,
+        Map<SkillLevel, @Percent BigDecimal> waste,
+        @Range(above = 0, below = 1) @Mend("Give a probability above 0 and below 1, such as 0.95.") BigDecimal confidence,
         Quantity cutLoss,
         Quantity unitMass,
         Quantity onHand,
         Quantity minimum,
-        List<String> hazards,
-        List<Offer> offers,
-        String note,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<StockPiece> pieces) {
+        @Length(most = 30) List<@HazardName String> hazards,
+        @Length(most = 50) List<Offer> offers,
+        @ShortText String note,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 1000) List<StockPiece> pieces) {
 
     public MaterialSpec {
         waste = waste == null || waste.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(waste));

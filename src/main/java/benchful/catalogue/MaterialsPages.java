@@ -41,7 +41,7 @@ import java.util.Map;
 @Path("/materials")
 @Produces(MediaType.TEXT_HTML)
 public class MaterialsPages {
-    private static final SpecReader<MaterialSpec> READER = new SpecReader<>(MaterialSpec.class, "material-1", MaterialRules::faults);
+    private static final SpecReader<MaterialSpec> READER = new SpecReader<>(MaterialSpec.class, MaterialRules::faults);
 
     private final CatalogueRules rules;
     private final Instance<HazardNames> hazards;

@@ -2,6 +2,11 @@ package benchful.catalogue;
 
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Price;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.util.List;
@@ -16,8 +21,13 @@ import java.util.List;
  * @param sheet for rectangles cut from sheet: one sheet's length and width, of which the pack holds a whole number; null for none
  * @param breaks lower prices for more packs, by rising number
  */
-public record Offer(String supplier, Quantity holds, BigDecimal price, Integer lengths,
-        @JsonInclude(JsonInclude.Include.NON_NULL) Extent sheet, List<PriceBreak> breaks) {
+public record Offer(
+        @Required @Length(least = 1, most = 120) @Mend("Name the supplier.") String supplier,
+        @Required Quantity holds,
+        @Required @Price BigDecimal price,
+        @Range(from = 1, to = 10_000) @Mend("Give how many lengths are in the pack, from 1.") Integer lengths,
+        @JsonInclude(JsonInclude.Include.NON_NULL) Extent sheet,
+        @Length(most = 20) List<PriceBreak> breaks) {
     public Offer {
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
     }
@@ -28,5 +38,6 @@ public record Offer(String supplier, Quantity holds, BigDecimal price, Integer l
     }
 
     /** From so many packs on, each costs this. */
-    public record PriceBreak(int packs, BigDecimal price) {}
+    public record PriceBreak(
+            @Required @Range(from = 2, to = 100_000) @Mend("Give from how many packs the price holds, 2 or more.") int packs, @Required @Price BigDecimal price) {}
 }

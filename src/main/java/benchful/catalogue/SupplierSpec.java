@@ -2,6 +2,14 @@ package benchful.catalogue;
 
 import benchful.core.buying.LeadTime;
 import benchful.web.Formats;
+import benchful.web.forms.fields.CurrencyCode;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Price;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
+import benchful.web.forms.fields.Spec;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 
@@ -16,16 +24,17 @@ import java.math.BigDecimal;
  * @param weekdays true where only Mondays to Fridays count as such days
  * @param vat percentage added to goods and delivery; null for none
  */
+@Spec(name = "supplier-1", title = "Somebody who sells materials")
 public record SupplierSpec(
-        String name,
-        String currency,
-        BigDecimal minimumOrder,
-        BigDecimal delivery,
-        BigDecimal freeAbove,
-        int leadDays,
+        @Required @Filled(120) @Mend("Give the supplier a name.") String name,
+        @Required @CurrencyCode String currency,
+        @Price BigDecimal minimumOrder,
+        @Price BigDecimal delivery,
+        @Price BigDecimal freeAbove,
+        @Range(from = 0, to = 365) @Mend("Give the days from order to delivery, from 0 to 365.") int leadDays,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean weekdays,
-        BigDecimal vat,
-        String contact) {
+        @Range(from = 0, to = 100) @Mend("Give the VAT percentage, from 0 to 100.") BigDecimal vat,
+        @ShortText String contact) {
 
     public LeadTime lead() {
         return new LeadTime(leadDays, weekdays);

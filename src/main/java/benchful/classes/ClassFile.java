@@ -5,6 +5,9 @@ import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.SupplierSpec;
 import benchful.projects.ProjectSpec;
 import benchful.venues.VenueSpec;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.Spec;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -17,8 +20,13 @@ import java.util.Objects;
  *
  * @param setup written {@code class} in files
  */
+@Spec(name = "class-1", title = "A class with everything its plan is computed from", file = "a class file")
 public record ClassFile(
-        ProjectSpec project, @JsonProperty("class") ClassSetup setup, VenueSpec venue, List<MaterialSpec> materials, List<SupplierSpec> suppliers) {
+        @Required ProjectSpec project,
+        @Required @JsonProperty("class") ClassSetup setup,
+        VenueSpec venue,
+        @Length(most = 500) List<MaterialSpec> materials,
+        @Length(most = 100) List<SupplierSpec> suppliers) {
 
     public ClassFile {
         materials = materials == null ? List.of() : List.copyOf(materials);

@@ -1,7 +1,23 @@
 package benchful.classes;
 
 import benchful.core.SkillLevel;
+import benchful.web.forms.fields.Count;
+import benchful.web.forms.fields.CurrencyCode;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.LongText;
+import benchful.web.forms.fields.Matching;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Price;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
+import benchful.web.forms.fields.Spec;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -33,28 +49,30 @@ import java.util.Map;
  * @param choices by the project's material, what the class takes where a student has not chosen
  * @param instead materials that stand in for others, for the whole class
  */
+@Spec(name = "setup-1", title = "What the tutor decides about one class")
 public record ClassSetup(
-        String title,
-        List<Meeting> meetings,
-        int headcount,
-        SkillLevel level,
-        Map<String, Integer> sizes,
-        List<Student> students,
-        String demonstration,
-        int spares,
-        int helpers,
-        int groups,
+        @ShortText String title,
+        @Required @Length(least = 1, most = 20) @Mend("Give at least one meeting with its date, start and end.") List<Meeting> meetings,
+        @Required @Range(from = 1, to = 200) @Mend("Enter a number of students from 1 to 200.") int headcount,
+        @Required SkillLevel level,
+        @Length(most = 100) Map<@Filled(40) @Mend("Name a size in at most 40 letters.") String,
+                @Range(from = 0, to = 200) @Mend("Enter how many students want this size, from 0 to 200.") Integer> sizes,
+        @Length(most = 200) List<Student> students,
+        @Length(most = 40) @Mend("Choose a size of the project, or none.") String demonstration,
+        @Range(from = 0, to = 100) @Mend("Enter how many spare kits, from 0 to 100.") int spares,
+        @Range(from = 0, to = 20) @Mend("Enter how many helpers, from 0 to 20.") int helpers,
+        @Range(from = 1, to = 20) @Mend("Enter how many groups take turns, from 1 (all together) to 20.") int groups,
         boolean ownPace,
-        BigDecimal share,
-        List<Break> breaks,
-        List<String> preparedAhead,
-        Map<String, Integer> tools,
-        String currency,
+        @Range(above = 0, to = 1) @Mend("Enter the share of students to wait for, above 0 and up to 1.") BigDecimal share,
+        @Length(most = 20) List<Break> breaks,
+        @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> preparedAhead,
+        @Length(most = 200) Map<@Filled(80) @Mend("Name a tool in at most 80 letters.") String, @Count Integer> tools,
+        @CurrencyCode String currency,
         Costs costs,
-        Integer youngest,
-        String notes,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) Map<String, String> choices,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Instead> instead) {
+        @Range(from = 3, to = 120) @Mend("Enter the age of the youngest student in years, or leave it empty.") Integer youngest,
+        @LongText String notes,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) Map<@MaterialName String, @Chosen String> choices,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 60) List<Instead> instead) {
 
     public ClassSetup {
         meetings = meetings == null ? List.of() : List.copyOf(meetings);
@@ -88,10 +106,10 @@ public record ClassSetup(
      * @param helper pay of a helper for an hour
      * @param room rent of the room for an hour
      */
-    public record Costs(BigDecimal fee, BigDecimal helper, BigDecimal room) {}
+    public record Costs(@Price BigDecimal fee, @Price BigDecimal helper, @Price BigDecimal room) {}
 
     /** One coming together of the class. */
-    public record Meeting(LocalDate date, LocalTime starts, LocalTime ends) {
+    public record Meeting(@Required LocalDate date, @Required LocalTime starts, @Required LocalTime ends) {
         private Meeting later(long weeks) {
             return new Meeting(date.plusWeeks(weeks), starts, ends);
         }
@@ -103,7 +121,7 @@ public record ClassSetup(
     }
 
     /** A break at a fixed time of day. */
-    public record Break(LocalTime at, Duration lasts) {}
+    public record Break(@Required LocalTime at, @Required Duration lasts) {}
 
     /**
      * A student known by name.
@@ -113,8 +131,16 @@ public record ClassSetup(
      * @param instead materials that stand in for others, for this student
      * @param emergency whom to call; null where not known
      */
-    public record Student(String name, String seat, String size, Map<String, String> choices, Boolean leftHanded, Boolean largePrint, String needs,
-            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Instead> instead, @JsonInclude(JsonInclude.Include.NON_NULL) Contact emergency) {
+    public record Student(
+            @Required @Filled(120) @Mend("Enter the student's name.") String name,
+            @Length(most = 20) @Mend("Write the seat in at most 20 characters.") String seat,
+            @Length(most = 40) @Mend("Choose a size of the project.") String size,
+            @Length(most = 100) Map<@MaterialName String, @Chosen String> choices,
+            Boolean leftHanded,
+            Boolean largePrint,
+            @ShortText String needs,
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 60) List<Instead> instead,
+            @JsonInclude(JsonInclude.Include.NON_NULL) Contact emergency) {
         public Student {
             choices = copy(choices);
             instead = instead == null ? List.of() : List.copyOf(instead);
@@ -135,7 +161,22 @@ public record ClassSetup(
     }
 
     /** Somebody to call in an emergency: personal data, for the register and nothing else. */
-    public record Contact(String name, String phone) {}
+    public record Contact(
+            @Length(most = 120) @Mend("Write the name in at most 120 characters.") String name,
+            @Required @Length(most = 60) @Matching("[0-9]{3}") @Mend("Write the telephone number to call, in at most 60 characters.") String phone) {}
+
+    @Filled(120)
+    @Mend("Name a material in at most 120 letters.")
+    @Target(ElementType.TYPE_USE)
+    @Retention(RetentionPolicy.RUNTIME)
+    @interface MaterialName {}
+
+    /** A material or a word that is chosen. */
+    @Length(most = 120)
+    @Mend("Write the choice in at most 120 characters.")
+    @Target(ElementType.TYPE_USE)
+    @Retention(RetentionPolicy.RUNTIME)
+    @interface Chosen {}
 
     /**
      * A material that stands in for another.
@@ -143,7 +184,9 @@ public record ClassSetup(
      * @param of a material of the project, or one that was chosen
      * @param use a material of the catalogue, of the same kind of amount
      */
-    public record Instead(String of, String use) {
+    public record Instead(
+            @Required @Filled(120) @Mend("Name the material of the project that is not used.") String of,
+            @Required @Filled(120) @Mend("Name the material of the catalogue that is used instead.") String use) {
         private Instead renamed(String from, String to) {
             return new Instead(ClassSetup.renamed(of, from, to), ClassSetup.renamed(use, from, to));
         }

@@ -24,7 +24,7 @@ public final class SetupRules {
 
     /** Reads a setup for the project from a form or a file. */
     public static SpecReader<ClassSetup> reader(ProjectSpec project) {
-        return new SpecReader<>(ClassSetup.class, "setup-1", setup -> check(setup, project));
+        return new SpecReader<>(ClassSetup.class, setup -> check(setup, project));
     }
 
     public static List<Fault> check(ClassSetup setup, ProjectSpec project) {

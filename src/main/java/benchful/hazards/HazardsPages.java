@@ -30,7 +30,7 @@ import java.util.List;
 @Path("/hazards")
 @Produces(MediaType.TEXT_HTML)
 class HazardsPages {
-    private static final SpecReader<HazardSpec> READER = new SpecReader<>(HazardSpec.class, "hazard-1", sheet -> List.of());
+    private static final SpecReader<HazardSpec> READER = new SpecReader<>(HazardSpec.class, sheet -> List.of());
 
     private final HazardLibrary library;
     private final Removals removals;

@@ -1,6 +1,9 @@
 package benchful.hazards;
 
 import benchful.web.forms.SpecReader;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.Spec;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -16,7 +19,8 @@ public final class LibraryFile {
 
     private LibraryFile() {}
 
-    private record Library(List<HazardSpec> hazards) {}
+    @Spec(name = "hazards-1", title = "A library of hazards", file = "a hazard library")
+    private record Library(@Required @Length(most = 500) List<HazardSpec> hazards) {}
 
     /** By short name, in the order of the file. */
     public static Map<String, HazardSpec> byId() {
@@ -24,7 +28,7 @@ public final class LibraryFile {
     }
 
     private static Map<String, HazardSpec> entries() {
-        SpecReader.Reading<Library> reading = new SpecReader<>(Library.class, "hazards-1", l -> List.of()).file(bytes());
+        SpecReader.Reading<Library> reading = new SpecReader<>(Library.class, l -> List.of()).file(bytes());
         if (reading instanceof SpecReader.Read<Library> good) {
             Map<String, HazardSpec> entries = new LinkedHashMap<>();
             good.sheet().hazards().forEach(h -> entries.put(h.id(), h));

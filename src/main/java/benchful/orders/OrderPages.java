@@ -35,7 +35,7 @@ import java.util.function.Consumer;
 @Produces(MediaType.TEXT_HTML)
 @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
 class OrderPages {
-    private static final SpecReader<OrderSpec> DRAFT = new SpecReader<>(OrderSpec.class, "order-1", sheet -> List.of());
+    private static final SpecReader<OrderSpec> DRAFT = new SpecReader<>(OrderSpec.class, sheet -> List.of());
     private static final int MOST_PACKS = 100_000;
     private static final String OVERTAKEN = "Somebody changed this order meanwhile, so your button was not followed. Look at it as it is now, and press again if you still want to.";
     private static final String NO_PACKS = "Choose a pack, and give how many from 1 to 100,000.";
@@ -108,7 +108,7 @@ class OrderPages {
     @Transactional
     public Response receive(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         PurchaseOrder order = existing(id);
-        SpecReader<ReceiptSpec> reader = new SpecReader<>(ReceiptSpec.class, "receipt-1", sheet -> sheet.faults(order));
+        SpecReader<ReceiptSpec> reader = new SpecReader<>(ReceiptSpec.class, sheet -> sheet.faults(order));
         if (overtaken(order, form)) {
             return Pages.stale(page(order, OVERTAKEN));
         }
@@ -186,7 +186,7 @@ class OrderPages {
     }
 
     private static SpecForm receipt(PurchaseOrder order) {
-        SpecReader<ReceiptSpec> reader = new SpecReader<>(ReceiptSpec.class, "receipt-1", sheet -> List.of());
+        SpecReader<ReceiptSpec> reader = new SpecReader<>(ReceiptSpec.class, sheet -> List.of());
         return SpecForm.of(reader.written(ReceiptSpec.rest(order)), order.version());
     }
 

@@ -1,5 +1,13 @@
 package benchful.orders;
 
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Price;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
+import benchful.web.forms.fields.Spec;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -12,13 +20,19 @@ import java.util.Objects;
  * @param lines by their identifier; 0 packs take a line out
  * @param delivery charge before VAT; null for none
  */
-public record OrderSpec(Map<String, Line> lines, BigDecimal delivery, String note) {
+@Spec(name = "order-1", title = "What can be changed in an order before it is sent; lines by their identifier")
+public record OrderSpec(
+        @Length(most = 2000) Map<@Filled(40) @Mend("Lines are named by their number.") String, Line> lines,
+        @Price BigDecimal delivery,
+        @ShortText String note) {
     public OrderSpec {
         lines = lines == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(lines));
     }
 
     /** @param price of one pack before VAT */
-    public record Line(int packs, BigDecimal price) {}
+    public record Line(
+            @Required @Range(from = 0, to = 100_000) @Mend("Give how many packs, from 0 to 100,000; 0 takes the line out.") int packs,
+            @Required @Price BigDecimal price) {}
 
     static OrderSpec of(PurchaseOrder order) {
         Map<String, Line> lines = new LinkedHashMap<>();

@@ -2,6 +2,11 @@ package benchful.orders;
 
 import benchful.core.Fault;
 import benchful.web.forms.FaultCollector;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Spec;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +17,10 @@ import java.util.Map;
  *
  * @param packs by the identifier of the order's line
  */
-public record ReceiptSpec(Map<String, Integer> packs) {
+@Spec(name = "receipt-1", title = "What came of an order: packs by the identifier of the line")
+public record ReceiptSpec(
+        @Length(most = 2000) Map<@Filled(40) @Mend("Lines are named by their number.") String,
+                @Range(from = 0, to = 100_000) @Mend("Give how many packs came, as a whole number; 0 or nothing for none.") Integer> packs) {
     public ReceiptSpec {
         packs = packs == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(packs));
     }

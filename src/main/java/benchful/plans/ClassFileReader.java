@@ -16,7 +16,7 @@ import java.util.function.Function;
 /** Reads class files: the schema first, then the rules of the project, of the setup, and of both with the catalogue. */
 @ApplicationScoped
 public class ClassFileReader {
-    private final SpecReader<ClassFile> reader = new SpecReader<>(ClassFile.class, "class-1", ClassFileReader::faults);
+    private final SpecReader<ClassFile> reader = new SpecReader<>(ClassFile.class, ClassFileReader::faults);
 
     public SpecReader.Reading<ClassFile> read(byte[] file) {
         return reader.file(file);

@@ -1,5 +1,11 @@
 package benchful.projects;
 
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Percent;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.util.List;
@@ -21,17 +27,18 @@ import java.util.stream.Stream;
  *     itself; none where a choice is only a word on the kit, as with a mixed bag of beads
  */
 public record MaterialLine(
-        String material,
-        String amount,
-        @JsonInclude(JsonInclude.Include.NON_NULL) String width,
-        String pieces,
+        @Required @Filled(120) @Mend("Name the material as in the catalogue.") String material,
+        @Required @FormulaText String amount,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @FormulaText String width,
+        @FormulaText String pieces,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean grain,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean shared,
         Boolean inKit,
-        BigDecimal waste,
-        String choice,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> alternatives,
-        String note) {
+        @Percent BigDecimal waste,
+        @ShortText String choice,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 20)
+                List<@Filled(120) @Mend("Name a material of the catalogue that can be chosen instead.") String> alternatives,
+        @ShortText String note) {
 
     public MaterialLine {
         alternatives = ProjectSpec.copy(alternatives);

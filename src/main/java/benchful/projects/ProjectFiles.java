@@ -6,7 +6,7 @@ import java.util.Locale;
 /** Projects as YAML files. */
 public final class ProjectFiles {
     /** Reads projects from files and forms, with the rules that hold within a sheet. */
-    public static final SpecReader<ProjectSpec> READER = new SpecReader<>(ProjectSpec.class, "project-1", ProjectRules::faults);
+    public static final SpecReader<ProjectSpec> READER = new SpecReader<>(ProjectSpec.class, ProjectRules::faults);
 
     private ProjectFiles() {}
 

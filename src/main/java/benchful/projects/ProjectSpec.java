@@ -1,7 +1,16 @@
 package benchful.projects;
 
+import benchful.catalogue.HazardName;
 import benchful.core.SkillLevel;
 import benchful.projects.pictures.Picture;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.LongText;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
+import benchful.web.forms.fields.Spec;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,22 +24,23 @@ import java.util.Optional;
  * @param level the least practised group it suits
  * @param source who wrote it or where it comes from; invented samples say so here
  */
+@Spec(name = "project-1", title = "A project: a piece that can be taught", file = "a project file")
 public record ProjectSpec(
-        String name,
-        String craft,
-        SkillLevel level,
-        String summary,
-        String care,
-        Integer minimumAge,
-        String source,
-        List<Measure> measures,
-        List<Size> sizes,
-        List<Sizing> sizing,
-        List<MaterialLine> materials,
-        List<Tool> tools,
-        List<Step> steps,
-        List<String> hazards,
-        List<Picture> pictures) {
+        @Required @Filled(120) @Mend("Give the project a name of up to 120 characters.") String name,
+        @Required @Filled(60) @Mend("Say which craft it is, such as “bead stringing”.") String craft,
+        @Required SkillLevel level,
+        @LongText String summary,
+        @LongText String care,
+        @Range(from = 3, to = 99) @Mend("Give the youngest age in whole years, from 3 to 99, or leave it empty.") Integer minimumAge,
+        @ShortText String source,
+        @Length(most = 40) List<Measure> measures,
+        @Required @Length(least = 1, most = 30) @Mend("Give the project at least one size.") List<Size> sizes,
+        @Length(most = 10) List<Sizing> sizing,
+        @Length(most = 60) List<MaterialLine> materials,
+        @Length(most = 60) List<Tool> tools,
+        @Required @Length(least = 1, most = 150) @Mend("Give the project at least one step.") List<Step> steps,
+        @Length(most = 30) List<@HazardName String> hazards,
+        @Length(most = 60) List<Picture> pictures) {
 
     public ProjectSpec {
         measures = copy(measures);

@@ -1,5 +1,9 @@
 package benchful.projects;
 
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,7 +18,11 @@ import java.util.stream.Stream;
  * @param values the inputs by name, each a formula of measures and of earlier answers
  * @param beads for strands and bracelets, the pattern from one end
  */
-public record Sizing(String name, SizingKind kind, Map<String, String> values, List<Bead> beads) {
+public record Sizing(
+        @Required @FormulaName String name,
+        @Required @Mend("Choose what is worked out: strand, bracelet, coil, pour or sheet.") SizingKind kind,
+        @Length(most = 60) Map<@FormulaName String, @FormulaText String> values,
+        @Length(most = 40) List<Bead> beads) {
     public Sizing {
         values = values == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(values));
         beads = ProjectSpec.copy(beads);
@@ -32,7 +40,10 @@ public record Sizing(String name, SizingKind kind, Map<String, String> values, L
      * @param size formula, the bead's length along the strand
      * @param count how many in a row; 1 where null
      */
-    public record Bead(String bead, String size, Integer count) {}
+    public record Bead(
+            @Required @Length(least = 1, most = 60) @Mend("Name the bead.") String bead,
+            @Required @FormulaText String size,
+            @Range(from = 1, to = 2000) @Mend("Give how many beads in a row, from 1 to 2000.") Integer count) {}
 
     /** A bead's name as formulas write it. */
     public static String word(String bead) {

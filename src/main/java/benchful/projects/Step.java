@@ -1,9 +1,21 @@
 package benchful.projects;
 
+import benchful.catalogue.HazardName;
 import benchful.core.lesson.StepKind;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.LongText;
+import benchful.web.forms.fields.Matching;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.Required;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
@@ -27,23 +39,23 @@ import java.util.List;
  * @param link a film or page about the step; printed as a code
  */
 public record Step(
-        String id,
-        String title,
-        StepKind kind,
+        @Required @FormulaName @Mend("Give the step a short name of small letters, digits and _, such as “knot”.") String id,
+        @Required @Filled(120) @Mend("Give the step a title.") String title,
+        @Required StepKind kind,
         Duration lasts,
         Duration atMost,
         StudentTime student,
-        String repeats,
-        BigDecimal share,
+        @FormulaText String repeats,
+        @Range(above = 0, to = 1) @Mend("Give the share of students as a number above 0 and up to 1, such as 0.9.") BigDecimal share,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean atHome,
-        @JsonInclude(JsonInclude.Include.NON_NULL) @JsonSetter(nulls = Nulls.SET) List<After> after,
-        List<ToolUse> tools,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @JsonSetter(nulls = Nulls.SET) @Length(most = 100) List<After> after,
+        @Length(most = 30) List<ToolUse> tools,
         Help help,
-        List<String> hazards,
-        String text,
-        String leftHanded,
-        String picture,
-        String link) {
+        @Length(most = 30) List<@HazardName String> hazards,
+        @LongText String text,
+        @LongText String leftHanded,
+        @Length(most = 60) @Mend("Name one of this project's pictures.") String picture,
+        @Length(most = 300) @Matching("^https?://\\S+$") @Mend("Give a whole web address that starts with https://.") String link) {
 
     public Step {
         after = after == null ? null : List.copyOf(after);
@@ -52,7 +64,8 @@ public record Step(
     }
 
     /** Three times for one improver: quick, usual and slow. */
-    public record StudentTime(Duration quick, Duration usual, Duration slow) {}
+    @Mend("Give one student's quick, usual and slow times.")
+    public record StudentTime(@Required Duration quick, @Required Duration usual, @Required Duration slow) {}
 
     /**
      * Another step, and how long after its end this one starts.
@@ -60,19 +73,31 @@ public record Step(
      * @param least shortest gap; null for 0; negative where they may overlap by so much
      * @param most greatest gap; null for none; negative where they must
      */
-    public record After(String step, Duration least, Duration most) {
+    public record After(
+            @Required @Length(least = 1, most = 40) @Mend("Name the step that comes before.") String step, @Gap Duration least, @Gap Duration most) {
         /** Whether it can't begin before the other has ended. */
         boolean follows() {
             return least == null || !least.isNegative();
         }
     }
 
+    /** A time that may be less than nothing. */
+    @Length(least = 1, most = 40)
+    @Matching("^\\s*-?\\s*\\d")
+    @Mend("Give a time, such as 10 min; -5 min where it may begin 5 min before the other ends.")
+    @Target(ElementType.TYPE_USE)
+    @Retention(RetentionPolicy.RUNTIME)
+    @interface Gap {}
+
     /** @param each how many one student uses at once; for a wait or a demonstration, how many in all */
-    public record ToolUse(String tool, int each) {}
+    public record ToolUse(
+            @Required @Length(least = 1, most = 80) @Mend("Name a tool of this project.") String tool,
+            @Required @Range(from = 1, to = 1000) @Mend("Give how many one student uses at once, from 1.") int each) {}
 
     /**
      * @param calls how often one student asks for help in an hour of work
      * @param lasts how long the tutor spends on one call
      */
-    public record Help(BigDecimal calls, Duration lasts) {}
+    public record Help(
+            @Required @Range(from = 0, to = 60) @Mend("Give how often one student asks in an hour, from 0 to 60.") BigDecimal calls, @Required Duration lasts) {}
 }

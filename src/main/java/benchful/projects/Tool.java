@@ -1,5 +1,11 @@
 package benchful.projects;
 
+import benchful.catalogue.HazardName;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 
@@ -8,7 +14,11 @@ import java.util.List;
  *
  * @param personal true where every student must have their own (eye protection); the room is then checked for enough
  */
-public record Tool(String name, @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean personal, String note, List<String> hazards) {
+public record Tool(
+        @Required @Filled(80) @Mend("Name the tool.") String name,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean personal,
+        @ShortText String note,
+        @Length(most = 30) List<@HazardName String> hazards) {
     public Tool {
         hazards = ProjectSpec.copy(hazards);
     }

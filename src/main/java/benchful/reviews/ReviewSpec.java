@@ -2,6 +2,13 @@ package benchful.reviews;
 
 import benchful.core.learning.PlannedStep;
 import benchful.core.quantity.Quantity;
+import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.LongText;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Range;
+import benchful.web.forms.fields.ShortText;
+import benchful.web.forms.fields.Spec;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.Collections;
@@ -17,8 +24,13 @@ import java.util.Map;
  * @param steps by the key of the planned step: its id, and for a group {@code knot/2}
  * @param materials by name
  */
+@Spec(name = "review-1", title = "What really happened in a class")
 public record ReviewSpec(
-        LocalTime began, Integer students, Map<String, StepNote> steps, Map<String, MaterialNote> materials, String notes) {
+        LocalTime began,
+        @Range(from = 0, to = 200) @Mend("Enter how many students came, from 0 to 200.") Integer students,
+        @Length(most = 400) Map<@Filled(60) @Mend("Name a step in at most 60 letters.") String, StepNote> steps,
+        @Length(most = 400) Map<@Filled(120) @Mend("Name a material in at most 120 letters.") String, MaterialNote> materials,
+        @LongText String notes) {
 
     static final ReviewSpec EMPTY = new ReviewSpec(null, null, null, null, null);
 
@@ -40,7 +52,7 @@ public record ReviewSpec(
      *
      * @param ended time of day, on the date it was planned for
      */
-    public record StepNote(Duration took, LocalTime ended, String note) {}
+    public record StepNote(Duration took, LocalTime ended, @ShortText String note) {}
 
     /** What was left over, broken and short of a material, in its own unit; each null where not noticed. */
     public record MaterialNote(Quantity left, Quantity broken, Quantity missing) {}

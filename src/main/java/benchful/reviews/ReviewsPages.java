@@ -32,7 +32,7 @@ class ReviewsPages {
     ReviewsPages(PlanService plans, EarlierVersions earlier) {
         this.plans = plans;
         this.earlier = earlier;
-        this.reader = new SpecReader<>(ReviewSpec.class, "review-1", ReviewRules::check);
+        this.reader = new SpecReader<>(ReviewSpec.class, ReviewRules::check);
     }
 
     @CheckedTemplate(basePath = "reviews")

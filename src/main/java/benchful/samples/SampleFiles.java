@@ -51,14 +51,14 @@ public record SampleFiles(
     /** @param folder laid out as {@code sample-classes/} */
     public static SampleFiles in(Path folder) {
         return new SampleFiles(
-                sheet(folder.resolve("catalogue.yaml"), CatalogueSpec.class, "catalogue-1"),
-                each(folder.resolve("venues"), f -> sheet(f, VenueSpec.class, "venue-1")),
+                sheet(folder.resolve("catalogue.yaml"), CatalogueSpec.class),
+                each(folder.resolve("venues"), f -> sheet(f, VenueSpec.class)),
                 each(folder.resolve("projects"), f -> illustrated(f, folder.resolve("pictures").resolve(stem(f)))),
                 each(folder.resolve("classes"), SampleFiles::sampleClass));
     }
 
     private static ProjectSpec illustrated(Path file, Path pictures) {
-        ProjectSpec sheet = sheet(file, ProjectSpec.class, "project-1");
+        ProjectSpec sheet = sheet(file, ProjectSpec.class);
         return sheet.withPictures(sheet.pictures().stream().map(p -> filled(p, pictures)).toList());
     }
 
@@ -74,8 +74,8 @@ public record SampleFiles(
         }
     }
 
-    private static <T> T sheet(Path file, Class<T> type, String schema) {
-        SpecReader.Reading<T> reading = new SpecReader<>(type, schema, s -> List.of()).file(bytes(file));
+    private static <T> T sheet(Path file, Class<T> type) {
+        SpecReader.Reading<T> reading = new SpecReader<>(type, s -> List.of()).file(bytes(file));
         if (reading instanceof SpecReader.Read<T> good) {
             return good.sheet();
         }

@@ -3,6 +3,11 @@ package benchful.stock;
 import benchful.core.Fault;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.OneOf;
+import benchful.web.forms.fields.Required;
+import benchful.web.forms.fields.ShortText;
+import benchful.web.forms.fields.Spec;
 import java.util.List;
 
 /**
@@ -10,7 +15,12 @@ import java.util.List;
  *
  * @param amount what came or went; for a count, what was found
  */
-public record MovementSpec(MovementKind kind, Quantity amount, String note) {
+@Spec(name = "movement-1", title = "A movement of stock, as it is written down")
+public record MovementSpec(
+        @Required @OneOf({"received", "counted", "spoilt", "used", "packed", "returned"})
+                @Mend("Choose what happened: received, counted, spoilt, used, packed or returned.") MovementKind kind,
+        @Required Quantity amount,
+        @ShortText String note) {
 
     /** What does not fit a material counted in this unit. */
     List<Fault> faults(Unit unit) {

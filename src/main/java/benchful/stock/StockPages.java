@@ -103,7 +103,7 @@ class StockPages {
     }
 
     private static SpecReader<MovementSpec> reader(Material material) {
-        return new SpecReader<>(MovementSpec.class, "movement-1", sheet -> sheet.faults(material.unit()));
+        return new SpecReader<>(MovementSpec.class, sheet -> sheet.faults(material.unit()));
     }
 
     private static Material existing(long id) {

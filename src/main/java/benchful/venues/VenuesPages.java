@@ -31,7 +31,7 @@ import java.util.List;
 @Path("/venues")
 @Produces(MediaType.TEXT_HTML)
 class VenuesPages {
-    private static final SpecReader<VenueSpec> READER = new SpecReader<>(VenueSpec.class, "venue-1", sheet -> List.of());
+    private static final SpecReader<VenueSpec> READER = new SpecReader<>(VenueSpec.class, sheet -> List.of());
 
     private final Removals removals;
     private final EarlierVersions earlier;

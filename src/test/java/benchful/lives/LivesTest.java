@@ -3,6 +3,7 @@ package benchful.lives;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
+import benchful.classes.ClassFile;
 import benchful.web.forms.SpecSchema;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -62,7 +63,7 @@ class LivesTest {
         Set<String> made = new TreeSet<>();
         LongStream.range(1, 200).forEach(seed -> fields(new ClassFileMaker(seed).made(), "", made));
         Set<String> known = new TreeSet<>();
-        known(SpecSchema.named("class-1"), "", known);
+        known(SpecSchema.of(ClassFile.class), "", known);
         assertThat(made).containsAll(known);
     }
 

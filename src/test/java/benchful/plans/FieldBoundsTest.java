@@ -56,7 +56,7 @@ class FieldBoundsTest {
         String name = "A".repeat(200_001);
         ObjectNode venue = SpecFormat.json().createObjectNode().put("name", "Hall");
         venue.putObject("tools").put(name, 1);
-        SpecReader<VenueSpec> reader = new SpecReader<>(VenueSpec.class, "venue-1", sheet -> List.of());
+        SpecReader<VenueSpec> reader = new SpecReader<>(VenueSpec.class, sheet -> List.of());
 
         List<Fault> faults = ((SpecReader.Faulty<VenueSpec>) reader.tree(venue)).faults();
         assertThat(faults).hasSize(1);

@@ -34,7 +34,7 @@ import java.util.Map;
 @Path("/suppliers")
 @Produces(MediaType.TEXT_HTML)
 class SuppliersPages {
-    private static final SpecReader<SupplierSpec> READER = new SpecReader<>(SupplierSpec.class, "supplier-1", SupplierRules::faults);
+    private static final SpecReader<SupplierSpec> READER = new SpecReader<>(SupplierSpec.class, SupplierRules::faults);
 
     private final CatalogueRules rules;
     private final Removals removals;

@@ -1,5 +1,10 @@
 package benchful.projects.pictures;
 
+import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Matching;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.OneOf;
+import benchful.web.forms.fields.Required;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,7 +17,11 @@ import java.util.Optional;
  * @param alt what it shows, in words, for those who can't see it
  * @param content the bytes, base64 in files
  */
-public record Picture(String name, String mediaType, String alt, byte[] content) {
+public record Picture(
+        @Required @Matching("^[a-z0-9][a-z0-9_-]{0,59}$") @Mend("Name the picture in small letters, digits, - and _, such as “knot-close-up”.") String name,
+        @Required @OneOf({"image/svg+xml", "image/png", "image/jpeg"}) @Mend("A picture is an SVG, PNG or JPEG file.") String mediaType,
+        @Length(most = 300) @Mend("Say in up to 300 characters what the picture shows.") String alt,
+        byte @Length(most = 4_200_000) @Mend("A picture has at most 3 MB. Shrink it first.") [] content) {
     public Picture {
         content = content == null ? new byte[0] : content.clone();
     }

@@ -88,6 +88,11 @@ public final class SpecFormat {
         return YAML;
     }
 
+    /** How a name of the program is written as a key. */
+    static String key(String name) {
+        return PropertyNamingStrategies.SnakeCaseStrategy.INSTANCE.translate(name);
+    }
+
     private static <M extends ObjectMapper, T extends MapperBuilder<M, T>> T set(T builder) {
         builder.configure(EnumFeature.READ_ENUM_KEYS_USING_INDEX, false)
                 .configure(EnumFeature.WRITE_ENUMS_TO_LOWERCASE, true)

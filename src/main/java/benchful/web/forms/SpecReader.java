@@ -29,12 +29,12 @@ public final class SpecReader<T> {
     private final Function<T, List<Fault>> rules;
 
     /**
-     * @param schema name of the schema under {@code META-INF/resources/schema}
+     * @param type a record that is a {@link benchful.web.forms.fields.Spec}
      * @param rules what must agree within the sheet, beyond the schema
      */
-    public SpecReader(Class<T> type, String schema, Function<T, List<Fault>> rules) {
+    public SpecReader(Class<T> type, Function<T, List<Fault>> rules) {
         this.type = type;
-        this.schema = SpecSchema.named(schema);
+        this.schema = SpecSchema.of(type);
         this.rules = rules;
     }
 

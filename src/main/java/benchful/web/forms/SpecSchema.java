@@ -2,6 +2,7 @@ package benchful.web.forms;
 
 import benchful.core.Fault;
 import benchful.core.quantity.Sentence;
+import benchful.web.forms.fields.Spec;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
@@ -17,54 +18,58 @@ import com.networknt.schema.PathType;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaValidatorsConfig;
 import com.networknt.schema.ValidationMessage;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /**
- * A published JSON Schema (2020-12) of one kind of sheet, served under {@code /schema/}. Its keyword {@code mend} holds the
- * sentence that tells a person how to put a wrong value right; forms and files give the same one.
+ * The JSON Schema (2020-12) of one kind of sheet, made of its record when it is first asked for; a print of it is served under
+ * {@code /schema/}. Its keyword {@code x-mend} holds the sentence that tells a person how to put a wrong value right; forms and
+ * files give the same one.
  */
 public final class SpecSchema {
-    private static final String HOME = "https://benchful.example/schema/";
     private static final int LONGEST_NAME = 200;
     private static final int MOST_PLACES = 15;
-    private static final Map<String, SpecSchema> LOADED = new ConcurrentHashMap<>();
+    private static final Map<Class<?>, SpecSchema> MADE = new ConcurrentHashMap<>();
 
     private final String name;
-    private final JsonNode document;
+    private final Map<String, ObjectNode> documents;
+    private final ObjectNode document;
     private final JsonSchema validator;
 
-    private SpecSchema(String name) {
-        this.name = name;
-        this.document = document(name);
+    private SpecSchema(Class<?> type) {
+        this.name = type.getAnnotation(Spec.class).name();
+        this.documents = SchemaDocument.with(type);
+        this.document = documents.get(name);
         SchemaValidatorsConfig config = SchemaValidatorsConfig.builder().pathType(PathType.JSON_POINTER).build();
-        this.validator = factory()
-                .getSchema(SchemaLocation.of(HOME + name + ".json"), config);
+        this.validator = factory().getSchema(SchemaLocation.of(address(name)), config);
     }
 
-    private static JsonSchemaFactory factory() {
-        JsonMetaSchema withMend = JsonMetaSchema.builder(JsonMetaSchema.getV202012()).keyword(new NonValidationKeyword("mend")).build();
+    private JsonSchemaFactory factory() {
+        JsonMetaSchema withMend = JsonMetaSchema.builder(JsonMetaSchema.getV202012()).keyword(new NonValidationKeyword(SchemaTerms.MEND)).build();
+        Map<String, String> texts = documents.entrySet().stream().collect(Collectors.toMap(d -> address(d.getKey()), d -> d.getValue().toString()));
         return JsonSchemaFactory.builder()
                 .metaSchema(withMend)
                 .defaultMetaSchemaIri(withMend.getIri())
-                .schemaMappers(m -> m.mapPrefix(HOME, "classpath:META-INF/resources/schema/"))
+                .schemaLoaders(loaders -> loaders.schemas(texts))
                 .build();
     }
 
-    /** @param name such as {@code project-1} */
-    public static SpecSchema named(String name) {
-        return LOADED.computeIfAbsent(name, SpecSchema::new);
+    private static String address(String name) {
+        return SchemaDocument.HOME + name + ".json";
+    }
+
+    /** @param type a record that is a {@link Spec} */
+    public static SpecSchema of(Class<?> type) {
+        return MADE.computeIfAbsent(type, SpecSchema::new);
     }
 
     /** The kind that a file of this schema names first: {@code project/1}. */
     public String kind() {
-        return name.replace('-', '/');
+        return SchemaDocument.kind(name);
     }
 
     /** Every break of the schema, one for a place. */
@@ -82,11 +87,11 @@ public final class SpecSchema {
         String at = m.getInstanceLocation().toString();
         String property = m.getProperty();
         return switch (m.getType()) {
-            case "required" -> new Fault(JsonPointers.below(at, property), at(JsonPointers.below(at, property)).path("mend").asText("“%s” is missing.".formatted(property)));
+            case "required" -> new Fault(JsonPointers.below(at, property), at(JsonPointers.below(at, property)).path(SchemaTerms.MEND).asText("“%s” is missing.".formatted(property)));
             case "additionalProperties", "unevaluatedProperties" -> property.length() > LONGEST_NAME
                     ? new Fault(at, "“%s” is not known here. Check its spelling.".formatted(Sentence.quoted(property)))
                     : new Fault(JsonPointers.below(at, property), "“%s” is not known here. Check its spelling.".formatted(property));
-            case "propertyNames" -> new Fault(at, "“%s” can't be a name here. %s".formatted(Sentence.quoted(property), nameRule(at).path("mend").asText()).strip());
+            case "propertyNames" -> new Fault(at, "“%s” can't be a name here. %s".formatted(Sentence.quoted(property), nameRule(at).path(SchemaTerms.MEND).asText()).strip());
             case "maxLength" -> new Fault(at, "Shorten it to at most %d letters.".formatted(at(at).path("maxLength").asInt()));
             case "maxItems" -> new Fault(at, "At most %d can be listed here. Leave some out.".formatted(at(at).path("maxItems").asInt()));
             case "maxProperties" -> new Fault(at, "At most %d can be named here. Leave some out.".formatted(at(at).path("maxProperties").asInt()));
@@ -112,7 +117,7 @@ public final class SpecSchema {
 
     /** How to put a value at a place right. */
     String mend(String pointer) {
-        return at(pointer).path("mend").asText("This can't stand here. Write it as in an exported file, or leave it out.");
+        return at(pointer).path(SchemaTerms.MEND).asText("This can't stand here. Write it as in an exported file, or leave it out.");
     }
 
     /** The part of the schema that a place in a sheet falls under; a missing node where there is none. */
@@ -194,21 +199,11 @@ public final class SpecSchema {
         if (ref.isMissingNode()) {
             return rule;
         }
-        String[] parts = ref.asText().split("#", 2);
-        JsonNode root = parts[0].isEmpty() ? document : named(parts[0].replace(".json", "")).document;
-        JsonNode target = parts.length > 1 ? root.at(parts[1]) : root;
-        return withMend(rule, target);
+        String[] parts = ref.asText().split("\\.json#?", 2);
+        return withMend(rule, documents.get(parts[0]).at(parts[1]));
     }
 
     private static JsonNode withMend(JsonNode rule, JsonNode target) {
-        return rule.has("mend") && target instanceof ObjectNode o ? o.deepCopy().set("mend", rule.get("mend")) : target;
-    }
-
-    private static JsonNode document(String name) {
-        try (InputStream in = SpecSchema.class.getResourceAsStream("/META-INF/resources/schema/" + name + ".json")) {
-            return SpecFormat.json().readTree(in);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return rule.has(SchemaTerms.MEND) && target instanceof ObjectNode o ? o.deepCopy().set(SchemaTerms.MEND, rule.get(SchemaTerms.MEND)) : target;
     }
 }

@@ -2,6 +2,7 @@ package benchful.web.forms;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.projects.ProjectSpec;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -12,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FormTreeTest {
-    private static final FormTree TREE = new FormTree(SpecSchema.named("project-1"));
+    private static final FormTree TREE = new FormTree(SpecSchema.of(ProjectSpec.class));
 
     @Test
     void buildsTheSheetAndLeavesOutWhatIsBlank() {

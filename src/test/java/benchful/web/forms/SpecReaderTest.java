@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @Timeout(20)
 class SpecReaderTest {
-    private static final SpecReader<ProjectSpec> READER = new SpecReader<>(ProjectSpec.class, "project-1", sheet -> List.of());
+    private static final SpecReader<ProjectSpec> READER = new SpecReader<>(ProjectSpec.class, sheet -> List.of());
     private static final String SHEET = """
             benchful: project/1
             name: Ring
