@@ -9,11 +9,18 @@ import org.joda.money.CurrencyUnit;
  * What to buy for one class or several.
  *
  * @param currency of the totals; offers in other currencies are not compared
+ * @param assortments wants among these that can stand in for each other
  * @param today the first day on which an order can be sent; null where that does not matter
  */
-public record BuyingRequest(CurrencyUnit currency, List<Want> wants, LocalDate today) {
+public record BuyingRequest(CurrencyUnit currency, List<Want> wants, List<Assortment> assortments, LocalDate today) {
     public BuyingRequest {
         Objects.requireNonNull(currency, "currency");
         wants = List.copyOf(wants);
+        assortments = List.copyOf(assortments);
+    }
+
+    /** Every want must be met by itself. */
+    public BuyingRequest(CurrencyUnit currency, List<Want> wants, LocalDate today) {
+        this(currency, wants, List.of(), today);
     }
 }

@@ -14,13 +14,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.joda.money.BigMoneyProvider;
 
 /**
  * Packs and suppliers for many materials at once, so that goods, deliveries and VAT together cost least.
  *
  * <p>An integer programme. For each offer and each of its price tiers t: n packs, and b = 1 where that tier is used, with
- * from x b <= n <= to x b and at most one tier. Each material: sum of holds x n >= missing. Each supplier: y = 1 where it is
+ * from x b <= n <= to x b and at most one tier. Each cover: one of its sums of holds x n reaches what it must. Each supplier: y = 1 where it is
  * ordered from, its goods >= minimum x y; f = 1 only where goods >= the threshold; delivery is paid where y - f = 1.
  * Money is in the currency's smallest units. A line's cost here is not rounded but lowered by the most that rounding could
  * lower it, so the solver's bound holds for rounded costs too. One thread and a limit of counted nodes make the answer the
@@ -52,21 +53,50 @@ final class OrderSolver {
      */
     record Solution(List<Map<PackOffer, Integer>> packs, long bound, boolean proven) {}
 
-    /** Empty where the solver's limit ended the search before it found a choice. */
-    static Optional<Solution> solve(List<Want> wants) {
+    /**
+     * What must be bought: one of these sums reaches 1.
+     *
+     * @param anyOf the share that each base unit of a want counts for, by the want
+     */
+    record Cover(List<Map<Integer, Double>> anyOf) {
+        /** What each of the wants misses. */
+        static Cover of(List<Want> wants, int want) {
+            return new Cover(List.of(Map.of(want, 1 / wants.get(want).missing().base().doubleValue())));
+        }
+
+        static Cover of(Assortment assortment, Assortment.Rule rule) {
+            return new Cover(rule.anyOf().stream().map(floor -> shares(assortment, floor)).toList());
+        }
+
+        private static Map<Integer, Double> shares(Assortment assortment, Assortment.Floor floor) {
+            Map<Integer, Double> shares = new LinkedHashMap<>();
+            for (int size = 0; size < floor.weights().size(); size++) {
+                double of = floor.weights().get(size) / (double) floor.least() / assortment.each().get(size).base().doubleValue();
+                shares.put(assortment.wants().get(size), of);
+            }
+            return shares;
+        }
+    }
+
+    /**
+     * Empty where the solver's limit ended the search before it found a choice.
+     *
+     * @param wants say what is offered and how much of it can be of use; those that nobody sells, or that are met, are left out
+     * @param covers what must be bought
+     */
+    static Optional<Solution> solve(List<Want> wants, List<Cover> covers) {
         Loader.loadNativeLibraries();
         MPSolver solver = MPSolver.createSolver("SCIP");
         try {
-            return new OrderSolver(solver, wants).solve();
+            return new OrderSolver(solver, wants).solve(covers);
         } finally {
             solver.delete();
         }
     }
 
-    private Optional<Solution> solve() {
-        for (int w = 0; w < wants.size(); w++) {
-            cover(w);
-        }
+    private Optional<Solution> solve(List<Cover> covers) {
+        IntStream.range(0, wants.size()).filter(w -> wants.get(w).isOpen()).forEach(this::offer);
+        covers.forEach(this::meet);
         solver.setSolverSpecificParametersAsString(LIMITS);
         MPSolverParameters exact = new MPSolverParameters();
         exact.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
@@ -79,21 +109,39 @@ final class OrderSolver {
         return Optional.of(new Solution(packs(), least, status == MPSolver.ResultStatus.OPTIMAL));
     }
 
-    private void cover(int w) {
+    private void offer(int w) {
         Want want = wants.get(w);
-        double missing = want.missing().base().doubleValue();
-        MPConstraint cover = solver.makeConstraint(1, INFINITY);
         for (PackOffer offer : want.offers()) {
             MPConstraint oneTier = solver.makeConstraint(0, 1);
             Terms terms = suppliers.computeIfAbsent(offer.supplier(), Terms::new);
             for (Tier tier : Tier.of(offer, want.missing())) {
                 Line line = new Line(w, offer, tier);
                 lines.add(line);
-                cover.setCoefficient(line.packs, offer.holds().base().doubleValue() / missing);
                 oneTier.setCoefficient(line.used, 1);
                 terms.add(line);
             }
         }
+    }
+
+    /** Of several sums each has a switch, and one switch must be on. */
+    private void meet(Cover cover) {
+        if (cover.anyOf().size() == 1) {
+            reach(cover.anyOf().get(0)).setLb(1);
+            return;
+        }
+        MPConstraint one = solver.makeConstraint(1, INFINITY);
+        for (Map<Integer, Double> sum : cover.anyOf()) {
+            MPVariable on = solver.makeBoolVar("");
+            reach(sum).setCoefficient(on, -1);
+            one.setCoefficient(on, 1);
+        }
+    }
+
+    private MPConstraint reach(Map<Integer, Double> sum) {
+        MPConstraint reached = solver.makeConstraint(0, INFINITY);
+        lines.stream().filter(line -> sum.containsKey(line.want))
+                .forEach(line -> reached.setCoefficient(line.packs, line.offer.holds().base().doubleValue() * sum.get(line.want)));
+        return reached;
     }
 
     private List<Map<PackOffer, Integer>> packs() {

@@ -32,6 +32,16 @@ public record Want(String material, Quantity need, Quantity onHand, List<PackOff
         }
     }
 
+    /** The same where another amount must be there. */
+    public Want of(Quantity amount) {
+        return new Want(material, amount, onHand, offers, arriveBy);
+    }
+
+    /** True where something is missing that somebody sells. */
+    boolean isOpen() {
+        return missing().signum() > 0 && !offers.isEmpty();
+    }
+
     /** What stock does not cover. */
     public Quantity missing() {
         Quantity missing = need.minus(onHand);

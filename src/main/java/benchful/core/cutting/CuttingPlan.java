@@ -30,4 +30,10 @@ public record CuttingPlan(List<CutLength> lengths, BigDecimal cost, BigDecimal b
     public boolean isProven() {
         return bound.compareTo(cost) == 0;
     }
+
+    /** The same where its lengths were chosen for what all purchases cost together, not for what they cost alone. */
+    public CuttingPlan amongPurchases(BigDecimal itsCost, BigDecimal itsBound) {
+        return new CuttingPlan(lengths, itsCost, itsBound.min(itsCost),
+                "Which lengths to buy is weighed with all other purchases and their deliveries; how sure that is stands with the total.", reasons);
+    }
 }

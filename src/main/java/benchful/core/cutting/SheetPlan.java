@@ -29,4 +29,10 @@ public record SheetPlan(List<CutSheet> sheets, BigDecimal cost, BigDecimal bound
     public boolean isProven() {
         return bound.compareTo(cost) == 0;
     }
+
+    /** The same where its sheets were chosen for what all purchases cost together, not for what they cost alone. */
+    public SheetPlan amongPurchases(BigDecimal itsCost, BigDecimal itsBound) {
+        return new SheetPlan(sheets, itsCost, itsBound.min(itsCost),
+                "Which sheets to buy is weighed with all other purchases and their deliveries; how sure that is stands with the total.", reasons);
+    }
 }

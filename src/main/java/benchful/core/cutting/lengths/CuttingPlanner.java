@@ -7,6 +7,8 @@ import benchful.core.cutting.CuttingRequest;
 import benchful.core.cutting.NotCuttable;
 import benchful.core.cutting.Piece;
 import benchful.core.cutting.Stock;
+import benchful.core.cutting.StockFloor;
+import benchful.core.cutting.patterns.ColumnGeneration;
 import benchful.core.cutting.patterns.Kinds;
 import benchful.core.cutting.patterns.Lengths;
 import benchful.core.cutting.patterns.Micrometres;
@@ -55,6 +57,13 @@ public final class CuttingPlanner {
         return tooMany(request).or(() -> tooLong(request)).<CuttingOutcome>map(reason -> reason).orElseGet(() -> new CuttingPlanner(request, work).plan());
     }
 
+    /** A floor under all plans for these pieces, of those that most raise what must be bought beside what is planned; empty where none is found. */
+    public static Optional<StockFloor> floor(CuttingRequest request, Work work) {
+        Kinds kinds = Kinds.of(request);
+        return new ColumnGeneration(kinds, List.of(), work).floor().map(floor -> new StockFloor(request.stocks().stream()
+                .map(stock -> floor.worths().get(kinds.of(Micrometres.down(stock.length()) + Micrometres.up(request.loss())))).toList(), floor.least()));
+    }
+
     private static Optional<NotCuttable> tooMany(CuttingRequest request) {
         return NotCuttable.ifMore(request.pieces().stream().mapToLong(Piece::count).sum(), MOST_PIECES);
     }
@@ -76,8 +85,8 @@ public final class CuttingPlanner {
     }
 
     private static Optional<NotCuttable> tooLong(CuttingRequest request) {
-        long longest = Stream.concat(request.onHand().stream(), request.stocks().stream().map(Stock::length))
-                .mapToLong(Micrometres::down).max().orElse(0);
+        long longest = Stream.of(request.onHand(), request.planned(), request.stocks().stream().map(Stock::length).toList())
+                .flatMap(List::stream).mapToLong(Micrometres::down).max().orElse(0);
         return request.pieces().stream().filter(p -> Micrometres.up(p.length()) > longest).findFirst().map(p -> new NotCuttable(longest == 0
                 ? Sentence.of("There is no length to cut %s (%s) from.", p.length(), p.label())
                 : Sentence.of("The piece of %s (%s) is longer than the longest length there is, %s. Offer a longer one, or join pieces.",

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * The longest piece first, onto the first length that still takes it, those on hand before new ones. Each stock length is
+ * The longest piece first, onto the first length that still takes it, those on hand or planned before new ones. Each stock length is
  * tried as the one to open, each opened length is then exchanged for the cheapest that holds what was put on it, and the
  * cheapest plan is taken.
  */
@@ -31,7 +31,7 @@ final class FirstFit {
 
     /** Patterns that give every piece; empty where the lengths do not reach. */
     static Optional<List<Pattern>> fill(Kinds kinds) {
-        int[] stocks = IntStream.range(0, kinds.lengths().size()).filter(l -> kinds.lengths().get(l).bought()).toArray();
+        int[] stocks = IntStream.range(0, kinds.lengths().size()).filter(l -> !kinds.lengths().get(l).limited()).toArray();
         return IntStream.of(stocks.length == 0 ? new int[] {NONE} : stocks)
                 .mapToObj(l -> new FirstFit(kinds, l).patterns())
                 .flatMap(Optional::stream)
@@ -67,7 +67,7 @@ final class FirstFit {
         if (fitting.length == 0) {
             return false;
         }
-        boolean prefers = preferred != NONE && kinds.lengths().get(fitting[0]).bought() && kinds.lengths().get(preferred).capacity() >= size;
+        boolean prefers = preferred != NONE && !kinds.lengths().get(fitting[0]).limited() && kinds.lengths().get(preferred).capacity() >= size;
         int length = prefers ? preferred : fitting[0];
         left[length] -= kinds.lengths().get(length).limited() ? 1 : 0;
         patterns.add(new Pattern(length, new int[kinds.kinds()]));
@@ -76,12 +76,12 @@ final class FirstFit {
     }
 
     private Pattern exchanged(Pattern pattern) {
-        if (!kinds.lengths().get(pattern.length()).bought()) {
+        if (kinds.lengths().get(pattern.length()).limited()) {
             return pattern;
         }
         long used = pattern.used(kinds);
         int cheapest = IntStream.range(0, left.length).boxed()
-                .filter(l -> kinds.lengths().get(l).bought() && kinds.lengths().get(l).capacity() >= used)
+                .filter(l -> !kinds.lengths().get(l).limited() && kinds.lengths().get(l).capacity() >= used)
                 .min(Comparator.comparingLong(l -> kinds.lengths().get(l).cost()))
                 .orElse(pattern.length());
         return new Pattern(cheapest, pattern.counts());

@@ -1,5 +1,6 @@
 package benchful.core.cutting.patterns;
 
+import benchful.core.cutting.StockFloor;
 import com.google.ortools.Loader;
 import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPSolver;
@@ -7,6 +8,9 @@ import com.google.ortools.linearsolver.MPVariable;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.LongStream;
 
 /**
  * Patterns worth cutting, and a bound on the cost of new lengths.
@@ -34,6 +38,8 @@ public final class ColumnGeneration {
     private final List<Pattern> patterns = new ArrayList<>();
     private double[] uses = {};
     private long bound;
+    private long[] worths;
+    private long least;
 
     /** @param known patterns to begin with; those that can't be cut any more are left out */
     public ColumnGeneration(Kinds kinds, List<Pattern> known, Work work) {
@@ -67,6 +73,14 @@ public final class ColumnGeneration {
     /** No plan costs less. */
     public long bound() {
         return bound;
+    }
+
+    /**
+     * By the prices that gave the bound, what one of each length is worth at most, and what the new lengths of every plan are worth
+     * at least, those planned among them. Empty where no prices gave any.
+     */
+    public Optional<StockFloor> floor() {
+        return worths == null ? Optional.empty() : Optional.of(new StockFloor(LongStream.of(worths).boxed().toList(), least));
     }
 
     /** The linear programme at work, costs in parts of the dearest length. Rows: pieces of each kind, then limited lengths. */
@@ -135,25 +149,35 @@ public final class ColumnGeneration {
             return !better.isEmpty();
         }
 
-        private void raise(long[] worths, long[] best) {
-            BigInteger sum = BigInteger.ZERO;
-            for (int i = 0; i < worths.length; i++) {
-                sum = sum.add(BigInteger.valueOf(worths[i]).multiply(BigInteger.valueOf(kinds.demand()[i])));
+        private void raise(long[] prices, long[] best) {
+            BigInteger due = BigInteger.ZERO;
+            for (int i = 0; i < prices.length; i++) {
+                due = due.add(BigInteger.valueOf(prices[i]).multiply(BigInteger.valueOf(kinds.demand()[i])));
             }
+            due = due.subtract(worth(best, length -> !length.bought()));
+            BigInteger sum = due.subtract(worth(best, length -> length.bought() && length.limited()));
+            long raised = sum.signum() > 0 ? scaled(sum, best) : 0;
+            if (raised > bound) {
+                bound = raised;
+                worths = best;
+                least = due.longValueExact();
+            }
+        }
+
+        private BigInteger worth(long[] best, Predicate<Lengths> which) {
+            BigInteger sum = BigInteger.ZERO;
             for (int l = 0; l < best.length; l++) {
                 Lengths length = kinds.lengths().get(l);
-                sum = length.bought() ? sum : sum.subtract(BigInteger.valueOf(best[l]).multiply(BigInteger.valueOf(length.available())));
+                sum = which.test(length) ? sum.add(BigInteger.valueOf(best[l]).multiply(BigInteger.valueOf(length.available()))) : sum;
             }
-            if (sum.signum() > 0) {
-                bound = Math.max(bound, scaled(sum, best));
-            }
+            return sum;
         }
 
         private long scaled(BigInteger sum, long[] best) {
             BigInteger least = null;
             for (int l = 0; l < best.length; l++) {
                 Lengths length = kinds.lengths().get(l);
-                if (length.bought() && best[l] > 0) {
+                if (!length.limited() && best[l] > 0) {
                     BigInteger each = BigInteger.valueOf(best[l]);
                     BigInteger cost = sum.multiply(BigInteger.valueOf(length.cost())).add(each).subtract(BigInteger.ONE).divide(each);
                     least = least == null ? cost : least.min(cost);

@@ -15,8 +15,8 @@ public final class CuttingBound {
     private CuttingBound() {}
 
     public static long of(Kinds kinds) {
-        long onHand = kinds.lengths().stream().filter(l -> !l.bought()).mapToLong(l -> l.capacity() * l.available()).sum();
-        List<Lengths> stocks = kinds.lengths().stream().filter(Lengths::bought).toList();
+        long onHand = kinds.lengths().stream().filter(Lengths::limited).mapToLong(l -> l.capacity() * l.available()).sum();
+        List<Lengths> stocks = kinds.lengths().stream().filter(l -> !l.limited()).toList();
         long rest = Math.max(0, kinds.total() - onHand);
         if (stocks.size() == 1) {
             long stock = stocks.get(0).capacity();

@@ -10,13 +10,14 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * A cutting problem in whole numbers: equal pieces and equal lengths taken together, a cut's loss added to each of both.
  *
  * @param sizes by kind, falling, loss included [um]
  * @param demand pieces of each kind
- * @param lengths those on hand by rising length, then those to be bought by rising length
+ * @param lengths those on hand, those planned, and those that can be bought as often as needed, each by rising length
  */
 public record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
     private static final int COST_PLACES = 4;
@@ -32,18 +33,20 @@ public record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
     }
 
     private static List<Lengths> lengths(CuttingRequest request, long loss) {
-        List<Lengths> lengths = new ArrayList<>();
-        TreeMap<Long, Integer> onHand = new TreeMap<>();
-        for (Quantity length : request.onHand()) {
-            onHand.merge(Micrometres.down(length) + loss, 1, Integer::sum);
-        }
-        onHand.forEach((capacity, number) -> lengths.add(new Lengths(capacity, 0, number, false)));
+        List<Lengths> lengths = new ArrayList<>(limited(request.onHand(), loss, false));
+        lengths.addAll(limited(request.planned(), loss, true));
         request.stocks().stream()
                 .map(s -> new Lengths(Micrometres.down(s.length()) + loss,
                         cost(s.cost()), Lengths.UNLIMITED, true))
                 .sorted(Comparator.comparingLong(Lengths::capacity).thenComparing(Lengths::cost))
                 .forEach(lengths::add);
         return lengths;
+    }
+
+    private static List<Lengths> limited(List<Quantity> all, long loss, boolean bought) {
+        TreeMap<Long, Integer> numbers = new TreeMap<>();
+        all.forEach(length -> numbers.merge(Micrometres.down(length) + loss, 1, Integer::sum));
+        return numbers.entrySet().stream().map(e -> new Lengths(e.getKey(), 0, e.getValue(), bought)).toList();
     }
 
     public static long cost(BigDecimal cost) {
@@ -58,6 +61,11 @@ public record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
     public long step() {
         BigInteger step = lengths.stream().map(l -> BigInteger.valueOf(l.cost())).reduce(BigInteger.ZERO, BigInteger::gcd);
         return Math.max(1, step.longValueExact());
+    }
+
+    /** Which of the lengths is the one of this capacity that can be bought as often as needed. */
+    public int of(long capacity) {
+        return IntStream.range(0, lengths.size()).filter(l -> !lengths.get(l).limited() && lengths.get(l).capacity() == capacity).findFirst().orElseThrow();
     }
 
     public int kinds() {

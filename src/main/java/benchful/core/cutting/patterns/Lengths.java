@@ -5,8 +5,8 @@ package benchful.core.cutting.patterns;
  *
  * @param capacity of one, a cut's loss included [um]
  * @param cost of one, in ten-thousandths of the unit of costs
- * @param available how many there are
- * @param bought false for what is on hand
+ * @param available how many there are; unlimited of what can be bought as often as needed
+ * @param bought false for what is on hand; what is new may be limited too, where it is planned already
  */
 public record Lengths(long capacity, long cost, int available, boolean bought) {
     public static final int UNLIMITED = Integer.MAX_VALUE;

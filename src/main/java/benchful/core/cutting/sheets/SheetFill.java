@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 
 /**
  * One piece after the other, the largest first, into the free rectangle that it fills best; what remains beside it is divided
- * by two cuts. Sheets on hand are opened first. Several orders, ways to divide and sheets to open are tried, and the cheapest
+ * by two cuts. Sheets on hand or planned are opened first. Several orders, ways to divide and sheets to open are tried, and the cheapest
  * plan is taken; of equal ones that with the largest rest in one piece.
  */
 final class SheetFill {
@@ -39,7 +39,7 @@ final class SheetFill {
 
     /** Layouts that give every piece; empty where the sheets do not reach. */
     static Optional<List<Layout>> fill(SheetKinds kinds) {
-        int[] stocks = IntStream.range(0, kinds.sheets().size()).filter(s -> kinds.areas().lengths().get(s).bought()).toArray();
+        int[] stocks = IntStream.range(0, kinds.sheets().size()).filter(s -> !kinds.areas().lengths().get(s).limited()).toArray();
         return IntStream.of(stocks.length == 0 ? new int[] {NONE} : stocks).boxed()
                 .flatMap(s -> ORDERS.stream().flatMap(order -> Stream.of(true, false).map(wide -> new SheetFill(kinds, s, wide).filled(order))))
                 .filter(Optional::isPresent).map(Optional::get)
@@ -120,7 +120,7 @@ final class SheetFill {
         if (fitting.length == 0) {
             return false;
         }
-        boolean prefers = preferred != NONE && kinds.areas().lengths().get(fitting[0]).bought() && holds(preferred, shape);
+        boolean prefers = preferred != NONE && !kinds.areas().lengths().get(fitting[0]).limited() && holds(preferred, shape);
         int sheet = prefers ? preferred : fitting[0];
         left[sheet] -= kinds.areas().lengths().get(sheet).limited() ? 1 : 0;
         which.add(sheet);

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Cutting from sheets in whole numbers: equal rectangles and equal sheets taken together, a cut's loss added to each edge of
@@ -58,11 +59,14 @@ record SheetKinds(Kinds areas, List<Shape> shapes, List<Shape> sheets) {
         request.pieces().forEach(p -> counts.merge(shape(p, loss), p.count(), Math::addExact));
         List<Shape> sheets = new ArrayList<>();
         List<Lengths> areas = new ArrayList<>();
-        TreeMap<Shape, Integer> onHand = new TreeMap<>(FALLING.reversed());
-        request.onHand().forEach(size -> onHand.merge(sheet(size, loss), 1, Integer::sum));
-        onHand.forEach((shape, number) -> {
-            sheets.add(shape);
-            areas.add(new Lengths(shape.area(), 0, number, false));
+        Map<Boolean, List<Extent>> limited = new TreeMap<>(Map.of(false, request.onHand(), true, request.planned()));
+        limited.forEach((bought, sizes) -> {
+            TreeMap<Shape, Integer> numbers = new TreeMap<>(FALLING.reversed());
+            sizes.forEach(size -> numbers.merge(sheet(size, loss), 1, Integer::sum));
+            numbers.forEach((shape, number) -> {
+                sheets.add(shape);
+                areas.add(new Lengths(shape.area(), 0, number, bought));
+            });
         });
         request.stocks().stream().sorted(Comparator.comparing(s -> sheet(s.size(), loss), FALLING.reversed())).forEach(s -> {
             sheets.add(sheet(s.size(), loss));
@@ -82,6 +86,11 @@ record SheetKinds(Kinds areas, List<Shape> shapes, List<Shape> sheets) {
 
     private static Shape sheet(Extent size, long loss) {
         return new Shape(Micrometres.down(size.length()) + loss, Micrometres.down(size.width()) + loss, false);
+    }
+
+    /** Which of the sheets is the one of this size that can be bought as often as needed. */
+    int of(Extent size, long loss) {
+        return IntStream.range(0, sheets.size()).filter(s -> !areas.lengths().get(s).limited() && sheets.get(s).equals(sheet(size, loss))).findFirst().orElseThrow();
     }
 
     /** The pieces' edges that can lie along the sheet's length or width, with the most of each. */

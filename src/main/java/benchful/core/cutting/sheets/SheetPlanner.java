@@ -7,6 +7,8 @@ import benchful.core.cutting.SheetCuttingRequest;
 import benchful.core.cutting.SheetOutcome;
 import benchful.core.cutting.SheetPlan;
 import benchful.core.cutting.SheetStock;
+import benchful.core.cutting.StockFloor;
+import benchful.core.cutting.patterns.ColumnGeneration;
 import benchful.core.cutting.patterns.Micrometres;
 import benchful.core.cutting.patterns.Work;
 import benchful.core.quantity.Extent;
@@ -59,9 +61,16 @@ public final class SheetPlanner {
                 .or(() -> tooVast(request)).<SheetOutcome>map(reason -> reason).orElseGet(() -> new SheetPlanner(request, work).plan());
     }
 
+    /** A floor under all plans for these pieces, of those that most raise what must be bought beside what is planned; empty where none is found. */
+    public static Optional<StockFloor> floor(SheetCuttingRequest request, Work work) {
+        SheetKinds kinds = SheetKinds.of(request);
+        return BestLayout.of(kinds, work).flatMap(pricing -> new ColumnGeneration(kinds.areas(), List.of(), pricing, work).floor())
+                .map(floor -> new StockFloor(request.stocks().stream().map(stock -> floor.worths().get(kinds.of(stock.size(), Micrometres.up(request.loss())))).toList(), floor.least()));
+    }
+
     /** Areas are counted in square micrometres, and all of them together must still be a whole number of 64 bits. */
     private static Optional<NotCuttable> tooVast(SheetCuttingRequest request) {
-        Stream<Extent> sheets = Stream.concat(request.onHand().stream(), request.stocks().stream().map(SheetStock::size));
+        Stream<Extent> sheets = Stream.concat(Stream.concat(request.onHand().stream(), request.planned().stream()), request.stocks().stream().map(SheetStock::size));
         return Stream.concat(sheets, request.pieces().stream().map(Rectangle::size)).filter(size -> !size.within(LARGEST)).findFirst()
                 .map(size -> new NotCuttable(Sentence.of("%s x %s is more than can be planned; a sheet has at most %s x %s.",
                         size.length(), size.width(), LARGEST.length(), LARGEST.width())));

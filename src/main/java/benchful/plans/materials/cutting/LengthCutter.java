@@ -1,7 +1,6 @@
 package benchful.plans.materials.cutting;
 
 import benchful.catalogue.MaterialSpec;
-import benchful.core.buying.Want;
 import benchful.core.cutting.CutLength;
 import benchful.core.cutting.CuttingOutcome;
 import benchful.core.cutting.CuttingPlan;
@@ -9,6 +8,7 @@ import benchful.core.cutting.CuttingRequest;
 import benchful.core.cutting.NotCuttable;
 import benchful.core.cutting.Piece;
 import benchful.core.cutting.Stock;
+import benchful.core.cutting.StockFloor;
 import benchful.core.cutting.lengths.CuttingPlanner;
 import benchful.core.cutting.patterns.Work;
 import benchful.core.needs.CutNeed;
@@ -17,15 +17,14 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.joda.money.CurrencyUnit;
 
 /**
  * Cuts a material from lengths. Offcuts are kept from the shortest piece on.
@@ -38,21 +37,26 @@ final class LengthCutter extends StockCutter<Quantity, CuttingPlan> {
     private static final Quantity ROUNDED = Quantity.of("0.01", Unit.MM);
     private static final BigDecimal MOST_LENGTHS = BigDecimal.valueOf(10_000);
 
-    LengthCutter(MaterialSpec material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Quantity>> offers) {
-        super(material, need, currency, arriveBy, offers);
+    LengthCutter(MaterialSpec material, Need need, List<Offer<Quantity>> offers) {
+        super(material, need, offers);
     }
 
     @Override
-    Attempt<CuttingPlan> attempt(List<Quantity> lengths, List<Quantity> onHand, Work work) {
-        CuttingOutcome outcome = CuttingPlanner.plan(request(lengths.stream().map(length -> new Stock(length, cost(length))).toList(), onHand), work);
-        return outcome instanceof CuttingPlan plan ? new Attempt<>(plan, plan.cost(), null) : new Attempt<>(null, null, ((NotCuttable) outcome).reason());
+    Attempt<CuttingPlan> attempt(List<Quantity> from, List<Quantity> onHand, List<Quantity> planned, Work work) {
+        CuttingOutcome outcome = CuttingPlanner.plan(request(from, onHand, planned), work);
+        return outcome instanceof CuttingPlan plan ? new Attempt<>(plan, plan.cost(), plan.bound(), null) : new Attempt<>(null, null, null, ((NotCuttable) outcome).reason());
     }
 
-    private CuttingRequest request(List<Stock> stocks, List<Quantity> onHand) {
+    @Override
+    Optional<StockFloor> floor(List<Quantity> planned, Work work) {
+        return CuttingPlanner.floor(request(sizes(), allOnHand(), planned), work);
+    }
+
+    private CuttingRequest request(List<Quantity> from, List<Quantity> onHand, List<Quantity> planned) {
         List<Piece> pieces = need.cuts().stream().map(c -> new Piece(c.label(), c.length(), c.count())).toList();
         Quantity shortest = need.cuts().stream().map(CutNeed::length).min(Comparator.naturalOrder()).orElseThrow();
         Quantity loss = material.cutLoss() == null ? Quantity.zero(material.unit()) : material.cutLoss();
-        return new CuttingRequest(pieces, onHand, stocks, loss, shortest);
+        return new CuttingRequest(pieces, onHand, planned, from.stream().map(length -> new Stock(length, cost(length))).toList(), loss, shortest);
     }
 
     @Override
@@ -79,7 +83,12 @@ final class LengthCutter extends StockCutter<Quantity, CuttingPlan> {
     }
 
     @Override
-    Cutting cutting(CuttingPlan plan, List<Want> wants, List<Quantity> onHand) {
-        return Cutting.of(plan, wants, CutUse.of(plan, onHand, material.unit()));
+    CuttingPlan amongPurchases(CuttingPlan plan, BigDecimal cost, BigDecimal bound) {
+        return plan.amongPurchases(cost, bound);
+    }
+
+    @Override
+    Cutting cutting(CuttingPlan plan) {
+        return Cutting.of(plan, CutUse.of(plan, allOnHand(), material.unit()));
     }
 }

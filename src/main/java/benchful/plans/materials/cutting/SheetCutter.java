@@ -2,7 +2,6 @@ package benchful.plans.materials.cutting;
 
 import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.StockPiece;
-import benchful.core.buying.Want;
 import benchful.core.cutting.CutSheet;
 import benchful.core.cutting.NotCuttable;
 import benchful.core.cutting.Rectangle;
@@ -10,6 +9,7 @@ import benchful.core.cutting.SheetCuttingRequest;
 import benchful.core.cutting.SheetOutcome;
 import benchful.core.cutting.SheetPlan;
 import benchful.core.cutting.SheetStock;
+import benchful.core.cutting.StockFloor;
 import benchful.core.cutting.patterns.Work;
 import benchful.core.cutting.sheets.SheetPlanner;
 import benchful.core.needs.Need;
@@ -18,14 +18,13 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import org.joda.money.CurrencyUnit;
 
 /**
  * Cuts a material from sheets. Offcuts are kept that hold the smallest rectangle asked for.
@@ -37,21 +36,26 @@ final class SheetCutter extends StockCutter<Extent, SheetPlan> {
     private static final BigDecimal ROUNDED = BigDecimal.ONE;
     private static final BigDecimal MOST_SHEETS = BigDecimal.valueOf(1_000);
 
-    SheetCutter(MaterialSpec material, Need need, CurrencyUnit currency, LocalDate arriveBy, List<Offer<Extent>> offers) {
-        super(material, need, currency, arriveBy, offers);
+    SheetCutter(MaterialSpec material, Need need, List<Offer<Extent>> offers) {
+        super(material, need, offers);
     }
 
     @Override
-    Attempt<SheetPlan> attempt(List<Extent> sheets, List<Extent> onHand, Work work) {
-        SheetOutcome outcome = SheetPlanner.plan(request(sheets.stream().map(sheet -> new SheetStock(sheet, cost(sheet))).toList(), onHand), work);
-        return outcome instanceof SheetPlan plan ? new Attempt<>(plan, plan.cost(), null) : new Attempt<>(null, null, ((NotCuttable) outcome).reason());
+    Attempt<SheetPlan> attempt(List<Extent> from, List<Extent> onHand, List<Extent> planned, Work work) {
+        SheetOutcome outcome = SheetPlanner.plan(request(from, onHand, planned), work);
+        return outcome instanceof SheetPlan plan ? new Attempt<>(plan, plan.cost(), plan.bound(), null) : new Attempt<>(null, null, null, ((NotCuttable) outcome).reason());
     }
 
-    private SheetCuttingRequest request(List<SheetStock> stocks, List<Extent> onHand) {
+    @Override
+    Optional<StockFloor> floor(List<Extent> planned, Work work) {
+        return SheetPlanner.floor(request(sizes(), allOnHand(), planned), work);
+    }
+
+    private SheetCuttingRequest request(List<Extent> from, List<Extent> onHand, List<Extent> planned) {
         List<Rectangle> pieces = need.cuts().stream().map(c -> new Rectangle(c.label(), c.rectangle(), c.grain(), c.count())).toList();
         Rectangle smallest = pieces.stream().min(Comparator.comparing(p -> p.size().area())).orElseThrow();
         Quantity loss = material.cutLoss() == null ? Quantity.zero(Unit.MM) : material.cutLoss();
-        return new SheetCuttingRequest(pieces, onHand, stocks, loss, smallest);
+        return new SheetCuttingRequest(pieces, onHand, planned, from.stream().map(sheet -> new SheetStock(sheet, cost(sheet))).toList(), loss, smallest);
     }
 
     @Override
@@ -74,7 +78,12 @@ final class SheetCutter extends StockCutter<Extent, SheetPlan> {
     }
 
     @Override
-    Cutting cutting(SheetPlan plan, List<Want> wants, List<Extent> onHand) {
-        return Cutting.of(plan, wants, CutUse.of(plan, onHand, onHand()));
+    SheetPlan amongPurchases(SheetPlan plan, BigDecimal cost, BigDecimal bound) {
+        return plan.amongPurchases(cost, bound);
+    }
+
+    @Override
+    Cutting cutting(SheetPlan plan) {
+        return Cutting.of(plan, CutUse.of(plan, allOnHand(), onHand()));
     }
 }

@@ -3,6 +3,7 @@ package benchful.plans.materials.cutting;
 import benchful.catalogue.CatalogueSpec;
 import benchful.catalogue.MaterialSpec;
 import benchful.core.Fault;
+import benchful.core.buying.Assortment;
 import benchful.core.buying.Bought;
 import benchful.core.buying.Buyer;
 import benchful.core.buying.BuyingRequest;
@@ -19,23 +20,29 @@ import benchful.core.quantity.Sentence;
 import benchful.web.Unusable;
 import benchful.web.tasks.Asker;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /**
- * Buys for needs, of one class or of several: what is cut to length is planned first and gives a want for
- * each stock length of its plan; the rest is wanted as it is. Once all is bought, each need's balance is struck. What can't
+ * Buys for needs, of one class or of several: what is cut is planned first and gives a want for each stock size on offer, of
+ * which buying chooses the mix; the rest is wanted as it is. Once all is bought, each need's balance is struck. What can't
  * be reckoned with is a fault, and its need stays unmet.
  */
 public final class ShoppingPlanner {
@@ -49,6 +56,8 @@ public final class ShoppingPlanner {
     private final List<Fault> faults;
     private final List<Sentence> warnings;
     private final List<Want> wants = new ArrayList<>();
+    private final Set<Integer> beside = new HashSet<>();
+    private final Map<String, StockMixes<?, ?>> mixes = new LinkedHashMap<>();
     private final Map<String, Cutting> cuttings = new HashMap<>();
 
     /** @param currency its code; null for the first supplier's */
@@ -69,11 +78,23 @@ public final class ShoppingPlanner {
      * @return with what becomes of each need, in their order
      */
     public ShoppingList buy(Collection<Need> needs, Function<String, LocalDate> arriveBy, LocalDate today) {
-        needs.forEach(need -> want(need, arriveBy.apply(need.material())));
-        ShoppingList list = Buyer.buy(new BuyingRequest(market.currency(), wants, today));
+        needs.forEach(need -> want(need, arriveBy.apply(need.material()), today));
+        ShoppingList list = bought(wants, today);
+        mixes.forEach((material, mix) -> cuttings.put(material, mix.cutting(bought(mix, list))));
         list.orders().forEach(this::warn);
         List<Bought> materials = needs.stream().map(need -> bought(need, list)).toList();
-        return new ShoppingList(list.orders(), materials, list.total(), list.bound(), list.proven());
+        return new ShoppingList(list.orders(), materials, list.total(), bound(list, today), list.proven() && beside.isEmpty());
+    }
+
+    private ShoppingList bought(List<Want> all, LocalDate today) {
+        List<Assortment> assortments = mixes.values().stream().filter(mix -> !mix.isSettled()).map(Assortment.class::cast).toList();
+        return Buyer.buy(new BuyingRequest(market.currency(), all, assortments, today));
+    }
+
+    /** An area that is bought beside sheets of the same material might be had from those sheets, so it bounds nothing. */
+    private Money bound(ShoppingList list, LocalDate today) {
+        return beside.isEmpty() ? list.bound() : bought(IntStream.range(0, wants.size())
+                .mapToObj(w -> beside.contains(w) ? wants.get(w).of(Quantity.zero(wants.get(w).need().unit())) : wants.get(w)).toList(), today).bound();
     }
 
     /** How the materials that were bought are cut to length; null for one that is not. */
@@ -87,7 +108,7 @@ public final class ShoppingPlanner {
     }
 
     /** What can't be reckoned with becomes a fault, and the need stays unmet. */
-    private void want(Need need, LocalDate arriveBy) {
+    private void want(Need need, LocalDate arriveBy, LocalDate today) {
         Asker.check();
         MaterialSpec material = catalogue.get(need.material());
         if (material == null) {
@@ -96,7 +117,7 @@ public final class ShoppingPlanner {
             return;
         }
         try {
-            wants.addAll(need.cuts().isEmpty() ? List.of(plain(material, need, arriveBy)) : cut(material, need, arriveBy));
+            wants.addAll(need.cuts().isEmpty() ? List.of(plain(material, need, arriveBy)) : cut(material, need, arriveBy, today));
         } catch (IllegalArgumentException e) {
             unmet(need, arriveBy, new Fault(market.pointer(material), e.getMessage()));
         } catch (ArithmeticException e) {
@@ -117,7 +138,7 @@ public final class ShoppingPlanner {
         List<Bought> parts = IntStream.range(0, wants.size()).filter(w -> wants.get(w).material().equals(need.material()))
                 .mapToObj(list.materials()::get).toList();
         Cutting cutting = cuttings.get(need.material());
-        if (cutting == null || cutting.use() == null) {
+        if (cutting == null) {
             return parts.get(0);
         }
         List<Purchase> purchases = list.orders().stream().flatMap(order -> order.purchases().stream())
@@ -130,25 +151,51 @@ public final class ShoppingPlanner {
         return new Want(material.name(), need.total(), onHand, market.packs(material), arriveBy);
     }
 
-    private List<Want> cut(MaterialSpec material, Need need, LocalDate arriveBy) {
-        Cutting cutting = need.cuts().get(0).rectangle() == null
-                ? new LengthCutter(material, need, market.currency(), arriveBy, market.lengths(material)).cut()
-                : withRest(material, need, arriveBy, new SheetCutter(material, need, market.currency(), arriveBy, market.sheets(material)).cut());
-        cuttings.put(material.name(), cutting);
-        if (cutting.problem() != null) {
-            warnings.add(Sentence.of("“%s” can't be cut: %s", material.name(), cutting.problem().toString()));
+    private List<Want> cut(MaterialSpec material, Need need, LocalDate arriveBy, LocalDate today) {
+        boolean sheets = need.cuts().get(0).rectangle() != null;
+        Optional<Sentence> problem = sheets
+                ? cut(market.sheets(material), arriveBy, today, offers -> new SheetCutter(material, need, offers))
+                : cut(market.lengths(material), arriveBy, today, offers -> new LengthCutter(material, need, offers));
+        if (problem.isPresent()) {
+            warnings.add(Sentence.of("“%s” can't be cut: %s", material.name(), problem.get().toString()));
+            return List.of(unmet(need, arriveBy));
         }
-        return cutting.wants();
+        List<Want> needs = mixes.get(material.name()).needs();
+        Optional<Want> rest = rest(material, need, arriveBy);
+        rest.ifPresent(want -> beside.add(wants.size() + needs.size()));
+        return Stream.concat(needs.stream(), rest.stream()).toList();
+    }
+
+    /** From what can arrive in time, where all pieces can be cut from that; else from all that is offered. */
+    private <S> Optional<Sentence> cut(List<StockCutter.Offer<S>> offers, LocalDate arriveBy, LocalDate today, Function<List<StockCutter.Offer<S>>, StockCutter<S, ?>> cutter) {
+        List<StockCutter.Offer<S>> inTime = offers.stream().filter(o -> !o.pack().supplier().late(arriveBy, today)).toList();
+        return cut(cutter.apply(inTime), arriveBy).flatMap(problem -> inTime.size() == offers.size() ? Optional.of(problem) : cut(cutter.apply(offers), arriveBy));
+    }
+
+    private Optional<Sentence> cut(StockCutter<?, ?> cutter, LocalDate arriveBy) {
+        StockMixes<?, ?> mix = new StockMixes<>(cutter, arriveBy, wants.size());
+        Optional<Sentence> problem = mix.plan(market.currency());
+        if (problem.isEmpty()) {
+            mixes.put(mix.material(), mix);
+        }
+        return problem;
     }
 
     /** Of a sheet material that is asked for as a mere area too, that area is bought beside the sheets that are cut. */
-    private Cutting withRest(MaterialSpec material, Need need, LocalDate arriveBy, Cutting cutting) {
+    private Optional<Want> rest(MaterialSpec material, Need need, LocalDate arriveBy) {
         Quantity rest = need.cuts().stream().map(CutNeed::amount).reduce(need.total(), Quantity::minus);
-        return rest.base().compareTo(LEAST_AREA) < 0 || cutting.use() == null ? cutting
-                : cutting.with(new Want(material.name(), rest, Quantity.zero(material.unit()), market.packs(material), arriveBy));
+        return need.cuts().get(0).rectangle() == null || rest.base().compareTo(LEAST_AREA) < 0 ? Optional.empty()
+                : Optional.of(new Want(material.name(), rest, Quantity.zero(material.unit()), market.packs(material), arriveBy));
+    }
+
+    private static List<Integer> bought(StockMixes<?, ?> mix, ShoppingList list) {
+        List<Quantity> each = mix.each();
+        return IntStream.range(0, each.size()).mapToObj(size -> list.materials().get(mix.wants().get(size)).need().base()
+                .divide(each.get(size).base(), 0, RoundingMode.HALF_UP).intValueExact()).toList();
     }
 
     private void unmet(Need need, LocalDate arriveBy, Fault fault) {
+        mixes.remove(need.material());
         faults.add(fault);
         wants.add(unmet(need, arriveBy));
     }
