@@ -151,13 +151,15 @@ public class Material extends PanacheEntityBase {
 
     /** The sheet, with a given amount on hand; none where it is nothing or less. */
     public MaterialSpec toSpec(Quantity amount) {
-        return new MaterialSpec(name, unit, waste(), confidence, read(cutLoss), read(unitMass), amount.signum() > 0 ? amount : null,
-                minimum(), hazards, offers.stream().map(SupplierOffer::toSpec).toList(), note);
+        return MaterialSpec.of(name, unit).withWaste(waste()).withConfidence(confidence).withCutLoss(read(cutLoss))
+                .withUnitMass(read(unitMass)).withOnHand(amount.signum() > 0 ? amount : null).withMinimum(minimum())
+                .withHazards(hazards).withOffers(offers.stream().map(SupplierOffer::toSpec).toList()).withNote(note);
     }
 
     /** The sheet without its amounts, to which {@link #amounts} are put as they are written. */
     MaterialSpec withoutAmounts() {
-        return new MaterialSpec(name, unit, waste(), confidence, null, null, null, null, hazards, offers.stream().map(SupplierOffer::priceOnly).toList(), note);
+        return MaterialSpec.of(name, unit).withWaste(waste()).withConfidence(confidence).withHazards(hazards)
+                .withOffers(offers.stream().map(SupplierOffer::priceOnly).toList()).withNote(note);
     }
 
     /** What is written for each amount of the sheet, read or not, by its JSON Pointer. */

@@ -12,6 +12,7 @@ import benchful.web.forms.fields.Required;
 import benchful.web.forms.fields.ShortText;
 import benchful.web.forms.fields.Spec;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
@@ -32,6 +33,7 @@ import java.util.Map;
  *     lie as it is sold
  */
 @Spec(name = "material-1", title = "A material, and the packs it is sold in")
+@RecordBuilder
 public record MaterialSpec(
         @Required @Filled(120) @Mend("Give the material a name.") String name,
         @Required Unit unit,
@@ -44,7 +46,7 @@ public record MaterialSpec(
         @Length(most = 30) List<@HazardName String> hazards,
         @Length(most = 50) List<Offer> offers,
         @ShortText String note,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 1000) List<StockPiece> pieces) {
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 1000) List<StockPiece> pieces) implements MaterialSpecBuilder.With {
 
     public MaterialSpec {
         waste = waste == null || waste.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(waste));
@@ -53,19 +55,18 @@ public record MaterialSpec(
         pieces = pieces == null ? List.of() : List.copyOf(pieces);
     }
 
-    /** A material that lies as it is sold. */
-    public MaterialSpec(String name, Unit unit, Map<SkillLevel, BigDecimal> waste, BigDecimal confidence, Quantity cutLoss, Quantity unitMass,
-            Quantity onHand, Quantity minimum, List<String> hazards, List<Offer> offers, String note) {
-        this(name, unit, waste, confidence, cutLoss, unitMass, onHand, minimum, hazards, offers, note, null);
+    /** A material of which nothing more is known. */
+    public static MaterialSpec of(String name, Unit unit) {
+        return MaterialSpecBuilder.builder().name(name).unit(unit).build();
     }
 
     /** The same with nothing on hand. */
     public MaterialSpec unstocked() {
-        return new MaterialSpec(name, unit, waste, confidence, cutLoss, unitMass, null, minimum, hazards, offers, note, null);
+        return withOnHand(null).withPieces(null);
     }
 
     /** The same with so much on hand, of it these pieces. */
     public MaterialSpec onHand(Quantity amount, List<StockPiece> known) {
-        return new MaterialSpec(name, unit, waste, confidence, cutLoss, unitMass, amount.signum() > 0 ? amount : null, minimum, hazards, offers, note, known);
+        return withOnHand(amount.signum() > 0 ? amount : null).withPieces(known);
     }
 }

@@ -8,6 +8,7 @@ import benchful.web.forms.fields.Price;
 import benchful.web.forms.fields.Range;
 import benchful.web.forms.fields.Required;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -21,20 +22,21 @@ import java.util.List;
  * @param sheet for rectangles cut from sheet: one sheet's length and width, of which the pack holds a whole number; null for none
  * @param breaks lower prices for more packs, by rising number
  */
+@RecordBuilder
 public record Offer(
         @Required @Length(least = 1, most = 120) @Mend("Name the supplier.") String supplier,
         @Required Quantity holds,
         @Required @Price BigDecimal price,
         @Range(from = 1, to = 10_000) @Mend("Give how many lengths are in the pack, from 1.") Integer lengths,
         @JsonInclude(JsonInclude.Include.NON_NULL) Extent sheet,
-        @Length(most = 20) List<PriceBreak> breaks) {
+        @Length(most = 20) List<PriceBreak> breaks) implements OfferBuilder.With {
     public Offer {
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
     }
 
-    /** A pack that holds no sheets. */
-    public Offer(String supplier, Quantity holds, BigDecimal price, Integer lengths, List<PriceBreak> breaks) {
-        this(supplier, holds, price, lengths, null, breaks);
+    /** A pack in one length, at one price however many are bought. */
+    public static Offer of(String supplier, Quantity holds, BigDecimal price) {
+        return OfferBuilder.builder().supplier(supplier).holds(holds).price(price).build();
     }
 
     /** From so many packs on, each costs this. */

@@ -102,12 +102,12 @@ public class SupplierOffer extends PanacheEntityBase {
     /** @throws benchful.web.Unusable where an amount of it can't be read */
     public Offer toSpec() {
         Extent sheet = sheetLength == null ? null : new Extent(material.read(sheetLength), material.read(sheetWidth));
-        return new Offer(supplier.name, holds(), price, lengths, sheet, sheetBreaks());
+        return Offer.of(supplier.name, holds(), price).withLengths(lengths).withSheet(sheet).withBreaks(sheetBreaks());
     }
 
     /** The offer without its amounts. */
     Offer priceOnly() {
-        return new Offer(supplier.name, null, price, lengths, null, sheetBreaks());
+        return Offer.of(supplier.name, null, price).withLengths(lengths).withBreaks(sheetBreaks());
     }
 
     /** What is in one pack. */

@@ -14,6 +14,7 @@ import benchful.web.forms.fields.Required;
 import benchful.web.forms.fields.ShortText;
 import benchful.web.forms.fields.Spec;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
@@ -50,6 +51,7 @@ import java.util.Map;
  * @param instead materials that stand in for others, for the whole class
  */
 @Spec(name = "setup-1", title = "What the tutor decides about one class")
+@RecordBuilder
 public record ClassSetup(
         @ShortText String title,
         @Required @Length(least = 1, most = 20) @Mend("Give at least one meeting with its date, start and end.") List<Meeting> meetings,
@@ -72,7 +74,7 @@ public record ClassSetup(
         @Range(from = 3, to = 120) @Mend("Enter the age of the youngest student in years, or leave it empty.") Integer youngest,
         @LongText String notes,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) Map<@MaterialName String, @Chosen String> choices,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 60) List<Instead> instead) {
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 60) List<Instead> instead) implements ClassSetupBuilder.With {
 
     public ClassSetup {
         meetings = meetings == null ? List.of() : List.copyOf(meetings);
@@ -86,17 +88,9 @@ public record ClassSetup(
         instead = instead == null ? List.of() : List.copyOf(instead);
     }
 
-    /** A class that takes its materials as the project and each student say. */
-    public ClassSetup(String title, List<Meeting> meetings, int headcount, SkillLevel level, Map<String, Integer> sizes, List<Student> students,
-            String demonstration, int spares, int helpers, int groups, boolean ownPace, BigDecimal share, List<Break> breaks, List<String> preparedAhead,
-            Map<String, Integer> tools, String currency, Costs costs, Integer youngest, String notes) {
-        this(title, meetings, headcount, level, sizes, students, demonstration, spares, helpers, groups, ownPace, share, breaks, preparedAhead,
-                tools, currency, costs, youngest, notes, null, null);
-    }
-
     /** A class with nothing decided beyond its hours, students and sizes. */
     public static ClassSetup plain(String title, List<Meeting> meetings, int headcount, SkillLevel level, Map<String, Integer> sizes, String currency) {
-        return new ClassSetup(title, meetings, headcount, level, sizes, null, null, 0, 0, 1, false, null, null, null, null, currency, null, null, null);
+        return ClassSetupBuilder.builder().title(title).meetings(meetings).headcount(headcount).level(level).sizes(sizes).currency(currency).build();
     }
 
     /**
@@ -131,6 +125,7 @@ public record ClassSetup(
      * @param instead materials that stand in for others, for this student
      * @param emergency whom to call; null where not known
      */
+    @RecordBuilder
     public record Student(
             @Required @Filled(120) @Mend("Enter the student's name.") String name,
             @Length(most = 20) @Mend("Write the seat in at most 20 characters.") String seat,
@@ -140,23 +135,19 @@ public record ClassSetup(
             Boolean largePrint,
             @ShortText String needs,
             @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 60) List<Instead> instead,
-            @JsonInclude(JsonInclude.Include.NON_NULL) Contact emergency) {
+            @JsonInclude(JsonInclude.Include.NON_NULL) Contact emergency) implements ClassSetupStudentBuilder.With {
         public Student {
             choices = copy(choices);
             instead = instead == null ? List.of() : List.copyOf(instead);
         }
 
-        public Student(String name, String seat, String size, Map<String, String> choices, Boolean leftHanded, Boolean largePrint, String needs) {
-            this(name, seat, size, choices, leftHanded, largePrint, needs, null, null);
-        }
-
-        private Student withoutContact() {
-            return new Student(name, seat, size, choices, leftHanded, largePrint, needs, instead, null);
+        /** Somebody of whom nothing more is known. */
+        public static Student named(String name) {
+            return ClassSetupStudentBuilder.builder().name(name).build();
         }
 
         private Student renamed(String from, String to) {
-            return new Student(name, seat, size, ClassSetup.renamed(choices, from, to), leftHanded, largePrint, needs,
-                    instead.stream().map(i -> i.renamed(from, to)).toList(), emergency);
+            return withChoices(ClassSetup.renamed(choices, from, to)).withInstead(ClassSetup.renamed(instead, from, to));
         }
     }
 
@@ -194,21 +185,18 @@ public record ClassSetup(
 
     /** The same where a material has got another name. */
     ClassSetup renamed(String from, String to) {
-        return new ClassSetup(title, meetings, headcount, level, sizes, students.stream().map(s -> s.renamed(from, to)).toList(), demonstration, spares,
-                helpers, groups, ownPace, share, breaks, preparedAhead, tools, currency, costs, youngest, notes, renamed(choices, from, to),
-                instead.stream().map(i -> i.renamed(from, to)).toList());
+        return withStudents(students.stream().map(s -> s.renamed(from, to)).toList())
+                .withChoices(renamed(choices, from, to)).withInstead(renamed(instead, from, to));
     }
 
     /** The same so many weeks later with nobody known by name: neither who they were, nor what they needed or chose. */
     ClassSetup forOthers(Map<String, Integer> mix, long weeks) {
-        return new ClassSetup(title, meetings.stream().map(m -> m.later(weeks)).toList(), headcount, level, mix, null, demonstration, spares,
-                helpers, groups, ownPace, share, breaks, preparedAhead, tools, currency, costs, youngest, notes, choices, instead);
+        return withMeetings(meetings.stream().map(m -> m.later(weeks)).toList()).withSizes(mix).withStudents(null);
     }
 
     /** Without whom to call for each student. */
     public ClassSetup withoutContacts() {
-        return new ClassSetup(title, meetings, headcount, level, sizes, students.stream().map(Student::withoutContact).toList(), demonstration, spares,
-                helpers, groups, ownPace, share, breaks, preparedAhead, tools, currency, costs, youngest, notes, choices, instead);
+        return withStudents(students.stream().map(s -> s.withEmergency(null)).toList());
     }
 
     /** Whether somebody of the class chose this material, or takes it or leaves it for another. */
@@ -220,6 +208,10 @@ public record ClassSetup(
         Map<String, String> renamed = new LinkedHashMap<>();
         choices.forEach((material, chosen) -> renamed.put(renamed(material, from, to), renamed(chosen, from, to)));
         return renamed;
+    }
+
+    private static List<Instead> renamed(List<Instead> instead, String from, String to) {
+        return instead.stream().map(i -> i.renamed(from, to)).toList();
     }
 
     private static String renamed(String name, String from, String to) {

@@ -28,10 +28,10 @@ class SetupForms {
     /** A class three weeks ahead, six students, an afternoon: the tutor changes what differs. */
     ClassForm fresh(Project project) {
         LocalDate date = LocalDate.now(clock).plusWeeks(3);
-        ClassSetup setup = new ClassSetup(null,
-                List.of(new ClassSetup.Meeting(date, LocalTime.of(13, 30), LocalTime.of(17, 0))),
-                6, project.toSpec().level(), Map.of(), List.of(), project.toSpec().sizes().get(0).name(), 1, 0, 1, false, null,
-                List.of(new ClassSetup.Break(LocalTime.of(15, 15), Duration.ofMinutes(15))), List.of(), Map.of(), "GBP", null, null, null);
+        ClassSetup setup = ClassSetupBuilder.builder()
+                .meetings(List.of(new ClassSetup.Meeting(date, LocalTime.of(13, 30), LocalTime.of(17, 0))))
+                .breaks(List.of(new ClassSetup.Break(LocalTime.of(15, 15), Duration.ofMinutes(15))))
+                .headcount(6).level(project.toSpec().level()).demonstration(project.toSpec().sizes().get(0).name()).spares(1).currency("GBP").build();
         return page(SpecForm.of(SetupRules.reader(project.toSpec()).written(setup), 0), CraftClass.of(project), null);
     }
 

@@ -13,6 +13,7 @@ import benchful.core.quantity.Unit;
 import benchful.plans.materials.TermRequest;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -39,8 +40,8 @@ final class ShelfFill {
     }
 
     static ClassFile file(CatalogueSpec kept) {
-        ProjectSpec shelf = new ProjectSpec(TITLE, "shelf", SkillLevel.EXPERIENCED, null, null, null, null, List.of(), List.of(new Size("one", Map.of())),
-                List.of(), kept.materials().stream().map(ShelfFill::line).toList(), List.of(), List.of(), List.of(), List.of());
+        ProjectSpec shelf = ProjectSpecBuilder.builder().name(TITLE).craft("shelf").level(SkillLevel.EXPERIENCED)
+                .sizes(List.of(new Size("one", Map.of()))).materials(kept.materials().stream().map(ShelfFill::line).toList()).build();
         ClassSetup once = ClassSetup.plain(TITLE, List.of(), 1, SkillLevel.EXPERIENCED, Map.of(), null);
         return new ClassFile(shelf, once, null, kept.materials(), kept.suppliers());
     }
@@ -54,7 +55,7 @@ final class ShelfFill {
     }
 
     private static MaterialLine line(MaterialSpec material, String amount, String pieces) {
-        return new MaterialLine(material.name(), amount, pieces, true, false, null, null, null);
+        return MaterialLine.of(material.name(), amount).withPieces(pieces).withShared(true).withInKit(false);
     }
 
     private static Quantity each(Offer offer) {

@@ -7,6 +7,7 @@ import benchful.web.forms.fields.Percent;
 import benchful.web.forms.fields.Required;
 import benchful.web.forms.fields.ShortText;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
@@ -26,6 +27,7 @@ import java.util.stream.Stream;
  * @param alternatives materials of the catalogue of which one can be chosen in place of {@code material}, each bought for
  *     itself; none where a choice is only a word on the kit, as with a mixed bag of beads
  */
+@RecordBuilder
 public record MaterialLine(
         @Required @Filled(120) @Mend("Name the material as in the catalogue.") String material,
         @Required @FormulaText String amount,
@@ -38,21 +40,20 @@ public record MaterialLine(
         @ShortText String choice,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 20)
                 List<@Filled(120) @Mend("Name a material of the catalogue that can be chosen instead.") String> alternatives,
-        @ShortText String note) {
+        @ShortText String note) implements MaterialLineBuilder.With {
 
     public MaterialLine {
         alternatives = ProjectSpec.copy(alternatives);
     }
 
-    /** A line that offers no other material and cuts no sheet. */
-    public MaterialLine(String material, String amount, String pieces, boolean shared, Boolean inKit, BigDecimal waste, String choice, String note) {
-        this(material, amount, null, pieces, false, shared, inKit, waste, choice, null, note);
+    /** So much for each student, uncut, in the kit, with nothing to choose. */
+    public static MaterialLine of(String material, String amount) {
+        return MaterialLineBuilder.builder().material(material).amount(amount).build();
     }
 
     /** The same line where a material has got another name. */
     MaterialLine renamed(String from, String to) {
-        return new MaterialLine(renamed(material, from, to), amount, width, pieces, grain, shared, inKit, waste, choice,
-                alternatives.stream().map(name -> renamed(name, from, to)).toList(), note);
+        return withMaterial(renamed(material, from, to)).withAlternatives(alternatives.stream().map(name -> renamed(name, from, to)).toList());
     }
 
     private static String renamed(String name, String from, String to) {

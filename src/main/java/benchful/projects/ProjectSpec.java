@@ -11,6 +11,7 @@ import benchful.web.forms.fields.Range;
 import benchful.web.forms.fields.Required;
 import benchful.web.forms.fields.ShortText;
 import benchful.web.forms.fields.Spec;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param source who wrote it or where it comes from; invented samples say so here
  */
 @Spec(name = "project-1", title = "A project: a piece that can be taught", file = "a project file")
+@RecordBuilder
 public record ProjectSpec(
         @Required @Filled(120) @Mend("Give the project a name of up to 120 characters.") String name,
         @Required @Filled(60) @Mend("Say which craft it is, such as “bead stringing”.") String craft,
@@ -40,7 +42,7 @@ public record ProjectSpec(
         @Length(most = 60) List<Tool> tools,
         @Required @Length(least = 1, most = 150) @Mend("Give the project at least one step.") List<Step> steps,
         @Length(most = 30) List<@HazardName String> hazards,
-        @Length(most = 60) List<Picture> pictures) {
+        @Length(most = 60) List<Picture> pictures) implements ProjectSpecBuilder.With {
 
     public ProjectSpec {
         measures = copy(measures);
@@ -78,21 +80,6 @@ public record ProjectSpec(
             }
         }
         return List.of();
-    }
-
-    public ProjectSpec withName(String newName) {
-        return new ProjectSpec(newName, craft, level, summary, care, minimumAge, source, measures, sizes, sizing, materials,
-                tools, steps, hazards, pictures);
-    }
-
-    public ProjectSpec withPictures(List<Picture> newPictures) {
-        return new ProjectSpec(name, craft, level, summary, care, minimumAge, source, measures, sizes, sizing, materials,
-                tools, steps, hazards, newPictures);
-    }
-
-    public ProjectSpec withMaterials(List<MaterialLine> newMaterials) {
-        return new ProjectSpec(name, craft, level, summary, care, minimumAge, source, measures, sizes, sizing, newMaterials,
-                tools, steps, hazards, pictures);
     }
 
     static <T> List<T> copy(List<T> list) {

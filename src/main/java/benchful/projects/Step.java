@@ -12,6 +12,7 @@ import benchful.web.forms.fields.Required;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
@@ -38,6 +39,7 @@ import java.util.List;
  * @param leftHanded the same for a left-handed student; null where it makes no difference
  * @param link a film or page about the step; printed as a code
  */
+@RecordBuilder
 public record Step(
         @Required @FormulaName @Mend("Give the step a short name of small letters, digits and _, such as “knot”.") String id,
         @Required @Filled(120) @Mend("Give the step a title.") String title,
@@ -55,12 +57,16 @@ public record Step(
         @LongText String text,
         @LongText String leftHanded,
         @Length(most = 60) @Mend("Name one of this project's pictures.") String picture,
-        @Length(most = 300) @Matching("^https?://\\S+$") @Mend("Give a whole web address that starts with https://.") String link) {
+        @Length(most = 300) @Matching("^https?://\\S+$") @Mend("Give a whole web address that starts with https://.") String link) implements StepBuilder.With {
 
     public Step {
         after = after == null ? null : List.copyOf(after);
         tools = ProjectSpec.copy(tools);
         hazards = ProjectSpec.copy(hazards);
+    }
+
+    public static Step of(String id, String title, StepKind kind) {
+        return StepBuilder.builder().id(id).title(title).kind(kind).build();
     }
 
     /** Three times for one improver: quick, usual and slow. */

@@ -147,7 +147,7 @@ final class InventedDatabase {
             ProjectSpec project = parts.get(i).file().project();
             if (!projects.containsKey(project.name())) {
                 projects.put(project.name(), insert("insert into project (version, name, craft, level, archived, sample, updated_at, sheet) values (0, ?, ?, 'BEGINNER', false, false, ?, ?::jsonb)",
-                        project.name(), project.craft(), Timestamp.from(Instant.now()), json(withSteps(project))));
+                        project.name(), project.craft(), Timestamp.from(Instant.now()), json(project.withSteps(steps))));
             }
             store(parts.get(i).file().setup(), projects.get(project.name()), LocalDate.now().plusDays(2L + i - (CLASSES - COMING)));
         }
@@ -159,11 +159,6 @@ final class InventedDatabase {
                 setup.level(), setup.sizes(), setup.currency());
         insert("insert into craft_class (project_id, starts_at, ends_at, setup, sample) values (?, ?, ?, ?::jsonb, false)", project,
                 Timestamp.valueOf(day.atTime(hours.starts())), Timestamp.valueOf(day.atTime(hours.starts().plusHours(8))), json(moved));
-    }
-
-    private ProjectSpec withSteps(ProjectSpec p) {
-        return new ProjectSpec(p.name(), p.craft(), p.level(), p.summary(), p.care(), p.minimumAge(), p.source(), p.measures(), p.sizes(), p.sizing(),
-                p.materials(), p.tools(), steps, p.hazards(), p.pictures());
     }
 
     private static String json(Object sheet) throws IOException {

@@ -6,12 +6,14 @@ import benchful.catalogue.Offer;
 import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
+import benchful.classes.ClassSetupBuilder;
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.plans.materials.TermRequest;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -53,30 +55,32 @@ final class InventedTerm {
     }
 
     private ClassFile file(ProjectSpec project, int i) {
-        ClassSetup setup = new ClassSetup("Class " + i,
-                List.of(new ClassSetup.Meeting(FIRST.plusDays(2L * i), LocalTime.of(10, 0), LocalTime.of(13, 0))), 6 + random.nextInt(7),
-                SkillLevel.BEGINNER, Map.of("large", 3), null, "small", 1, 0, 1, false, null, null, null, null, "GBP", null, null, null);
+        ClassSetup setup = ClassSetupBuilder.builder().title("Class " + i)
+                .meetings(List.of(new ClassSetup.Meeting(FIRST.plusDays(2L * i), LocalTime.of(10, 0), LocalTime.of(13, 0))))
+                .headcount(6 + random.nextInt(7)).level(SkillLevel.BEGINNER).sizes(Map.of("large", 3)).demonstration("small")
+                .spares(1).currency("GBP").build();
         return new ClassFile(project, setup, null, materials, suppliers);
     }
 
     private ProjectSpec project(int i) {
         List<MaterialLine> lines = random.ints(0, materials.size()).distinct().limit(11).mapToObj(this::line).toList();
-        return new ProjectSpec("Project " + i, "craft", SkillLevel.BEGINNER, null, null, null, null, null,
-                List.of(size("small", "40 cm"), size("large", "55 cm")), null, lines, null, null, null, null);
+        return ProjectSpecBuilder.builder().name("Project " + i).craft("craft").level(SkillLevel.BEGINNER)
+                .sizes(List.of(size("small", "40 cm"), size("large", "55 cm"))).materials(lines).build();
     }
 
     private MaterialLine line(int m) {
         boolean cut = materials.get(m).unit() == Unit.M;
         String amount = cut ? "%d * length".formatted(1 + random.nextInt(3)) : "%d * ceil(length / 10 cm)".formatted(1 + random.nextInt(8));
-        return new MaterialLine(materials.get(m).name(), amount, cut ? String.valueOf(1 + random.nextInt(3)) : null, false, null, null, null, null);
+        return MaterialLine.of(materials.get(m).name(), amount).withPieces(cut ? String.valueOf(1 + random.nextInt(3)) : null);
     }
 
     private MaterialSpec material(int i) {
         boolean cut = i % 6 == 0;
         Unit unit = cut ? Unit.M : Unit.PIECE;
         List<Offer> offers = random.ints(0, suppliers.size()).distinct().limit(2 + random.nextInt(3)).mapToObj(s -> offer(s, unit)).toList();
-        return new MaterialSpec("Material " + i, unit, Map.of(SkillLevel.BEGINNER, BigDecimal.valueOf(5 + random.nextInt(15))), null,
-                cut ? Quantity.parse("2 mm") : null, null, new Quantity(BigDecimal.valueOf(random.nextInt(10)), unit), null, null, offers, null);
+        return MaterialSpec.of("Material " + i, unit).withWaste(Map.of(SkillLevel.BEGINNER, BigDecimal.valueOf(5 + random.nextInt(15))))
+                .withCutLoss(cut ? Quantity.parse("2 mm") : null)
+                .withOnHand(new Quantity(BigDecimal.valueOf(random.nextInt(10)), unit)).withOffers(offers);
     }
 
     private Offer offer(int supplier, Unit unit) {
@@ -84,7 +88,7 @@ final class InventedTerm {
         BigDecimal price = BigDecimal.valueOf(holds * (8L + random.nextInt(10)), 2);
         List<Offer.PriceBreak> breaks = random.nextInt(3) > 0 ? List.of()
                 : List.of(new Offer.PriceBreak(5, price.multiply(new BigDecimal("0.9")).setScale(2, RoundingMode.HALF_UP)));
-        return new Offer(suppliers.get(supplier).name(), Quantity.of(holds, unit), price, null, breaks);
+        return Offer.of(suppliers.get(supplier).name(), Quantity.of(holds, unit), price).withBreaks(breaks);
     }
 
     private SupplierSpec supplier(int i) {

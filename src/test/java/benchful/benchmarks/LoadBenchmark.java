@@ -78,7 +78,8 @@ public final class LoadBenchmark {
     /** Those of a sample project, without what they name of it beside tools. */
     private static List<Step> steps() {
         return SampleFiles.read().projects().stream().filter(p -> p.name().startsWith("Plant hanger") || p.craft().equals("macrame")).findFirst().orElseThrow()
-                .steps().stream().map(s -> new Step(s.id(), s.title(), s.kind(), s.lasts(), s.atMost(), s.student(), null, s.share(), s.atHome(), s.after(), List.of(), s.help(), List.of(), null, null, null, null)).toList();
+                .steps().stream().map(s -> s.withRepeats(null).withTools(List.of()).withHazards(List.of()).withText(null)
+                        .withLeftHanded(null).withPicture(null).withLink(null)).toList();
     }
 
     /** By page and number of clients. */

@@ -1,7 +1,6 @@
 package benchful.benchmarks;
 
 import benchful.classes.ClassFile;
-import benchful.classes.ClassSetup;
 import benchful.core.lesson.StepKind;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
@@ -81,10 +80,7 @@ public final class ServerBenchmark {
         SampleFiles files = SampleFiles.read();
         SampleFiles.SampleClass c = files.classes().stream().filter(x -> x.setup().title() != null && x.setup().title().startsWith("Knotted strand, Saturday")).findFirst().orElseThrow();
         ProjectSpec project = files.projects().stream().filter(p -> p.name().equals(c.project())).findFirst().orElseThrow();
-        ClassSetup s = c.setup();
-        ClassSetup twelve = new ClassSetup(s.title(), s.meetings(), 12, s.level(), s.sizes(), s.students(), s.demonstration(), s.spares(),
-                s.helpers(), s.groups(), s.ownPace(), s.share(), s.breaks(), s.preparedAhead(), s.tools(), s.currency(), s.costs(), s.youngest(), s.notes());
-        return new ClassFile(filled(project), twelve,
+        return new ClassFile(filled(project), c.setup().withHeadcount(12),
                 files.venues().stream().filter(v -> v.name().equals(c.venue())).findFirst().orElseThrow(),
                 files.catalogue().materials(), files.catalogue().suppliers());
     }
@@ -93,12 +89,11 @@ public final class ServerBenchmark {
         List<Step> steps = new ArrayList<>(p.steps());
         while (steps.size() < 25) {
             int n = steps.size();
-            steps.add(new Step("extra_" + n, "Extra " + n, StepKind.MAKE, null, null,
-                    new Step.StudentTime(Duration.ofMinutes(2), Duration.ofMinutes(3), Duration.ofMinutes(5)), null, null, false,
-                    List.of(new Step.After("welcome", null, null)), List.of(), null, List.of(), null, null, null, null));
+            steps.add(Step.of("extra_" + n, "Extra " + n, StepKind.MAKE)
+                    .withStudent(new Step.StudentTime(Duration.ofMinutes(2), Duration.ofMinutes(3), Duration.ofMinutes(5)))
+                    .withAfter(List.of(new Step.After("welcome", null, null))));
         }
-        return new ProjectSpec(p.name(), p.craft(), p.level(), p.summary(), p.care(), p.minimumAge(), p.source(), p.measures(), p.sizes(),
-                p.sizing(), p.materials(), p.tools(), steps, p.hazards(), p.pictures());
+        return p.withSteps(steps);
     }
 
     private static Process program(int port, Path data) throws IOException {

@@ -97,13 +97,14 @@ class CatalogueServiceTest {
     }
 
     static MaterialSpec cord(String name, BigDecimal price) {
-        Offer offer = new Offer(HARBOUR.name(), Quantity.parse("2 m"), price, null, List.of(new Offer.PriceBreak(5, new BigDecimal("3.90"))));
-        return new MaterialSpec(name, Unit.M, Map.of(SkillLevel.BEGINNER, new BigDecimal("10")), new BigDecimal("0.95"), Quantity.parse("5 mm"),
-                Quantity.parse("4 g"), null, Quantity.parse("3 m"), List.of("sharp-tools"), List.of(offer), "with needle");
+        Offer offer = Offer.of(HARBOUR.name(), Quantity.parse("2 m"), price).withBreaks(List.of(new Offer.PriceBreak(5, new BigDecimal("3.90"))));
+        return MaterialSpec.of(name, Unit.M).withWaste(Map.of(SkillLevel.BEGINNER, new BigDecimal("10")))
+                .withConfidence(new BigDecimal("0.95")).withCutLoss(Quantity.parse("5 mm")).withUnitMass(Quantity.parse("4 g"))
+                .withMinimum(Quantity.parse("3 m")).withHazards(List.of("sharp-tools")).withOffers(List.of(offer))
+                .withNote("with needle");
     }
 
     private static MaterialSpec withOnHand(MaterialSpec s, String amount) {
-        return new MaterialSpec(s.name(), s.unit(), s.waste(), s.confidence(), s.cutLoss(), s.unitMass(), Quantity.parse(amount), s.minimum(),
-                s.hazards(), s.offers(), s.note());
+        return s.withOnHand(Quantity.parse(amount));
     }
 }

@@ -50,8 +50,9 @@ class MaterialRulesTest {
 
     @Test
     void refusesSheetsOfWhatIsNotCountedByArea() {
-        Offer sheets = new Offer("Harbour", Quantity.parse("20 g"), BigDecimal.ONE, null, new Extent(Quantity.parse("10 cm"), Quantity.parse("20 cm")), null);
-        assertThat(MaterialRules.faults(new MaterialSpec("copper", Unit.G, null, null, null, null, null, null, null, List.of(sheets), null)))
+        Offer sheets = Offer.of("Harbour", Quantity.parse("20 g"), BigDecimal.ONE)
+                .withSheet(new Extent(Quantity.parse("10 cm"), Quantity.parse("20 cm")));
+        assertThat(MaterialRules.faults(MaterialSpec.of("copper", Unit.G).withOffers(List.of(sheets))))
                 .containsExactly(new Fault("/offers/0/sheet/length", "Only a material counted by area comes in sheets. Leave this empty, or count it in cm2."));
     }
 
@@ -60,7 +61,7 @@ class MaterialRulesTest {
     }
 
     private static MaterialSpec cord(Unit unit, String holds, Integer lengths, List<Offer.PriceBreak> breaks) {
-        Offer offer = new Offer("Harbour", Quantity.parse(holds), new BigDecimal("4.20"), lengths, breaks);
-        return new MaterialSpec("cord", unit, null, null, null, null, null, null, null, List.of(offer), null);
+        Offer offer = Offer.of("Harbour", Quantity.parse(holds), new BigDecimal("4.20")).withLengths(lengths).withBreaks(breaks);
+        return MaterialSpec.of("cord", unit).withOffers(List.of(offer));
     }
 }

@@ -5,11 +5,13 @@ import benchful.catalogue.Offer;
 import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
+import benchful.classes.ClassSetupBuilder;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import benchful.projects.Step;
 import benchful.projects.Tool;
@@ -77,17 +79,17 @@ public final class SmallClass {
 
     /** @param size null for the first */
     public SmallClass student(String name, String size) {
-        students.add(new ClassSetup.Student(name, null, size, null, null, null, null));
+        students.add(ClassSetup.Student.named(name).withSize(size));
         return this;
     }
 
     public SmallClass takes(String material, String amount) {
-        return line(new MaterialLine(material, amount, null, false, null, null, null, null));
+        return line(MaterialLine.of(material, amount));
     }
 
     /** @param waste percentage; null for none */
     public SmallClass shares(String material, String amount, String waste) {
-        return line(new MaterialLine(material, amount, null, true, null, waste == null ? null : new BigDecimal(waste), null, null));
+        return line(MaterialLine.of(material, amount).withShared(true).withWaste(waste == null ? null : new BigDecimal(waste)));
     }
 
     public SmallClass line(MaterialLine line) {
@@ -139,8 +141,8 @@ public final class SmallClass {
     }
 
     private static Step step(String id, StepKind kind, int minutes, Step.StudentTime student, String repeats, BigDecimal share) {
-        return new Step(id, "The " + id, kind, student == null ? Duration.ofMinutes(minutes) : null, null, student, repeats, share, false, null, null, null, null,
-                null, null, null, null);
+        return Step.of(id, "The " + id, kind).withLasts(student == null ? Duration.ofMinutes(minutes) : null).withStudent(student)
+                .withRepeats(repeats).withShare(share);
     }
 
     public SmallClass ahead(String step) {
@@ -212,8 +214,7 @@ public final class SmallClass {
     /** In packs of one size, from "Loft", who takes three days and nothing for minimum or VAT. */
     public SmallClass sold(String material, String holds, String price) {
         Quantity pack = Quantity.parse(holds);
-        return catalogued(new MaterialSpec(material, pack.unit(), null, null, null, null, null, null, null,
-                List.of(new Offer("Loft", pack, new BigDecimal(price), null, null)), null));
+        return catalogued(MaterialSpec.of(material, pack.unit()).withOffers(List.of(Offer.of("Loft", pack, new BigDecimal(price)))));
     }
 
     /** @param charge of "Loft" for one delivery */
@@ -223,12 +224,14 @@ public final class SmallClass {
     }
 
     public ClassFile file() {
-        ProjectSpec project = new ProjectSpec("Hanger", "macrame", writtenFor, null, null, minimumAge, null, null,
-                sizes.isEmpty() ? List.of(new Size("One", null)) : sizes, null, lines, tools, steps, null, null);
+        ProjectSpec project = ProjectSpecBuilder.builder().name("Hanger").craft("macrame").level(writtenFor)
+                .minimumAge(minimumAge).sizes(sizes.isEmpty() ? List.of(new Size("One", null)) : sizes).materials(lines)
+                .tools(tools).steps(steps).build();
         List<ClassSetup.Meeting> hours = meetings.isEmpty()
                 ? List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))) : meetings;
-        ClassSetup setup = new ClassSetup("Evening", hours, headcount, level, mix, students, null, 0, helpers, groups, ownPace, share, breaks, ahead, brought,
-                "GBP", null, youngest, null);
+        ClassSetup setup = ClassSetupBuilder.builder().title("Evening").meetings(hours).headcount(headcount).level(level)
+                .sizes(mix).students(students).helpers(helpers).groups(groups).ownPace(ownPace).share(share).breaks(breaks)
+                .preparedAhead(ahead).tools(brought).currency("GBP").youngest(youngest).build();
         return new ClassFile(project, setup, venue, materials, List.of(new SupplierSpec("Loft", "GBP", null, delivery, null, 3, false, null, null)));
     }
 }

@@ -43,13 +43,14 @@ class MaterialRenamesTest {
     }
 
     private static ProjectSpec bracelet() {
-        Step cut = new Step("cut", "Cut", StepKind.TOGETHER, Duration.ofMinutes(5), null, null, null, null, false, List.of(), List.of(), null,
-                List.of("sharp-tools"), "Cut.", null, null, null);
-        return new ProjectSpec("Renaming bracelet", "cord", SkillLevel.BEGINNER, null, null, null, null, null,
-                List.of(new Size("M", null)), null, List.of(new MaterialLine("renamed CORD", "1 pcs", null, false, null, null, null, null), line("bead")), null, List.of(cut), null, null);
+        Step cut = Step.of("cut", "Cut", StepKind.TOGETHER).withLasts(Duration.ofMinutes(5)).withAfter(List.of())
+                .withHazards(List.of("sharp-tools")).withText("Cut.");
+        return ProjectSpecBuilder.builder().name("Renaming bracelet").craft("cord").level(SkillLevel.BEGINNER)
+                .sizes(List.of(new Size("M", null))).materials(List.of(MaterialLine.of("renamed CORD", "1 pcs"), line("bead")))
+                .steps(List.of(cut)).build();
     }
 
     private static MaterialLine line(String material) {
-        return new MaterialLine(material, "1 pcs", null, null, false, false, null, null, "colour", List.of(material + ", other", "Renamed cord"), null);
+        return MaterialLine.of(material, "1 pcs").withChoice("colour").withAlternatives(List.of(material + ", other", "Renamed cord"));
     }
 }

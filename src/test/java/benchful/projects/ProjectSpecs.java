@@ -34,20 +34,19 @@ public final class ProjectSpecs {
     /** A bead ring: one measure, two sizes, three steps, one tool, no pictures. */
     public static ProjectSpec beadRing(String name) {
         Duration minute = Duration.ofMinutes(1);
-        Step show = new Step("show", "Watch", StepKind.SHOW, minute.multipliedBy(5), null, null, null, null, false, List.of(), null,
-                null, null, "Watch the tutor.", null, null, null);
-        Step thread = new Step("thread", "Thread the beads", StepKind.MAKE, null, null,
-                new Step.StudentTime(minute.multipliedBy(4), minute.multipliedBy(6), minute.multipliedBy(12)), null, null, false, null,
-                List.of(new Step.ToolUse("needle", 1)), new Step.Help(new BigDecimal("1.5"), minute), List.of("sharp-tools"),
-                "Thread *all* beads.", null, null, null);
-        Step tidy = new Step("tidy", "Tidy up", StepKind.TOGETHER, minute.multipliedBy(10), null, null, null, null, false, null, null,
-                null, null, null, null, null, null);
-        return new ProjectSpec(name, "bead stringing", SkillLevel.BEGINNER, "A ring of beads.", "Keep it dry.", 8, "Invented for tests.",
-                List.of(new Measure("finger", "Finger", Unit.MM)),
-                List.of(size("Small", "50 mm"), size("Large", "60 mm")), List.of(),
-                List.of(new MaterialLine("seed bead 2 mm", "ceil(finger / (2 mm))", null, null, false, false, null, null, "colour", List.of("seed bead 2 mm, red"), null),
-                        new MaterialLine("elastic 0.5 mm", "finger + 10 cm", "1", false, null, null, null, null)),
-                List.of(new Tool("needle", true, null, List.of())), List.of(show, thread, tidy), List.of("small-parts"), List.of());
+        Step show = Step.of("show", "Watch", StepKind.SHOW).withLasts(minute.multipliedBy(5)).withAfter(List.of()).withText("Watch the tutor.");
+        Step thread = Step.of("thread", "Thread the beads", StepKind.MAKE)
+                .withStudent(new Step.StudentTime(minute.multipliedBy(4), minute.multipliedBy(6), minute.multipliedBy(12)))
+                .withTools(List.of(new Step.ToolUse("needle", 1))).withHelp(new Step.Help(new BigDecimal("1.5"), minute))
+                .withHazards(List.of("sharp-tools")).withText("Thread *all* beads.");
+        Step tidy = Step.of("tidy", "Tidy up", StepKind.TOGETHER).withLasts(minute.multipliedBy(10));
+        return ProjectSpecBuilder.builder().name(name).craft("bead stringing").level(SkillLevel.BEGINNER)
+                .summary("A ring of beads.").care("Keep it dry.").minimumAge(8).source("Invented for tests.")
+                .measures(List.of(new Measure("finger", "Finger", Unit.MM)))
+                .sizes(List.of(size("Small", "50 mm"), size("Large", "60 mm")))
+                .materials(List.of(MaterialLine.of("seed bead 2 mm", "ceil(finger / (2 mm))").withChoice("colour").withAlternatives(List.of("seed bead 2 mm, red")),
+                        MaterialLine.of("elastic 0.5 mm", "finger + 10 cm").withPieces("1")))
+                .tools(List.of(new Tool("needle", true, null, List.of()))).steps(List.of(show, thread, tidy)).hazards(List.of("small-parts")).build();
     }
 
     private static Size size(String name, String finger) {
@@ -64,9 +63,11 @@ public final class ProjectSpecs {
         List<Tool> tools = list(0, 4, i -> new Tool("tool " + i + " " + oneLine(), random.nextBoolean(), maybe(oneLine()), hazards()));
         List<Picture> pictures = list(0, 3, i -> new Picture("p" + i, "image/png", maybe(oneLine()), bytes()));
         List<Sizing> sizing = list(0, 2, this::strand);
-        return new ProjectSpec("Sheet " + oneLine(), oneLine(), pick(List.of(SkillLevel.values())), maybe(text()), maybe(text()),
-                maybe(random.nextInt(3, 99)), maybe(oneLine()), measures, list(1, 4, i -> size(i, measures)), sizing,
-                list(0, 5, i -> material(measures, sizing)), tools, steps(tools, pictures), hazards(), pictures);
+        return ProjectSpecBuilder.builder().name("Sheet " + oneLine()).craft(oneLine()).level(pick(List.of(SkillLevel.values())))
+                .summary(maybe(text())).care(maybe(text())).minimumAge(maybe(random.nextInt(3, 99))).source(maybe(oneLine()))
+                .measures(measures).sizes(list(1, 4, i -> size(i, measures))).sizing(sizing)
+                .materials(list(0, 5, i -> material(measures, sizing))).tools(tools).steps(steps(tools, pictures))
+                .hazards(hazards()).pictures(pictures).build();
     }
 
     private Size size(int i, List<Measure> measures) {
@@ -85,8 +86,9 @@ public final class ProjectSpecs {
         String amount = measures.stream().filter(m -> m.unit().dimension().equals(Dimension.LENGTH)).findFirst()
                 .map(m -> "2 * " + m.name() + " + 40 cm").orElse("12.5 cm");
         String answer = sizing.isEmpty() ? "3" : sizing.get(0).name() + "_beads";
-        return new MaterialLine("material " + oneLine(), cut ? amount : answer, cut ? "2" : null, random.nextBoolean(),
-                maybe(false), maybe(decimal().min(BigDecimal.valueOf(95))), maybe(oneLine()), maybe(oneLine()));
+        return MaterialLine.of("material " + oneLine(), cut ? amount : answer).withPieces(cut ? "2" : null)
+                .withShared(random.nextBoolean()).withInKit(maybe(false)).withWaste(maybe(decimal().min(BigDecimal.valueOf(95))))
+                .withChoice(maybe(oneLine())).withNote(maybe(oneLine()));
     }
 
     private List<Step> steps(List<Tool> tools, List<Picture> pictures) {
@@ -105,13 +107,16 @@ public final class ProjectSpecs {
         Duration time = time();
         List<Step.After> after = earlier.isEmpty() ? List.of()
                 : List.of(new Step.After(pick(earlier).id(), maybe(Duration.ofMinutes(5)), maybe(Duration.ofHours(30))));
-        return new Step("s" + i, oneLine(), kind, make ? null : time, wait ? maybe(time.multipliedBy(2)) : null,
-                make ? new Step.StudentTime(time, time.plusSeconds(30), time.multipliedBy(3)) : null,
-                make ? maybe("3") : null, make ? maybe(new BigDecimal("0.75")) : null, wait && random.nextBoolean(),
-                pick(Arrays.asList(null, List.of(), after)),
-                tools.isEmpty() ? List.of() : List.of(new Step.ToolUse(pick(tools).name(), random.nextInt(1, 4))),
-                make ? maybe(new Step.Help(new BigDecimal("2.5"), Duration.ofSeconds(90))) : null, hazards(), maybe(text()),
-                maybe(text()), pictures.isEmpty() ? null : maybe(pick(pictures).name()), maybe("https://films.example/" + i));
+        return Step.of("s" + i, oneLine(), kind).withLasts(make ? null : time)
+                .withAtMost(wait ? maybe(time.multipliedBy(2)) : null)
+                .withStudent(make ? new Step.StudentTime(time, time.plusSeconds(30), time.multipliedBy(3)) : null)
+                .withRepeats(make ? maybe("3") : null).withShare(make ? maybe(new BigDecimal("0.75")) : null)
+                .withAtHome(wait && random.nextBoolean()).withAfter(pick(Arrays.asList(null, List.of(), after)))
+                .withTools(tools.isEmpty() ? List.of() : List.of(new Step.ToolUse(pick(tools).name(), random.nextInt(1, 4))))
+                .withHelp(make ? maybe(new Step.Help(new BigDecimal("2.5"), Duration.ofSeconds(90))) : null)
+                .withHazards(hazards()).withText(maybe(text())).withLeftHanded(maybe(text()))
+                .withPicture(pictures.isEmpty() ? null : maybe(pick(pictures).name()))
+                .withLink(maybe("https://films.example/" + i));
     }
 
     private Duration time() {

@@ -107,11 +107,12 @@ class StoredProjectTest {
     }
 
     private static ProjectSpec ring(String name, byte[] cover) {
-        Step solder = new Step("solder", "Solder", StepKind.MAKE, null, null,
-                new Step.StudentTime(Duration.ofMinutes(5), Duration.ofMinutes(8), Duration.ofMinutes(20)), null,
-                new BigDecimal("0.90"), false, List.of(), List.of(), null, List.of("torch"), "Heat *slowly*.", null, "cover", null);
-        return new ProjectSpec(name, "silver", SkillLevel.IMPROVER, "A ring", null, 16, null, List.of(),
-                List.of(new Size("M", Map.of("inner", Quantity.parse("17.20 mm")))), List.of(), List.of(), List.of(), List.of(solder),
-                List.of(), List.of(new Picture("cover", "image/png", "a ring", cover)));
+        Step solder = Step.of("solder", "Solder", StepKind.MAKE)
+                .withStudent(new Step.StudentTime(Duration.ofMinutes(5), Duration.ofMinutes(8), Duration.ofMinutes(20)))
+                .withShare(new BigDecimal("0.90")).withAfter(List.of()).withHazards(List.of("torch")).withText("Heat *slowly*.")
+                .withPicture("cover");
+        return ProjectSpecBuilder.builder().name(name).craft("silver").level(SkillLevel.IMPROVER).summary("A ring").minimumAge(16)
+                .sizes(List.of(new Size("M", Map.of("inner", Quantity.parse("17.20 mm"))))).steps(List.of(solder))
+                .pictures(List.of(new Picture("cover", "image/png", "a ring", cover))).build();
     }
 }

@@ -171,7 +171,7 @@ class StockLedgerTest {
     }
 
     private static long material(String name) {
-        MaterialSpec sheet = new MaterialSpec(name, Unit.M, null, null, null, null, null, null, null, null, null);
+        MaterialSpec sheet = MaterialSpec.of(name, Unit.M);
         return QuarkusTransaction.requiringNew().call(() -> {
             Material stored = Material.stored(sheet, n -> null, false, LocalDate.of(2027, 3, 6));
             Material.flush();

@@ -31,7 +31,7 @@ final class PriceMerge {
     private static MaterialSpec fresh(List<PriceRow> rows) {
         PriceRow first = rows.get(0);
         Unit unit = first.unit() == null ? first.pack().unit() : first.unit();
-        return new MaterialSpec(first.material(), unit, null, null, null, null, null, null, null, null, null);
+        return MaterialSpec.of(first.material(), unit);
     }
 
     MaterialSpec after() {
@@ -42,8 +42,7 @@ final class PriceMerge {
             offers.add(rows == null ? offer : merged(offer, rows));
         }
         left.values().forEach(rows -> offers.add(merged(null, rows)));
-        return new MaterialSpec(before.name(), before.unit(), before.waste(), before.confidence(), before.cutLoss(), before.unitMass(),
-                before.onHand(), before.minimum(), before.hazards(), offers, before.note());
+        return before.withOffers(offers);
     }
 
     private static Offer merged(Offer stored, List<PriceRow> rows) {
@@ -51,8 +50,8 @@ final class PriceMerge {
         BigDecimal single = first.fromPacks() == 1 || stored == null ? first.price() : stored.price();
         List<Offer.PriceBreak> breaks = breaks(rows);
         return stored == null
-                ? new Offer(first.supplier(), first.pack(), single, first.lengths(), breaks)
-                : new Offer(stored.supplier(), stored.holds(), single, stored.lengths(), stored.sheet(), breaks.isEmpty() ? stored.breaks() : breaks);
+                ? Offer.of(first.supplier(), first.pack(), single).withLengths(first.lengths()).withBreaks(breaks)
+                : stored.withPrice(single).withBreaks(breaks.isEmpty() ? stored.breaks() : breaks);
     }
 
     private static List<Offer.PriceBreak> breaks(List<PriceRow> rows) {

@@ -75,8 +75,7 @@ final class StockImport {
 
     /** The sheet with the row's amounts, for the rules to look at. */
     private static MaterialSpec withAmounts(MaterialSpec s, StockRow row) {
-        return new MaterialSpec(s.name(), s.unit(), s.waste(), s.confidence(), s.cutLoss(), s.unitMass(), row.found(),
-                row.minimum() == null ? s.minimum() : row.minimum(), s.hazards(), s.offers(), s.note());
+        return s.withOnHand(row.found()).withMinimum(row.minimum() == null ? s.minimum() : row.minimum());
     }
 
     private static String change(StockRow row, Material material) {

@@ -50,6 +50,6 @@ record StockRow(int number, String material, Unit unit, Quantity found, Quantity
     /** The sheet that a material which is not in the catalogue yet begins with. */
     MaterialSpec fresh() {
         Quantity any = found == null ? minimum : found;
-        return new MaterialSpec(material, unit == null ? any.unit() : unit, null, null, null, null, null, minimum, null, null, null);
+        return MaterialSpec.of(material, unit == null ? any.unit() : unit).withMinimum(minimum);
     }
 }

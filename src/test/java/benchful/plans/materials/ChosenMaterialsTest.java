@@ -8,6 +8,7 @@ import benchful.catalogue.Offer;
 import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
+import benchful.classes.ClassSetupBuilder;
 import benchful.core.Fault;
 import benchful.core.SkillLevel;
 import benchful.core.buying.Purchase;
@@ -17,6 +18,7 @@ import benchful.core.quantity.Unit;
 import benchful.plans.materials.kits.Kit;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -32,9 +34,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What students choose and what stands in for it is packed, cut, counted and bought for itself. */
 class ChosenMaterialsTest {
     private static final List<String> COLOURS = List.of("White", "Ochre", "Moss");
-    private static final MaterialLine CORD = new MaterialLine("White", "1 m", null, "2", false, false, null, null, "colour", List.of("Ochre", "Moss"), null);
-    private static final MaterialLine RING = new MaterialLine("Ring", "1", null, false, null, null, null, null);
-    private static final MaterialLine GLUE = new MaterialLine("Glue", "10 ml", null, true, null, null, null, null);
+    private static final MaterialLine CORD = MaterialLine.of("White", "1 m").withPieces("2").withChoice("colour")
+            .withAlternatives(List.of("Ochre", "Moss"));
+    private static final MaterialLine RING = MaterialLine.of("Ring", "1");
+    private static final MaterialLine GLUE = MaterialLine.of("Glue", "10 ml").withShared(true);
 
     @Test
     void countsEachChosenColourByItself() {
@@ -62,8 +65,8 @@ class ChosenMaterialsTest {
 
     @Test
     void takesWhatStandsInForTheStudentBeforeWhatStandsInForTheClass() {
-        ClassSetup.Student ann = new ClassSetup.Student("Ann", null, null, Map.of("White", "Ochre"), null, null, null,
-                List.of(new ClassSetup.Instead("Ring", "Wooden ring")), null);
+        ClassSetup.Student ann = ClassSetup.Student.named("Ann").withChoices(Map.of("White", "Ochre"))
+                .withInstead(List.of(new ClassSetup.Instead("Ring", "Wooden ring")));
         MaterialsPlan plan = plan(setup(List.of(ann), "White", List.of(new ClassSetup.Instead("Ring", "Brass ring"), new ClassSetup.Instead("Ochre", "Rust"),
                 new ClassSetup.Instead("Glue", "Paste"))));
 
@@ -79,7 +82,7 @@ class ChosenMaterialsTest {
 
     @Test
     void refusesWhatIsNotOfferedAndWhatIsCountedOtherwise() {
-        ClassSetup.Student ann = new ClassSetup.Student("Ann", null, null, Map.of("White", "Pink", "Ring", "round"), null, null, null);
+        ClassSetup.Student ann = ClassSetup.Student.named("Ann").withChoices(Map.of("White", "Pink", "Ring", "round"));
         MaterialsPlan plan = plan(setup(List.of(ann), "White", List.of(new ClassSetup.Instead("Ring", "Glue"), new ClassSetup.Instead("Clasp", "Ring"))));
 
         assertThat(plan.faults()).containsExactlyInAnyOrder(
@@ -114,8 +117,8 @@ class ChosenMaterialsTest {
     }
 
     private static MaterialsPlan plan(ClassSetup setup) {
-        ProjectSpec project = new ProjectSpec("Hanger", "macrame", SkillLevel.BEGINNER, null, null, null, null, null,
-                List.of(new Size("One", Map.of())), null, List.of(CORD, RING, GLUE), null, null, null, null);
+        ProjectSpec project = ProjectSpecBuilder.builder().name("Hanger").craft("macrame").level(SkillLevel.BEGINNER)
+                .sizes(List.of(new Size("One", Map.of()))).materials(List.of(CORD, RING, GLUE)).build();
         List<MaterialSpec> materials = List.of(sheet("White", Unit.M, "5 m"), sheet("Ochre", Unit.M, "5 m"), sheet("Moss", Unit.CM, "500 cm"),
                 sheet("Rust", Unit.M, "5 m"), sheet("Ring", Unit.PIECE, "1"), sheet("Brass ring", Unit.PIECE, "1"), sheet("Wooden ring", Unit.PIECE, "1"),
                 sheet("Glue", Unit.ML, "50 ml"), sheet("Paste", Unit.ML, "50 ml"));
@@ -123,18 +126,18 @@ class ChosenMaterialsTest {
     }
 
     private static ClassSetup setup(List<ClassSetup.Student> students, String colour, List<ClassSetup.Instead> instead) {
-        return new ClassSetup("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 5,
-                SkillLevel.BEGINNER, null, students, "One", 1, 0, 1, false, null, null, null, null, "GBP", null, null, null,
-                colour == null ? Map.of() : Map.of("White", colour), instead);
+        return ClassSetupBuilder.builder().title("Evening")
+                .meetings(List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))))
+                .headcount(5).level(SkillLevel.BEGINNER).students(students).demonstration("One").spares(1).currency("GBP")
+                .choices(colour == null ? Map.of() : Map.of("White", colour)).instead(instead).build();
     }
 
     private static ClassSetup.Student chooses(String name, String colour) {
-        return new ClassSetup.Student(name, null, null, Map.of("White", colour), null, null, null);
+        return ClassSetup.Student.named(name).withChoices(Map.of("White", colour));
     }
 
     private static MaterialSpec sheet(String name, Unit unit, String holds) {
-        return new MaterialSpec(name, unit, null, null, null, null, null, null, null,
-                List.of(new Offer("Loft", q(holds), new BigDecimal("2.00"), null, null)), null);
+        return MaterialSpec.of(name, unit).withOffers(List.of(Offer.of("Loft", q(holds), new BigDecimal("2.00"))));
     }
 
     private static Quantity q(String written) {

@@ -15,6 +15,7 @@ import benchful.plans.ClassFileReader;
 import benchful.projects.MaterialLine;
 import benchful.projects.Measure;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import benchful.projects.Step;
 import benchful.web.forms.SpecFormat;
@@ -33,12 +34,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Divisions that do not end: feet for metres, thirds of a length, packs of three. */
 class EndlessDecimalsTest {
-    private static final Step SHOW = new Step("show", "Show", StepKind.SHOW, Duration.ofMinutes(10), null, null, null, null, false, null, null, null, null, null, null, null, null);
+    private static final Step SHOW = Step.of("show", "Show", StepKind.SHOW).withLasts(Duration.ofMinutes(10));
 
     @ParameterizedTest
     @ValueSource(ints = {1, 3, 6, 7, 9, 11, 12})
     void buysPacksThatDoNotDivideEvenly(int lengths) {
-        MaterialsPlan plan = MaterialsPlanner.plan(file(Unit.MM, "40 mm", null, new Offer("Works", q("700 mm"), BigDecimal.TEN, lengths, null)));
+        MaterialsPlan plan = MaterialsPlanner.plan(file(Unit.MM, "40 mm", null, Offer.of("Works", q("700 mm"), BigDecimal.TEN).withLengths(lengths)));
 
         assertThat(plan.faults()).isEmpty();
         assertThat(plan.materials().get(0).bought().unmet().signum()).isZero();
@@ -48,7 +49,7 @@ class EndlessDecimalsTest {
     @ParameterizedTest
     @CsvSource({"MM, 1234.567 in", "FOOT, 1234.567 in", "INCH, 1000.0007 mm", "M, 7 yd", "YARD, 9.99 m"})
     void buysLengthsInWhateverUnit(Unit unit, String holds) {
-        MaterialsPlan plan = MaterialsPlanner.plan(file(unit, "40 mm", null, new Offer("Works", q(holds), BigDecimal.TEN, 1, null)));
+        MaterialsPlan plan = MaterialsPlanner.plan(file(unit, "40 mm", null, Offer.of("Works", q(holds), BigDecimal.TEN).withLengths(1)));
 
         assertThat(plan.faults()).isEmpty();
         assertThat(plan.materials().get(0).bought().unmet().signum()).isZero();
@@ -58,7 +59,8 @@ class EndlessDecimalsTest {
     void cutsWhatIsOnHandInFeetAsIfItWereInMillimetres() {
         for (Unit unit : List.of(Unit.MM, Unit.FOOT, Unit.YARD, Unit.INCH)) {
             Quantity onHand = q("2 m").in(unit).measurable();
-            MaterialsPlan.MaterialPlan plan = MaterialsPlanner.plan(file(unit, "500 mm", onHand, new Offer("Works", q("500 mm"), BigDecimal.TEN, 1, null)))
+            MaterialsPlan.MaterialPlan plan = MaterialsPlanner.plan(file(unit, "500 mm", onHand,
+                    Offer.of("Works", q("500 mm"), BigDecimal.TEN).withLengths(1)))
                     .materials().get(0);
             assertThat(plan.cutting().lengths()).as("from %s", onHand).filteredOn(l -> !l.bought()).hasSize(4);
         }
@@ -79,7 +81,7 @@ class EndlessDecimalsTest {
     void takesItsOwnFileBackAndThoseWrittenWithEndlessDecimals() {
         ClassFileReader files = new ClassFileReader();
         Quantity endless = q("2 m").in(Unit.FOOT);
-        ClassFile file = file(Unit.FOOT, "length / 3", endless, new Offer("Works", q("700 mm"), BigDecimal.TEN, 3, null));
+        ClassFile file = file(Unit.FOOT, "length / 3", endless, Offer.of("Works", q("700 mm"), BigDecimal.TEN).withLengths(3));
 
         String written = files.yaml(file);
         assertThat(written).contains("on_hand: 6.56168 ft");
@@ -89,7 +91,8 @@ class EndlessDecimalsTest {
 
     @Test
     void answersNoNumberThatNobodyCouldMeasure() throws Exception {
-        MaterialsPlan plan = MaterialsPlanner.plan(file(Unit.FOOT, "length / 3", q("2 m").in(Unit.FOOT), new Offer("Works", q("700 mm"), BigDecimal.TEN, 3, null)));
+        MaterialsPlan plan = MaterialsPlanner.plan(file(Unit.FOOT, "length / 3", q("2 m").in(Unit.FOOT),
+                Offer.of("Works", q("700 mm"), BigDecimal.TEN).withLengths(3)));
         assertThat(SpecFormat.json().writeValueAsString(plan)).doesNotContainPattern("\\d\\.\\d{13}");
     }
 
@@ -98,21 +101,21 @@ class EndlessDecimalsTest {
     }
 
     private static ClassFile uncut(String amount, Unit unit, Quantity onHand) {
-        return file(new MaterialLine("Rod", amount, null, false, null, null, null, null), unit, onHand, new Offer("Works", q("10 m"), BigDecimal.TEN, null, null));
+        return file(MaterialLine.of("Rod", amount), unit, onHand, Offer.of("Works", q("10 m"), BigDecimal.TEN));
     }
 
     private static ClassFile file(Unit unit, String amount, Quantity onHand, Offer offer) {
-        return file(new MaterialLine("Rod", amount, "2", false, null, null, null, null), unit, onHand, offer);
+        return file(MaterialLine.of("Rod", amount).withPieces("2"), unit, onHand, offer);
     }
 
     private static ClassFile file(MaterialLine line, Unit unit, Quantity onHand, Offer offer) {
-        ProjectSpec project = new ProjectSpec("Rods", "metal", SkillLevel.BEGINNER, null, null, null, null,
-                List.of(new Measure("length", "Length", Unit.CM)), List.of(new Size("one", Map.of("length", q("20 cm")))), null, List.of(line),
-                null, List.of(SHOW), null, null);
+        ProjectSpec project = ProjectSpecBuilder.builder().name("Rods").craft("metal").level(SkillLevel.BEGINNER)
+                .measures(List.of(new Measure("length", "Length", Unit.CM)))
+                .sizes(List.of(new Size("one", Map.of("length", q("20 cm"))))).materials(List.of(line)).steps(List.of(SHOW)).build();
         ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 7,
                 SkillLevel.BEGINNER, Map.of(), "GBP");
         return new ClassFile(project, setup, null,
-                List.of(new MaterialSpec("Rod", unit, null, null, q("1 mm"), null, onHand, null, null, List.of(offer), null)),
+                List.of(MaterialSpec.of("Rod", unit).withCutLoss(q("1 mm")).withOnHand(onHand).withOffers(List.of(offer))),
                 List.of(new SupplierSpec("Works", "GBP", null, null, null, 3, false, null, null)));
     }
 

@@ -8,6 +8,7 @@ import benchful.catalogue.Offer;
 import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
+import benchful.classes.ClassSetupBuilder;
 import benchful.core.Fault;
 import benchful.core.SkillLevel;
 import benchful.core.buying.SupplierOrder;
@@ -18,6 +19,7 @@ import benchful.plans.SmallClass;
 import benchful.plans.materials.kits.Kit;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import benchful.web.forms.SpecFormat;
 import java.math.BigDecimal;
@@ -30,22 +32,24 @@ import org.junit.jupiter.api.Test;
 
 /** One class of cords and beads, followed from sizes to orders. */
 class MaterialsPlannerTest {
-    private static final ProjectSpec HANGER = new ProjectSpec("Hanger", "macrame", SkillLevel.BEGINNER, null, null, null, null, null,
-            List.of(size("short", "50 cm"), size("long", "80 cm")), null,
-            List.of(new MaterialLine("Cord", "4 * length", "2", false, null, null, null, null),
-                    new MaterialLine("Bead", "6", null, false, null, null, "colour", null),
-                    new MaterialLine("Glue", "10 ml", null, true, null, null, null, null),
-                    new MaterialLine("Ring", "1", null, false, false, null, null, null)),
-            null, null, null, null);
-    private static final MaterialSpec CORD = new MaterialSpec("Cord", Unit.M, null, null, Quantity.parse("5 mm"), Quantity.parse("3 g"),
-            Quantity.parse("2.5 m"), null, null, List.of(new Offer("Rope loft", Quantity.parse("10 m"), new BigDecimal("4.50"), null, null)), null);
-    private static final MaterialSpec BEAD = new MaterialSpec("Bead", Unit.PIECE, Map.of(SkillLevel.BEGINNER, BigDecimal.TEN), null, null,
-            Quantity.parse("0.5 g"), Quantity.parse("10"), null, null, List.of(
-                    new Offer("Rope loft", Quantity.parse("25"), new BigDecimal("3.00"), null, null),
-                    new Offer("Bead barn", Quantity.parse("10"), new BigDecimal("1.00"), null, null)), null);
-    private static final MaterialSpec GLUE = new MaterialSpec("Glue", Unit.ML, null, null, null, null, null, null, null,
-            List.of(new Offer("Bead barn", Quantity.parse("50 ml"), new BigDecimal("2.99"), null, null)), null);
-    private static final MaterialSpec RING = new MaterialSpec("Ring", Unit.PIECE, null, null, null, null, Quantity.parse("8"), null, null, null, null);
+    private static final ProjectSpec HANGER = ProjectSpecBuilder.builder().name("Hanger").craft("macrame")
+            .level(SkillLevel.BEGINNER).sizes(List.of(size("short", "50 cm"), size("long", "80 cm")))
+            .materials(List.of(MaterialLine.of("Cord", "4 * length").withPieces("2"),
+                    MaterialLine.of("Bead", "6").withChoice("colour"),
+                    MaterialLine.of("Glue", "10 ml").withShared(true),
+                    MaterialLine.of("Ring", "1").withInKit(false)))
+            .build();
+    private static final MaterialSpec CORD = MaterialSpec.of("Cord", Unit.M).withCutLoss(Quantity.parse("5 mm"))
+            .withUnitMass(Quantity.parse("3 g")).withOnHand(Quantity.parse("2.5 m"))
+            .withOffers(List.of(Offer.of("Rope loft", Quantity.parse("10 m"), new BigDecimal("4.50"))));
+    private static final MaterialSpec BEAD = MaterialSpec.of("Bead", Unit.PIECE)
+            .withWaste(Map.of(SkillLevel.BEGINNER, BigDecimal.TEN)).withUnitMass(Quantity.parse("0.5 g"))
+            .withOnHand(Quantity.parse("10"))
+            .withOffers(List.of(Offer.of("Rope loft", Quantity.parse("25"), new BigDecimal("3.00")),
+                    Offer.of("Bead barn", Quantity.parse("10"), new BigDecimal("1.00"))));
+    private static final MaterialSpec GLUE = MaterialSpec.of("Glue", Unit.ML)
+            .withOffers(List.of(Offer.of("Bead barn", Quantity.parse("50 ml"), new BigDecimal("2.99"))));
+    private static final MaterialSpec RING = MaterialSpec.of("Ring", Unit.PIECE).withOnHand(Quantity.parse("8"));
     private static final List<SupplierSpec> SUPPLIERS = List.of(
             new SupplierSpec("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
             new SupplierSpec("Bead barn", "GBP", new BigDecimal("5.00"), null, null, 10, false, null, null));
@@ -136,7 +140,7 @@ class MaterialsPlannerTest {
     /** 3 m are cut from 4 m at 0.10: a metre at 0.025 is left, and 3.945 is asked for the delivery. */
     @Test
     void roundsHalfAPennyUp() {
-        MaterialsPlan plan = MaterialsPlanner.plan(SmallClass.of(1).line(new MaterialLine("Cord", "1 m", "3", false, null, null, null, null))
+        MaterialsPlan plan = MaterialsPlanner.plan(SmallClass.of(1).line(MaterialLine.of("Cord", "1 m").withPieces("3"))
                 .sold("Cord", "4 m", "0.10").delivered("3.945").file());
 
         assertThat(plan.materials().get(0).bought().leftover()).isEqualTo(Quantity.parse("1 m"));
@@ -147,7 +151,7 @@ class MaterialsPlannerTest {
     @Test
     void planStandsWhereALineFailsAndAMaterialIsUnknown() {
         MaterialsPlan plan = MaterialsPlanner.plan(file(HANGER, List.of(
-                new MaterialSpec("Cord", Unit.G, null, null, null, null, null, null, null, null, null), BEAD)));
+                MaterialSpec.of("Cord", Unit.G), BEAD)));
 
         assertThat(plan.faults()).extracting(Fault::pointer).containsExactly("/project/materials/0/amount", "/project/materials/0/pieces");
         assertThat(plan.materials()).extracting(MaterialsPlan.MaterialPlan::name).contains("Bead", "Glue", "Ring");
@@ -157,9 +161,11 @@ class MaterialsPlannerTest {
     }
 
     private static ClassFile file(ProjectSpec project, List<MaterialSpec> materials) {
-        ClassSetup setup = new ClassSetup("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))),
-                5, SkillLevel.BEGINNER, Map.of("long", 1),
-                List.of(new ClassSetup.Student("Ann", "A1", "long", Map.of("Bead", "red"), null, null, null)), "long", 1, 0, 1, false, null, null, null, null, "GBP", null, null, null);
+        ClassSetup setup = ClassSetupBuilder.builder().title("Evening")
+                .meetings(List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))))
+                .headcount(5).level(SkillLevel.BEGINNER).sizes(Map.of("long", 1))
+                .students(List.of(ClassSetup.Student.named("Ann").withSeat("A1").withSize("long").withChoices(Map.of("Bead", "red"))))
+                .demonstration("long").spares(1).currency("GBP").build();
         return new ClassFile(project, setup, null, materials, SUPPLIERS);
     }
 

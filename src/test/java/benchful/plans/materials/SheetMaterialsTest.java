@@ -19,6 +19,7 @@ import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import benchful.web.forms.SpecFormat;
 import java.math.BigDecimal;
@@ -31,12 +32,12 @@ import org.junit.jupiter.api.Test;
 
 /** Rectangles from sheet, followed from the size of a piece to the sheets that are bought. */
 class SheetMaterialsTest {
-    private static final MaterialLine PANEL = new MaterialLine("Copper", "long + 2 mm", "40 mm", "2", false, false, null, null, null, null, null);
+    private static final MaterialLine PANEL = MaterialLine.of("Copper", "long + 2 mm").withWidth("40 mm").withPieces("2");
     private static final Size SMALL = new Size("small", Map.of("long", q("58 mm")));
     private static final Size LARGE = new Size("large", Map.of("long", q("78 mm")));
     private static final List<Offer> OFFERS = List.of(
-            new Offer("Works", q("150 cm2"), new BigDecimal("5.60"), null, new Extent(q("150 mm"), q("100 mm")), null),
-            new Offer("Works", q("600 cm2"), new BigDecimal("24.00"), null, new Extent(q("150 mm"), q("100 mm")), null));
+            Offer.of("Works", q("150 cm2"), new BigDecimal("5.60")).withSheet(new Extent(q("150 mm"), q("100 mm"))),
+            Offer.of("Works", q("600 cm2"), new BigDecimal("24.00")).withSheet(new Extent(q("150 mm"), q("100 mm"))));
 
     @Test
     void followsRectanglesFromTheirSizeToTheSheets() throws Exception {
@@ -78,7 +79,7 @@ class SheetMaterialsTest {
 
     @Test
     void buysAMereAreaBesideTheRectangles() {
-        MaterialLine filings = new MaterialLine("Copper", "10 cm2", null, false, null, null, null, null);
+        MaterialLine filings = MaterialLine.of("Copper", "10 cm2");
         MaterialsPlan.MaterialPlan copper = plan(copper(null, null, OFFERS), PANEL, filings).materials().get(0);
 
         assertThat(copper.need().total()).isEqualTo(q("248 cm2"));
@@ -88,29 +89,30 @@ class SheetMaterialsTest {
 
     @Test
     void saysWhatKeepsRectanglesFromBeingCut() {
-        MaterialsPlan large = plan(copper(null, null, List.of(new Offer("Works", q("25 cm2"), BigDecimal.ONE, null, new Extent(q("50 mm"), q("50 mm")), null),
-                new Offer("Works", q("900 cm2"), BigDecimal.ONE, null, null))), PANEL);
+        Offer small = Offer.of("Works", q("25 cm2"), BigDecimal.ONE).withSheet(new Extent(q("50 mm"), q("50 mm")));
+        MaterialsPlan large = plan(copper(null, null, List.of(small, Offer.of("Works", q("900 cm2"), BigDecimal.ONE))), PANEL);
 
         assertThat(large.warnings()).extracting(Sentence::toString).containsExactly(
                 "“Copper” from “Works” has no size of sheet, so no rectangles can be planned on it; that offer is left out.",
                 "“Copper” can't be cut: The rectangle of 60 mm x 40 mm (small) lies on no sheet there is. Offer a larger one, or join pieces.");
         assertThat(large.materials().get(0).bought().unmet()).isEqualTo(q("208 cm2"));
-        MaterialSpec byMass = new MaterialSpec("Copper", Unit.G, null, null, null, null, null, null, null, null, null);
+        MaterialSpec byMass = MaterialSpec.of("Copper", Unit.G);
         assertThat(plan(byMass, PANEL).faults()).containsExactly(
                 new Fault("/project/materials/0/width", "“Copper” is counted by mass; rectangles are cut from what is counted by area, such as cm2."));
     }
 
     private static MaterialsPlan plan(MaterialSpec material, MaterialLine... lines) {
-        ProjectSpec project = new ProjectSpec("Leaf", "metalwork", SkillLevel.BEGINNER, null, null, null, null, null,
-                List.of(SMALL, LARGE), null, List.of(lines), null, null, null, null);
+        ProjectSpec project = ProjectSpecBuilder.builder().name("Leaf").craft("metalwork").level(SkillLevel.BEGINNER)
+                .sizes(List.of(SMALL, LARGE)).materials(List.of(lines)).build();
         ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 4,
                 SkillLevel.BEGINNER, new TreeMap<>(Map.of("small", 3, "large", 1)).descendingMap(), "GBP");
         return MaterialsPlanner.plan(new ClassFile(project, setup, null, List.of(material), List.of(new SupplierSpec("Works", "GBP", null, null, null, 3, false, null, null))));
     }
 
     private static MaterialSpec copper(Quantity onHand, String waste, List<Offer> offers) {
-        return new MaterialSpec("Copper", Unit.CM2, waste == null ? null : Map.of(SkillLevel.BEGINNER, new BigDecimal(waste)), null, q("1 mm"), null, onHand,
-                null, null, offers, null);
+        return MaterialSpec.of("Copper", Unit.CM2)
+                .withWaste(waste == null ? null : Map.of(SkillLevel.BEGINNER, new BigDecimal(waste))).withCutLoss(q("1 mm"))
+                .withOnHand(onHand).withOffers(offers);
     }
 
     private static Quantity q(String written) {

@@ -16,6 +16,7 @@ import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -132,27 +133,27 @@ class TermPlannerTest {
     }
 
     private static TermRequest.Part part(String title, LocalDate date, int students, MaterialLine... lines) {
-        ProjectSpec project = new ProjectSpec(title, "craft", SkillLevel.BEGINNER, null, null, null, null, null,
-                List.of(new Size("one size", Map.of())), null, List.of(lines), null, null, null, null);
+        ProjectSpec project = ProjectSpecBuilder.builder().name(title).craft("craft").level(SkillLevel.BEGINNER)
+                .sizes(List.of(new Size("one size", Map.of()))).materials(List.of(lines)).build();
         ClassSetup setup = ClassSetup.plain(title, List.of(new ClassSetup.Meeting(date, LocalTime.of(18, 0), LocalTime.of(21, 0))),
                 students, SkillLevel.BEGINNER, null, "GBP");
         return new TermRequest.Part(title, new ClassFile(project, setup, null, null, null));
     }
 
     private static MaterialLine pieces(String material, String amount) {
-        return new MaterialLine(material, amount, null, false, null, null, null, null);
+        return MaterialLine.of(material, amount);
     }
 
     private static MaterialLine cut(String material, String length) {
-        return new MaterialLine(material, length, "1", false, null, null, null, null);
+        return MaterialLine.of(material, length).withPieces("1");
     }
 
     private static MaterialSpec material(String name, Unit unit, String onHand, Offer... offers) {
-        return new MaterialSpec(name, unit, null, null, null, null, onHand == null ? null : Quantity.parse(onHand), null, null, List.of(offers), null);
+        return MaterialSpec.of(name, unit).withOnHand(onHand == null ? null : Quantity.parse(onHand)).withOffers(List.of(offers));
     }
 
     private static Offer offer(String supplier, String holds, String price) {
-        return new Offer(supplier, Quantity.parse(holds), new BigDecimal(price), null, null);
+        return Offer.of(supplier, Quantity.parse(holds), new BigDecimal(price));
     }
 
     private static String price(SplittableRandom random) {

@@ -14,6 +14,7 @@ import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.MaterialsPlanner;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -60,15 +61,16 @@ class KnownPiecesTest {
     }
 
     private static MaterialsPlan.MaterialPlan cord(int students, String each, String onHand, String... offcuts) {
-        ProjectSpec project = new ProjectSpec("Band", "cord", SkillLevel.BEGINNER, null, null, null, null, null, List.of(new Size("One", Map.of())), null,
-                List.of(new MaterialLine("Cord", each, "1", false, null, null, null, null)), null, null, null, null);
+        ProjectSpec project = ProjectSpecBuilder.builder().name("Band").craft("cord").level(SkillLevel.BEGINNER)
+                .sizes(List.of(new Size("One", Map.of()))).materials(List.of(MaterialLine.of("Cord", each).withPieces("1")))
+                .build();
         ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), students,
                 SkillLevel.BEGINNER, Map.of(), "GBP");
         return MaterialsPlanner.plan(new ClassFile(project, setup, null, List.of(sheet(onHand, offcuts)), List.of())).materials().get(0);
     }
 
     private static MaterialSpec sheet(String onHand, String... offcuts) {
-        return new MaterialSpec("Cord", Unit.M, null, null, null, null, null, null, null, null, null)
+        return MaterialSpec.of("Cord", Unit.M)
                 .onHand(q(onHand), Stream.of(offcuts).map(o -> new StockPiece(q(o), null)).toList());
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.ClassSetup.Student;
+import benchful.classes.ClassSetupBuilder;
 import benchful.core.SkillLevel;
 import benchful.plans.ClassPlanner;
 import benchful.plans.whatif.SmallerSizes;
@@ -81,8 +82,9 @@ class SeatingTest {
     private static ClassSetup setup(int headcount, List<String> named, Map<String, Integer> mix) {
         List<ClassSetup.Meeting> meetings = List.of(new ClassSetup.Meeting(LocalDate.of(2026, 10, 3), LocalTime.of(12, 30), LocalTime.of(18, 0)));
         List<Student> students = new ArrayList<>();
-        IntStream.range(0, named.size()).forEach(i -> students.add(new Student("Student " + i, null, named.get(i), null, null, null, null)));
+        IntStream.range(0, named.size()).forEach(i -> students.add(Student.named("Student " + i).withSize(named.get(i))));
         ClassSetup plain = ClassSetup.plain("Strand", meetings, headcount, SkillLevel.IMPROVER, mix, "GBP");
-        return new ClassSetup(plain.title(), meetings, headcount, plain.level(), mix, students, null, 0, 0, 1, false, null, null, null, null, "GBP", null, null, null);
+        return ClassSetupBuilder.builder().title(plain.title()).meetings(meetings).headcount(headcount).level(plain.level())
+                .sizes(mix).students(students).currency("GBP").build();
     }
 }

@@ -10,6 +10,7 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import benchful.projects.Sizing;
 import benchful.projects.Sizing.Bead;
@@ -118,16 +119,16 @@ class PieceSizerTest {
     }
 
     private static ProjectSpec project(List<Sizing> sizing, List<MaterialLine> lines, String repeats) {
-        Step step = new Step("knot", "Knot", StepKind.MAKE, null, null, null, repeats, null, false, null, null, null, null, null, null, null, null);
-        return new ProjectSpec("Strand", "beads", SkillLevel.BEGINNER, null, null, null, null, null, List.of(SMALL), sizing, lines,
-                null, List.of(step), null, null);
+        Step step = Step.of("knot", "Knot", StepKind.MAKE).withRepeats(repeats);
+        return ProjectSpecBuilder.builder().name("Strand").craft("beads").level(SkillLevel.BEGINNER).sizes(List.of(SMALL))
+                .sizing(sizing).materials(lines).steps(List.of(step)).build();
     }
 
     private static MaterialLine line(String material, String amount, String pieces) {
-        return new MaterialLine(material, amount, pieces, false, null, null, null, null);
+        return MaterialLine.of(material, amount).withPieces(pieces);
     }
 
     private static MaterialSpec material(String name, Unit unit) {
-        return new MaterialSpec(name, unit, null, null, null, null, null, null, null, null, null);
+        return MaterialSpec.of(name, unit);
     }
 }
