@@ -138,12 +138,7 @@ class DocumentsPages {
     @Produces({"application/pdf", MediaType.TEXT_HTML})
     public Response show(@PathParam("id") long id, @PathParam("name") String name, UriInfo uri) {
         PrintOut what = PrintOut.of(name).orElseThrow(NotFoundException::new);
-        return plans.before(id, file -> planned(file, what), () -> printed(id, what, uri)).get();
-    }
-
-    private ClassPlan planned(ClassFile file, PrintOut what) {
-        ClassPlan plan = plans.plan(file);
-        return what.picturesPlan() ? plans.withRisk(file, plan) : plan;
+        return plans.before(id, plans::plan, () -> printed(id, what, uri)).get();
     }
 
     /** What is waited for is waited for after the transaction. */
@@ -152,7 +147,7 @@ class DocumentsPages {
         PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri));
         OptionsReader reader = new OptionsReader(form);
         PrintOptions options = reader.read("/classes/" + id + "/documents");
-        PrintSource source = source(craftClass, what, what == PrintOut.ASSESSMENT ? assessment(craftClass, form.value("kept")) : null);
+        PrintSource source = source(craftClass, what == PrintOut.ASSESSMENT ? assessment(craftClass, form.value("kept")) : null);
         List<Fault> faults = what.needsLesson() && source.lesson() == null
                 ? List.of(new Fault("", "Nothing with times can be printed until the plan's contradictions are mended.")) : reader.faults();
         if (!faults.isEmpty()) {
@@ -196,10 +191,10 @@ class DocumentsPages {
         return Templates.index(new DocumentsPage(craftClass, form, plan.lesson() == null, plan.safety(), ownMachine(form.value("address"))));
     }
 
-    private PrintSource source(CraftClass craftClass, PrintOut what, AssessmentPrint assessment) {
+    private PrintSource source(CraftClass craftClass, AssessmentPrint assessment) {
         ClassFile file = plans.file(craftClass);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
-        return new PrintSource(file, planned(file, what), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
+        return new PrintSource(file, plans.plan(file), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
                 HazardNotes.of(hazards.all()), assessment);
     }
 

@@ -43,11 +43,6 @@ public enum PrintOut {
         return this == PLAN || this == REVIEW || this == CHECKLIST || this == HANDOUT;
     }
 
-    /** Whether it shows the plan's picture, whose late ends come from simulated classes. */
-    boolean picturesPlan() {
-        return this == PLAN || this == CHECKLIST;
-    }
-
     public static Optional<PrintOut> of(String slug) {
         return Arrays.stream(values()).filter(printOut -> printOut.slug().equals(slug)).findFirst();
     }

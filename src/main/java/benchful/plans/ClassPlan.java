@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 /**
  * Everything that is computed for a class: what its page shows, what is printed, and what the API answers.
  *
- * @param lesson the steps on the clock; null where {@code conflicts} keep the class from being planned
- * @param risk what many simulated classes after this plan came to; null where it was not asked for or there is no plan
+ * @param lesson the steps on the clock, with the times to promise; null where {@code conflicts} keep the class from being planned
+ * @param risk what many simulated classes after this plan came to; null where there is no plan
  * @param breaks the breaks of the class on their dates, in which nobody works
  * @param conflicts what no plan can meet, each naming the steps at fault and the mend
  * @param materials sizes, kits, totals, cutting and buying
@@ -31,8 +31,9 @@ public record ClassPlan(
         return advice.stream().filter(a -> a.about().equals(SafetyAdvice.ABOUT)).toList();
     }
 
-    ClassPlan withRisk(Risk newRisk) {
-        return new ClassPlan(lesson, newRisk, breaks, conflicts, materials, advice);
+    /** Whether it fits; null where there is no plan. */
+    public HoursVerdict verdict() {
+        return lesson == null ? null : HoursVerdict.of(lesson, risk);
     }
 
     public ClassPlan withAdvice(List<Advice> more) {

@@ -10,16 +10,22 @@ import benchful.core.lesson.Pacing;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
+import benchful.plans.materials.kits.Seating;
+import benchful.plans.materials.sizes.PieceSizer;
+import benchful.plans.materials.sizes.SizedPiece;
 import benchful.projects.ProjectSpec;
+import benchful.projects.Size;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 
 /**
  * Puts a class file to the lesson engine. Sheets give students' times for an improver; beginners take 1.5 times as long
@@ -29,21 +35,20 @@ final class LessonRequestWriter {
     private static final Map<SkillLevel, Double> PACE =
             Map.of(SkillLevel.BEGINNER, 1.5, SkillLevel.IMPROVER, 1.0, SkillLevel.EXPERIENCED, 0.75);
 
+    private static final BigDecimal MOST_REPEATS = BigDecimal.valueOf(10_000);
+
     private final ProjectSpec project;
     private final ClassSetup setup;
     private final Map<String, Integer> room;
-    private final ToIntFunction<benchful.projects.Step> repeats;
+    private final List<SizedPiece> pieces;
 
-    /** @param repeats how often a student does a step in one piece, for the size of the class that takes the most */
-    private LessonRequestWriter(ClassFile file, ToIntFunction<benchful.projects.Step> repeats) {
+    LessonRequestWriter(ClassFile file) {
         this.project = file.project();
         this.setup = file.setup();
         this.room = room(file);
-        this.repeats = repeats;
-    }
-
-    static LessonRequest of(ClassFile file, ToIntFunction<benchful.projects.Step> repeats) {
-        return new LessonRequestWriter(file, repeats).request();
+        Map<String, SizedPiece> sized = project.sizes().stream()
+                .collect(Collectors.toMap(Size::name, size -> PieceSizer.size(project, size), (one, same) -> one));
+        this.pieces = new Seating(project, setup).students().stream().map(seat -> sized.get(seat.size())).filter(Objects::nonNull).toList();
     }
 
     /** What stands in the room: the venue's tools and the tutor's own. */
@@ -56,7 +61,7 @@ final class LessonRequestWriter {
         return room;
     }
 
-    private LessonRequest request() {
+    LessonRequest request() {
         LessonRequest.Builder request = LessonRequest.builder()
                 .headcount(setup.headcount())
                 .helpers(setup.helpers())
@@ -93,17 +98,25 @@ final class LessonRequestWriter {
 
     private Step step(benchful.projects.Step s) {
         return switch (s.kind()) {
-            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), uses(s));
-            case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), uses(s));
+            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), Duration.ZERO, uses(s));
+            case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), Duration.ZERO, uses(s));
             case AHEAD -> new Step.Ahead(s.id(), s.title(), s.lasts());
-            case WAIT -> new Step.Wait(s.id(), s.title(), s.lasts(), Optional.ofNullable(s.atMost()), uses(s), s.atHome());
+            case WAIT -> new Step.Wait(s.id(), s.title(), s.lasts(), Optional.ofNullable(s.atMost()), uses(s), 0, s.atHome());
             case MAKE -> new Step.Make(s.id(), s.title(), time(s), uses(s), help(s), share(s), true);
         };
     }
 
     private StudentTime time(benchful.projects.Step s) {
-        return new StudentTime(s.student().quick(), s.student().usual(), s.student().slow(),
-                Math.max(1, repeats.applyAsInt(s)), PACE.get(setup.level()));
+        double pace = PACE.get(setup.level());
+        List<StudentTime.Work> work = pieces.isEmpty() ? List.of(new StudentTime.Work(1, pace))
+                : pieces.stream().map(piece -> new StudentTime.Work(repeats(piece, s), pace)).toList();
+        return new StudentTime(s.student().quick(), s.student().usual(), s.student().slow(), work);
+    }
+
+    /** How often a step is done in a piece; part of a time counts as once more. */
+    private static int repeats(SizedPiece piece, benchful.projects.Step s) {
+        BigDecimal times = piece.repeats().getOrDefault(s.id(), BigDecimal.ONE);
+        return Math.max(1, times.min(MOST_REPEATS).setScale(0, RoundingMode.CEILING).intValueExact());
     }
 
     private double share(benchful.projects.Step s) {

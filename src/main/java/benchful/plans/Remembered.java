@@ -11,8 +11,7 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
-import benchful.core.lesson.risk.ClassSimulation;
-import benchful.core.lesson.risk.Risk;
+import benchful.core.lesson.risk.Promised;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.MaterialsPlanner;
 import benchful.plans.materials.Requirements;
@@ -48,7 +47,7 @@ public class Remembered {
 
     private record LessonQuestion(LessonRequest request) {}
 
-    private record RiskQuestion(LessonRequest request, LessonPlan plan) {}
+    private record PromiseQuestion(LessonRequest request, LessonPlan plan) {}
 
     private record MaterialsQuestion(ClassFile file, LocalDate today) {}
 
@@ -71,8 +70,9 @@ public class Remembered {
         });
     }
 
-    Risk risk(LessonRequest request, LessonPlan plan) {
-        return memory.of(new RiskQuestion(request, plan), risk -> 2 * plan.blocks().size(), () -> ClassSimulation.of(request, plan, Asker::check));
+    /** The times to promise for an order of steps. */
+    Promised promised(LessonRequest request, LessonPlan order) {
+        return memory.of(new PromiseQuestion(request, order), promised -> 4 * order.blocks().size(), () -> Promised.of(request, order, Asker::check));
     }
 
     /** @param today to tell what can't arrive in time any more; null to leave that open */

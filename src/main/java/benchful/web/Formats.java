@@ -134,6 +134,11 @@ public final class Formats {
         return number(BigDecimal.valueOf(bytes, small ? 3 : 6), small ? 0 : 1) + (small ? " kB" : " MB");
     }
 
+    /** "89 %" of a chance, rounded down: 89.9 % are not nine in ten. */
+    public static String chance(double share) {
+        return (long) Math.floor(100 * share + 1e-9) + " %";
+    }
+
     /** "125 %". */
     public static String percent(double ratio) {
         return Math.round(100 * ratio) + " %";

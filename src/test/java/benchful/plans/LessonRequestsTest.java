@@ -21,6 +21,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -112,13 +113,13 @@ class LessonRequestsTest {
         assertThat(asked(SmallClass.of(4).makes("knot", 10).rests(LocalTime.of(19, 0), 180)).breaks()).isEmpty();
     }
 
-    /** A formula of a measure: the size that takes most decides; half a knot is a knot. */
+    /** A formula of a measure, for each student's own size; half a knot is a knot. */
     @Test
-    void repeatsAStepAsOftenAsInTheLargestSizeThatIsMade() {
+    void repeatsAStepForEachStudentAsOftenAsTheOwnSizeTakes() {
         SmallClass knots = SmallClass.of(3).size("short", "length", "45 mm").size("long", "length", "96 mm").repeats("knot", 1, "length / 10 mm");
-        assertThat(make(knots).time().repeats()).isEqualTo(5);
-        assertThat(make(knots.want("long", 1)).time().repeats()).isEqualTo(10);
-        assertThat(make(SmallClass.of(3).size("none", "length", "1 mm").repeats("knot", 1, "length - length")).time().repeats()).isEqualTo(1);
+        assertThat(make(knots).time().scales(3)).containsExactly(7.5, 7.5, 7.5);
+        assertThat(IntStream.range(0, 3).map(make(knots.want("long", 1)).time()::repeats)).containsExactly(10, 5, 5);
+        assertThat(make(SmallClass.of(3).size("none", "length", "1 mm").repeats("knot", 1, "length - length")).time().repeats(0)).isEqualTo(1);
     }
 
     private static LessonRequest asked(SmallClass file) {

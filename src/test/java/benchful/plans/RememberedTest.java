@@ -43,8 +43,8 @@ class RememberedTest {
     @Test
     void answersAsIfItHadNotBeenAskedBefore() {
         ClassFile file = ending("13:00", "4 m");
-        ClassPlan first = planner.withRisk(file, planner.plan(file, TODAY));
-        ClassPlan again = planner.withRisk(ending("13:00", "4 m"), planner.plan(ending("13:00", "4 m"), TODAY));
+        ClassPlan first = planner.plan(file, TODAY);
+        ClassPlan again = planner.plan(ending("13:00", "4 m"), TODAY);
         assertThat(again).isEqualTo(first).isEqualTo(freshly(file));
     }
 
@@ -59,8 +59,7 @@ class RememberedTest {
     }
 
     private static ClassPlan freshly(ClassFile file) {
-        ClassPlanner fresh = ComputedPlans.planner(new SolverPlanner());
-        return fresh.withRisk(file, fresh.plan(file, TODAY));
+        return ComputedPlans.planner(new SolverPlanner()).plan(file, TODAY);
     }
 
     /** Half an hour of work for four, with invented times. */

@@ -16,10 +16,11 @@ import java.util.Objects;
  * @param uses     tools and equipment kept busy, in units in all
  * @param slack    how much later it could begin without a later finish [working time; for a wait clock time]
  * @param critical whether any delay delays the finish
+ * @param tutorShare share of the tutor's time it takes [0 to 1]
  * @param reasons  why it is as long as it is, and why it stands where it stands
  */
 public record Block(String step, String title, StepKind kind, Lane lane, int group, LocalDateTime start, LocalDateTime end,
-        List<Segment> segments, List<ToolUse> uses, Duration slack, boolean critical, List<Reason> reasons) {
+        List<Segment> segments, List<ToolUse> uses, Duration slack, boolean critical, double tutorShare, List<Reason> reasons) {
 
     public Block {
         Guard.named(step, title);
@@ -33,6 +34,12 @@ public record Block(String step, String title, StepKind kind, Lane lane, int gro
         if (end.isBefore(start)) {
             throw new IllegalArgumentException("\"" + title + "\" ends at " + end + " before it starts at " + start);
         }
+    }
+
+    /** The same step at other times. */
+    public Block at(List<Segment> times, Lane otherLane) {
+        return new Block(step, title, kind, otherLane, group, times.get(0).start(), times.get(times.size() - 1).end(), times, uses, slack,
+                critical, tutorShare, reasons);
     }
 
     /** The time worked, breaks left out. */

@@ -20,12 +20,13 @@ import java.util.Set;
  * @param meetings      booked hours, at least one
  * @param breaks        breaks at fixed times
  * @param preparedAhead ids of make and wait steps that the tutor does before this class
+ * @param promise      share of such classes that are to keep the plan's times, in (0, 1)
  * @param seed          start of all random numbers
  * @param replications  simulated classes, at least 1
  * @param timeLimit     how long the search for the best order may take
  */
 public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> room, int headcount, int helpers, int groups,
-        Pacing pacing, List<Meeting> meetings, List<Break> breaks, Set<String> preparedAhead, long seed, int replications, Duration timeLimit) {
+        Pacing pacing, List<Meeting> meetings, List<Break> breaks, Set<String> preparedAhead, double promise, long seed, int replications, Duration timeLimit) {
 
     public LessonRequest {
         steps = List.copyOf(steps);
@@ -43,6 +44,9 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         Guard.atLeast(1, meetings.size(), "The number of meetings");
         Guard.atLeast(1, replications, "The number of simulated classes");
         Guard.notNegative(timeLimit, "time limit");
+        if (!(promise > 0 && promise < 1)) {
+            throw new IllegalArgumentException("The share of classes that keep the plan must be above 0 and below 1, not " + promise);
+        }
         Objects.requireNonNull(pacing, "pacing");
     }
 
@@ -55,6 +59,35 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         if (value > greatest) {
             throw new IllegalArgumentException(what + " must be at most " + greatest + ", not " + value);
         }
+    }
+
+    /** Students of a group, which are numbered from 1; of group 0, all. The first groups have one more where they can't be equal. */
+    public int members(int group) {
+        return group == 0 ? headcount : headcount / groups + (group <= headcount % groups ? 1 : 0);
+    }
+
+    /** The seat of a group's first student, from 0. Groups sit side by side. */
+    public int firstSeat(int group) {
+        return group == 0 ? 0 : (group - 1) * (headcount / groups) + Math.min(group - 1, headcount % groups);
+    }
+
+    /** How many of a tool there are in the room. */
+    public int inRoom(String tool) {
+        return room.stream().filter(one -> one.name().equals(tool)).mapToInt(RoomTool::count).sum();
+    }
+
+    /** How many loads of a wait's equipment can run side by side, 1 at least. */
+    public int loadsAtOnce(Step.Wait wait) {
+        return Math.max(1, wait.uses().stream().filter(use -> use.units() > 0).mapToInt(use -> inRoom(use.tool()) / use.units()).min().orElse(1));
+    }
+
+    /** How long a step that is not each student's own takes with so many students: all loads, and what each head adds. */
+    public Duration length(Step step, int students) {
+        if (step instanceof Step.Wait wait && wait.places() > 0) {
+            long side = (long) wait.places() * loadsAtOnce(wait);
+            return wait.least().multipliedBy((students + side - 1) / side);
+        }
+        return step.length().plus(step.perStudent().multipliedBy(students));
     }
 
     /** The beginning of the first meeting, from which the planners count. */
@@ -79,10 +112,10 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         builder.meetings.addAll(meetings);
         builder.breaks.addAll(breaks);
         return builder.headcount(headcount).helpers(helpers).groups(groups).pacing(pacing)
-                .preparedAhead(preparedAhead).seed(seed).replications(replications).timeLimit(timeLimit);
+                .preparedAhead(preparedAhead).promise(promise).seed(seed).replications(replications).timeLimit(timeLimit);
     }
 
-    /** Collects a request; unset values are one student, no helper, one group, together, seed 1, 10,000 simulated classes, 2 seconds. */
+    /** Collects a request; unset values are one student, no helper, one group, together, nine in ten, seed 1, 10,000 simulated classes, 2 seconds. */
     public static final class Builder {
         private final List<Step> steps = new ArrayList<>();
         private final List<Link> links = new ArrayList<>();
@@ -94,6 +127,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         private int helpers;
         private int groups = 1;
         private Pacing pacing = Pacing.TOGETHER;
+        private double promise = 0.9;
         private long seed = 1;
         private int replications = 10_000;
         private Duration timeLimit = Duration.ofSeconds(2);
@@ -185,6 +219,11 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
             return this;
         }
 
+        public Builder promise(double share) {
+            promise = share;
+            return this;
+        }
+
         public Builder seed(long value) {
             seed = value;
             return this;
@@ -202,7 +241,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
 
         public LessonRequest build() {
             return new LessonRequest(steps, links, room, headcount, helpers, groups, pacing, meetings, breaks, preparedAhead,
-                    seed, replications, timeLimit);
+                    promise, seed, replications, timeLimit);
         }
     }
 }

@@ -5,13 +5,14 @@ import java.time.LocalDateTime;
 import java.util.Objects;
 
 /**
- * Whether a shorter plan can exist.
+ * Whether a shorter order of the steps can exist, with each as long as it is expected to be and the class moving on together.
  *
- * @param method how the plan was found
- * @param bound  no plan can finish before this time
- * @param finish when this plan finishes
+ * @param method how the order was found
+ * @param pacing how students really go on
+ * @param bound  no order can finish before this time
+ * @param finish when this order is expected to finish, so
  */
-public record Proof(Method method, LocalDateTime bound, LocalDateTime finish) {
+public record Proof(Method method, Pacing pacing, LocalDateTime bound, LocalDateTime finish) {
 
     /** How a plan was found. */
     public enum Method {
@@ -35,7 +36,8 @@ public record Proof(Method method, LocalDateTime bound, LocalDateTime finish) {
     }
 
     public String sentence() {
-        return isShortest() ? "Proven shortest: no other order finishes sooner."
-                : "Best order found; another might finish up to " + MinuteWords.minutes(gap()) + " sooner.";
+        String together = pacing == Pacing.TOGETHER ? "" : ", were all to move on together";
+        return isShortest() ? "No order of these steps ends sooner" + together + "."
+                : "The best order found; another might end up to " + MinuteWords.minutes(gap()) + " sooner" + together + ".";
     }
 }

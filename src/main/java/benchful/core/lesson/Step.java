@@ -21,15 +21,30 @@ public sealed interface Step {
     /** Tools or equipment the step keeps busy; for a {@link Make} counted per student, for the others in all. */
     List<ToolUse> uses();
 
-    /** How long it lasts; of a {@link Make} what one student usually needs, of a {@link Wait} the least. */
+    /** How long it lasts; of a {@link Make} what one repeat usually takes, of a {@link Wait} the least of one load. */
     Duration length();
 
-    /** The tutor demonstrates for {@code length} and the whole class watches; never interrupted by a break. */
-    record Show(String id, String title, Duration length, List<ToolUse> uses) implements Step {
+    /** What each student who takes part adds to {@link #length()}; nothing for most. */
+    default Duration perStudent() {
+        return Duration.ZERO;
+    }
+
+    /**
+     * The tutor demonstrates and the whole class watches; never interrupted by a break.
+     *
+     * @param length     however many watch
+     * @param perStudent more for each of them
+     */
+    record Show(String id, String title, Duration length, Duration perStudent, List<ToolUse> uses) implements Step {
         public Show {
             Guard.named(id, title);
             Guard.notNegative(length, title);
+            Guard.notNegative(perStudent, title);
             uses = List.copyOf(uses);
+        }
+
+        public Show(String id, String title, Duration length, List<ToolUse> uses) {
+            this(id, title, length, Duration.ZERO, uses);
         }
 
         public Show(String id, String title, Duration length) {
@@ -65,7 +80,7 @@ public sealed interface Step {
 
         @Override
         public Duration length() {
-            return time.usual().multipliedBy(time.repeats());
+            return time.usual();
         }
 
         public Make(String id, String title, StudentTime time) {
@@ -83,21 +98,28 @@ public sealed interface Step {
      *
      * @param greatest  if given, every step that follows directly begins at most this long after the wait begins, and the
      *                  clock runs from the end of each step directly before it (an opened glue does not stop ageing)
-     * @param uses      equipment held from its beginning until {@code least} has passed, in units
+     * @param uses      equipment that a load holds from its beginning until {@code least} has passed, in units
+     * @param places    pieces that go into one load of the equipment; 0 where all go in at once
      * @param endsAtHome whether its end may lie after the class, as a take-home instruction: then it does not count to the finish
      */
-    record Wait(String id, String title, Duration least, Optional<Duration> greatest, List<ToolUse> uses,
+    record Wait(String id, String title, Duration least, Optional<Duration> greatest, List<ToolUse> uses, int places,
             boolean endsAtHome) implements Step {
         public Wait {
             Guard.named(id, title);
             Guard.notNegative(least, title);
             greatest.ifPresent(length -> Guard.notNegative(length, title));
+            Guard.atLeast(0, places, "The places of a load");
             uses = List.copyOf(uses);
         }
 
         @Override
         public Duration length() {
             return least;
+        }
+
+        /** All pieces at once. */
+        public Wait(String id, String title, Duration least, Optional<Duration> greatest, List<ToolUse> uses, boolean endsAtHome) {
+            this(id, title, least, greatest, uses, 0, endsAtHome);
         }
 
         public Wait(String id, String title, Duration least) {
@@ -110,12 +132,22 @@ public sealed interface Step {
         }
     }
 
-    /** Class and tutor are busy for {@code length}; never interrupted by a break. */
-    record Together(String id, String title, Duration length, List<ToolUse> uses) implements Step {
+    /**
+     * Class and tutor are busy; never interrupted by a break.
+     *
+     * @param length     however many they are
+     * @param perStudent more for each student (handing out, washing up)
+     */
+    record Together(String id, String title, Duration length, Duration perStudent, List<ToolUse> uses) implements Step {
         public Together {
             Guard.named(id, title);
             Guard.notNegative(length, title);
+            Guard.notNegative(perStudent, title);
             uses = List.copyOf(uses);
+        }
+
+        public Together(String id, String title, Duration length, List<ToolUse> uses) {
+            this(id, title, length, Duration.ZERO, uses);
         }
 
         public Together(String id, String title, Duration length) {

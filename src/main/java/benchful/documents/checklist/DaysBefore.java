@@ -3,7 +3,6 @@ package benchful.documents.checklist;
 import benchful.classes.ClassSetup;
 import benchful.core.buying.SupplierOrder;
 import benchful.core.lesson.Preparation;
-import benchful.documents.lists.PlanTableWriter;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.parts.PrintSource;
 import benchful.plans.Advice;
@@ -24,8 +23,8 @@ final class DaysBefore {
 
     ChecklistContent.Section section() {
         List<ChecklistContent.Item> items = new ArrayList<>();
-        if (source.lesson() != null && !source.lesson().fits()) {
-            items.add(new ChecklistContent.Item("Decide:", PlanTableWriter.verdict(source.lesson()), "Its page says under “What would help?” what could be done otherwise."));
+        if (source.lesson() != null && !source.plan().verdict().fits()) {
+            items.add(new ChecklistContent.Item("Decide:", source.plan().verdict().sentence(), "Its page says under “What would help?” what could be done otherwise."));
         }
         for (Advice advice : source.plan().advice()) {
             items.add(new ChecklistContent.Item("Decide:", advice.sentence(), ""));

@@ -58,7 +58,7 @@ public final class PlanTableWriter {
         List<HandoutContent.Figure> pictures = large ? lesson.meetings().stream().map(meeting -> figure(bag, picture, List.of(meeting))).toList()
                 : List.of(figure(bag, picture, lesson.meetings()));
         List<PlanTable.Ahead> ahead = lesson.preparation().items().stream().map(item -> new PlanTable.Ahead(item.title(), Formats.words(item.length()))).toList();
-        return new PlanTable(pictures, verdict(lesson), large, days(true), ahead);
+        return new PlanTable(pictures, plan.verdict().words(), large, days(true), ahead);
     }
 
     private HandoutContent.Figure figure(PictureBag bag, PlanPicture picture, List<MeetingPlan> meetings) {
@@ -77,13 +77,6 @@ public final class PlanTableWriter {
     }
 
     private record Timed(LocalDateTime start, int number, PlanTable.Row row) {}
-
-    /** "Ends at about 17:40, 20 min before the booked end." */
-    public static String verdict(LessonPlan lesson) {
-        String end = Formats.clockAfter(lesson.finish(), lesson.meetings().get(0).start());
-        return lesson.fits() ? "Ends at about %s, %s before the booked end.".formatted(end, Formats.words(lesson.spare()))
-                : "Ends at about %s: %s over the booked end.".formatted(end, Formats.words(lesson.over()));
-    }
 
     private PlanTable.Row row(Block block) {
         String tools = block.uses().stream().map(use -> use.units() + " " + use.tool()).collect(Collectors.joining(", "));

@@ -117,7 +117,7 @@ public class PlanApi {
     }
 
     private PlanAnswer planned(ClassFile file, boolean suggestions) {
-        ClassPlan plan = planner.withRisk(file, planner.plan(file));
+        ClassPlan plan = planner.plan(file);
         return new PlanAnswer(plan, suggestions ? room.work(() -> new ClassAdvisor(lessons, file).suggestions(UNTIL_NOBODY_WAITS)).orElse(null) : null);
     }
 }

@@ -9,6 +9,7 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.risk.Risk;
 import benchful.core.lesson.risk.Risk.BlockRisk;
 import benchful.plans.ClassPlan;
+import benchful.plans.HoursVerdict;
 import benchful.plans.StepNumbers;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
@@ -48,6 +49,11 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
     /** What-ifs that its inputs are compared with; none on the class's own page. */
     public List<WhatIf> compared() {
         return List.of();
+    }
+
+    /** "nine in ten": the share of such classes that keep the times of the plan. */
+    public String promised() {
+        return HoursVerdict.share(plan.risk().promise());
     }
 
     public String picture() {
@@ -90,7 +96,7 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
     /**
      * One block with the number it has in the picture.
      *
-     * @param risk what the simulated classes came to; null where none were
+     * @param risk what the simulated classes came to
      */
     @TemplateData
     public record Line(int number, Block block, BlockRisk risk, int classes) {
@@ -99,13 +105,13 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
             if (block.critical()) {
                 return "Each minute it starts later, the class ends later.";
             }
-            return "It could start as late as %s, and all that follows would still end when it does now.".formatted(Formats.clock(block.start().plus(block.slack())));
+            return "It could start as late as %s, and all that follows is still expected to end when it does now.".formatted(Formats.clock(block.start().plus(block.slack())));
         }
 
         public String riskReason() {
             String left = risk.unfinished() < 0.005 ? "" : " On average %s of the students have not finished then.".formatted(Formats.percent(risk.unfinished()));
-            return "Of %d simulated classes half are through with it by %s, nine in ten by %s.%s"
-                    .formatted(classes, Formats.clock(risk.likelyEnd()), Formats.clock(risk.lateEnd()), left);
+            return "Of %d simulated classes half begin it by %s and are through with it by %s, nine in ten by %s.%s"
+                    .formatted(classes, Formats.clock(risk.likelyStart()), Formats.clock(risk.likelyEnd()), Formats.clock(risk.lateEnd()), left);
         }
 
         public boolean waits() {
@@ -124,8 +130,8 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
 
     private Line line(Block block, Map<String, Integer> numbers) {
         Risk risk = plan.risk();
-        BlockRisk simulated = risk == null ? null : risk.blocks().stream()
-                .filter(r -> r.step().equals(block.step()) && r.group() == block.group()).findFirst().orElse(null);
-        return new Line(numbers.get(block.step()), block, simulated, risk == null ? 0 : risk.classes());
+        BlockRisk simulated = risk.blocks().stream()
+                .filter(r -> r.step().equals(block.step()) && r.group() == block.group()).findFirst().orElseThrow();
+        return new Line(numbers.get(block.step()), block, simulated, risk.classes());
     }
 }

@@ -177,7 +177,7 @@ class PlanPages {
         }
 
         private ClassPlan plan(ClassFile file) {
-            return plans.withRisk(file, plans.plan(file));
+            return plans.plan(file);
         }
     }
 }

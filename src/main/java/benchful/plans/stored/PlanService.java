@@ -91,11 +91,6 @@ public class PlanService {
         return planner.fits(file);
     }
 
-    /** The same plan with the chance of ending on time. */
-    public ClassPlan withRisk(ClassFile file, ClassPlan plan) {
-        return planner.withRisk(file, plan);
-    }
-
     /**
      * Keeps what the class is printed or reviewed with, unless the same class was kept last; stock and prices that moved
      * make it no other class. Nothing is kept of a plan with conflicts, and of nobody whom to call.

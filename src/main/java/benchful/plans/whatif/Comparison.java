@@ -51,11 +51,11 @@ public record Comparison(CraftClass craftClass, List<Column> columns, SpecForm f
     /** A dash where a plan can't be made. */
     public List<Row> rows() {
         return List.of(
-                lesson("Ends at about", l -> time(l.finish())),
+                row("Will it fit?", p -> p.verdict() == null ? "–" : p.verdict().answer().word().replace(".", "")),
+                risk("Ends by the booked end", r -> Formats.chance(r.onTime())),
+                lesson("End to promise", l -> time(l.finish())),
                 lesson("Against the booked end", l -> l.fits() ? Formats.words(l.spare()) + " to spare" : Formats.words(l.over()) + " over"),
-                risk("Ends in time", r -> Formats.percent(r.onTime())),
-                risk("Likely end", r -> time(r.likely())),
-                risk("Late end (nine in ten)", r -> time(r.late())),
+                risk("Half end by", r -> time(r.likely())),
                 lesson("You are busy, at the busiest", l -> Formats.percent(l.tutor().peak())),
                 lesson("You are busy, on average", l -> Formats.percent(l.tutor().mean())),
                 lesson("Class without work", l -> Formats.words(l.idle())),

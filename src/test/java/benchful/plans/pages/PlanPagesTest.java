@@ -35,15 +35,15 @@ class PlanPagesTest {
     @Test
     void saysWhetherItFitsAndByHowMuch() {
         tutor.open(page).type("/meetings/0/ends", "14:00").press("Plan again");
-        assertThat(tutor.page().select("#fit-answer").text()).matches("No: it runs over by [34] h.*");
+        assertThat(tutor.page().select("#fit-answer").text()).startsWith("No. 0 % of such classes end by the booked end, 14:00. Half by 17:0");
         tutor.type("/meetings/0/ends", "22:00").press("Plan again");
-        assertThat(tutor.page().select("#fit-answer").text()).startsWith("Yes. It ends at about");
+        assertThat(tutor.page().select("#fit-answer").text()).startsWith("Yes. Nine in ten of such classes end by 17:");
     }
 
     @Test
     void tellsTheChanceOfEndingOnTime() {
         tutor.open(page);
-        assertThat(tutor.page().select("#fit-answer").text()).containsPattern("\\d+ % chance of ending by the booked end").contains("simulated classes");
+        assertThat(tutor.page().select("#fit-answer").text()).containsPattern("\\d+ % end by the booked end; half by 17:").contains("simulated classes");
     }
 
     @Test
@@ -129,7 +129,7 @@ class PlanPagesTest {
         tutor.type("/helpers", "2").press("Compare with now");
         assertThat(tutor.page().select("table.comparison thead th").eachText()).containsExactly("As it is", "What if 1", "What if 2");
         assertThat(tutor.rows("table.comparison")).anyMatch(r -> r.startsWith("What differs | – | headcount: 9 10 | helpers:"))
-                .anyMatch(r -> r.matches("Ends in time \\| \\d+ % \\| \\d+ % \\| \\d+ %"));
+                .anyMatch(r -> r.matches("Ends by the booked end \\| \\d+ % \\| \\d+ % \\| \\d+ %"));
         assertThat(tutor.page().select("figure svg")).hasSize(3);
         tutor.press(tutor.page().selectFirst("button[aria-label=Take: What if 1]"));
         assertThat(tutor.path()).isEqualTo(page);
@@ -205,7 +205,7 @@ class PlanPagesTest {
         tutor.open("/classes/imports").pick("file", "class.yaml", "application/yaml", file).press("Import");
         assertThat(tutor.path()).matches("/classes/\\d+");
         assertThat(tutor.page().select("h1").text()).isEqualTo("Knotted strand, Saturday afternoon");
-        assertThat(tutor.page().select("#fit-answer").text()).startsWith("Yes. It ends at about");
+        assertThat(tutor.page().select("#fit-answer").text()).startsWith("Yes. Nine in ten of such classes end by 17:");
         assertThat(need("hook clasp with eye")).startsWith("hook clasp with eye | 11 |");
     }
 

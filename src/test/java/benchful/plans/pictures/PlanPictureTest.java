@@ -53,7 +53,7 @@ class PlanPictureTest {
     /** With letters of 13 px hours begin at 6.6 x 13 and end a pixel before the edge; nine classes in ten have ended 40 minutes after the booked end. */
     @Test
     void reachesToTheLateEndOfTheClass() {
-        Risk.BlockRisk tidy = new Risk.BlockRisk("tidy", 0, DrawnPlans.at(180), DrawnPlans.at(195), DrawnPlans.at(220), 0);
+        Risk.BlockRisk tidy = new Risk.BlockRisk("tidy", 0, DrawnPlans.at(180), DrawnPlans.at(195), DrawnPlans.at(220), DrawnPlans.at(190), DrawnPlans.at(220), 0);
         String svg = new PlanPicture(DrawnPlans.strand(), List.of(), List.of(tidy), 960, 13, "plan").svg();
         double minute = (959 - 6.6 * 13) / 220;
         assertThat(svg).contains("x=\"%s\"".formatted(Svg.n(6.6 * 13 + 195 * minute)), "width=\"%s\"".formatted(Svg.n(25 * minute)));

@@ -12,7 +12,7 @@ import java.util.List;
 public record Advice(double chance, List<Suggestion> suggestions, boolean complete) {
 
     /** In which order the suggestions come, to be printed with them. */
-    public static final String ORDER = "First stands what ends nine classes in ten in time: what asks least of you and others first, then what "
+    public static final String ORDER = "First stands what lets you promise the booked end: what asks least of you and others first, then what "
             + "takes the least preparation, money and change. Then comes the rest by what it gains.";
 
     public Advice {

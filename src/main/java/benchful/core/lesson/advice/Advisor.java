@@ -4,7 +4,7 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
-import benchful.core.lesson.risk.ClassSimulation;
+import benchful.core.lesson.risk.Promised;
 import benchful.core.lesson.risk.Risk;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -56,16 +56,17 @@ public final class Advisor {
         private int done;
         private int all;
 
-        Round(LessonRequest request, LessonPlan plan, Progress progress) {
+        Round(LessonRequest request, LessonPlan order, Progress progress) {
             this.replications = request.replications();
             this.request = request.toBuilder().replications(Math.min(CLASSES, replications)).build();
-            this.plan = plan;
-            this.risk = ClassSimulation.of(this.request, plan);
+            Promised now = Promised.of(this.request, order);
+            this.plan = now.plan();
+            this.risk = now.risk();
             this.progress = progress;
         }
 
         Advice advice(List<Change> others) {
-            List<List<Change>> singles = Stream.concat(new Changes(request, risk.late()).all().stream(), others.stream()).map(List::of).toList();
+            List<List<Change>> singles = Stream.concat(new Changes(request, plan.finish()).all().stream(), others.stream()).map(List::of).toList();
             all = singles.size() + BEST * (BEST - 1) / 2;
             List<Suggestion> alone = new ArrayList<>(allTried(singles));
             fewEnough(alone).ifPresent(alone::add);
@@ -95,9 +96,11 @@ public final class Advisor {
             return suggestion;
         }
 
-        private Suggestion compared(List<Change> changes, LessonRequest changed, LessonPlan other) {
+        private Suggestion compared(List<Change> changes, LessonRequest changed, LessonPlan order) {
+            Promised promised = Promised.of(changed, order);
+            LessonPlan other = promised.plan();
             Duration gained = margin(other).minus(margin(plan));
-            double onTime = ClassSimulation.of(changed, other).onTime();
+            double onTime = promised.risk().onTime();
             Duration preparation = other.preparation().total().minus(plan.preparation().total());
             LessonRequest whole = changed.toBuilder().replications(replications).build();
             return new Suggestion(changes, whole, other, gained, onTime, onTime - risk.onTime(), preparation, cost(changes));

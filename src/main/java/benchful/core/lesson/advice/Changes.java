@@ -34,10 +34,10 @@ final class Changes {
     private final Map<String, Step> steps;
     private final Duration lacking;
 
-    /** @param late when nine classes in ten have ended */
-    Changes(LessonRequest request, LocalDateTime late) {
+    /** @param promised when as many classes have ended as are promised */
+    Changes(LessonRequest request, LocalDateTime promised) {
         this.request = request;
-        this.lacking = Duration.between(request.bookedEnd(), late);
+        this.lacking = Duration.between(request.bookedEnd(), promised);
         this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, step -> step));
     }
 
@@ -62,7 +62,7 @@ final class Changes {
         return changes;
     }
 
-    /** A little, more, and what nine classes in ten lack now; all on the same day. */
+    /** A little, more, and what is lacking now; all on the same day. */
     private List<Change> hours() {
         Set<Duration> lengths = new LinkedHashSet<>(List.of(A_LITTLE, MORE));
         if (lacking.compareTo(Duration.ZERO) > 0 && lacking.compareTo(MOST) <= 0) {

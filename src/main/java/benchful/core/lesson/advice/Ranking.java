@@ -8,8 +8,6 @@ import org.joda.money.Money;
 /** The order in which suggestions are given, in words at {@link Advice#ORDER}. */
 final class Ranking {
 
-    /** A chance that a tutor can promise on. */
-    private static final double GOOD = 0.9;
     /** Sorts what costs nobody knows how much behind what is known. */
     private static final BigDecimal UNKNOWN = new BigDecimal("1e12");
 
@@ -33,9 +31,9 @@ final class Ranking {
     private Ranking() {
     }
 
-    /** Whether the plan fits and nine classes in ten end in time. */
+    /** Whether as many classes end in time as are promised. */
     static boolean isGood(Suggestion suggestion) {
-        return suggestion.chance() >= GOOD && suggestion.plan().fits();
+        return suggestion.plan().fits();
     }
 
     /** Whether it gains a minute or a chance in a hundred, and does not lose more of the chance. */

@@ -5,14 +5,12 @@ import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Model;
-import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.Optional;
 
 /** Why an activity begins when it does: the last thing that kept it from beginning sooner. */
 final class StartReason {
 
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
     private final Model model;
     private final long[] starts;
@@ -32,22 +30,21 @@ final class StartReason {
             return "Begins with the class.";
         }
         return afterLink(activity, start).or(() -> afterClosed(start)).or(() -> afterResource(activity, start))
-                .orElseGet(() -> "Begins at " + CLOCK.format(model.hours().toTime(start)) + " so that the gaps around it are kept.");
+                .orElse("Is held back so that the gaps around it are kept.");
     }
 
     private Optional<String> afterLink(Activity activity, long start) {
         return model.gaps().stream().filter(gap -> gap.to() == activity.index() && gap.hasLeast())
                 .filter(gap -> model.end(gap.from(), starts[gap.from()]) + gap.least() == start)
-                .map(gap -> follows(model.activity(gap.from()), gap.least(), start)).findFirst();
+                .map(gap -> follows(model.activity(gap.from()), gap.least())).findFirst();
     }
 
-    private String follows(Activity before, long gap, long start) {
+    private String follows(Activity before, long gap) {
         String name = "\"" + before.title() + "\"";
-        String clock = CLOCK.format(model.hours().toTime(start));
         if (gap != 0) {
             return "Begins " + MinuteWords.minutes(model.hours().toLength(Math.abs(gap))) + (gap > 0 ? " after " : " before ") + name + " ends.";
         }
-        return before.hands() ? "Follows " + name + "." : "Begins as soon as " + name + " is over at " + clock + ".";
+        return before.hands() ? "Follows " + name + "." : "Begins as soon as " + name + " is over.";
     }
 
     private Optional<String> afterClosed(long start) {

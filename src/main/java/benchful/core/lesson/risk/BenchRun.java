@@ -78,6 +78,7 @@ final class BenchRun {
         end = begin;
         for (int part : bench.parts()) {
             finished[part] = 0;
+            Arrays.fill(lesson.begun[part], Double.NaN);
             lesson.start[part] = Double.MAX_VALUE;
         }
         for (int s = 0; s < students; s++) {
@@ -95,12 +96,17 @@ final class BenchRun {
     /** Is free for the next step, if there is one and the group has moved on. */
     private void enter(int s, double time, double[] own) {
         own[s] = time;
-        if (at[s] == list[s].length || script.together() && at[s] > 0 && !hasMovedOn(list[s][at[s] - 1])) {
+        if (at[s] == list[s].length || isHeldWithGroup(s)) {
             event[s] = WAIT_FOR_GROUP;
             soonest.never(s);
         } else {
             goTo(s, time);
         }
+    }
+
+    /** What ages is not kept waiting for the others. */
+    private boolean isHeldWithGroup(int s) {
+        return script.together() && at[s] > 0 && !parts[list[s][at[s]]].tied() && !hasMovedOn(list[s][at[s] - 1]);
     }
 
     private boolean hasMovedOn(int part) {
@@ -165,6 +171,7 @@ final class BenchRun {
         state[s] = lesson.stepState(s, part);
         left[s] = lesson.work(s, part, state[s]);
         lesson.start[part.index()] = Math.min(lesson.start[part.index()], time);
+        lesson.begun[part.index()][s] = script.clock().toClockOnward(time);
         goOn(s, time, part);
     }
 

@@ -27,9 +27,9 @@ final class Clock {
         return Duration.between(origin, time).toSeconds();
     }
 
-    /** Rounded to the second. */
+    /** Rounded up to the minute, but for what reckoning adds. */
     LocalDateTime time(double seconds) {
-        return origin.plusSeconds(Math.round(seconds));
+        return origin.plusMinutes((long) Math.ceil((seconds - 1e-3) / 60));
     }
 
     /** The start of the meeting that a planned time lies in. */

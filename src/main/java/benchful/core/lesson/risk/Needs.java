@@ -40,7 +40,7 @@ final class Needs {
     }
 
     boolean isBatch(int block) {
-        return blocks.get(block).kind().isUnattended() && !steps.get(blocks.get(block).step()).uses().isEmpty();
+        return steps.get(blocks.get(block).step()) instanceof Step.Wait wait && (wait.places() > 0 || !wait.uses().isEmpty());
     }
 
     List<Need> of(int block) {

@@ -3,7 +3,9 @@ package benchful.core.lesson.risk;
 import benchful.core.lesson.time.Pace;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
-/** A student's time for a step as a function of a standard normal pace: z = 0 is the median student, above 0 is slower [s]. */
+/**
+ * A student's time for one unit of a step as a function of a standard normal pace: z = 0 is the median student, above 0 is slower [s].
+ */
 final class PaceTable {
 
     private static final int CELLS = 512;

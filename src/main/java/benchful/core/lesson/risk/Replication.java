@@ -5,7 +5,9 @@ import benchful.core.lesson.risk.Script.Need;
 import benchful.core.lesson.risk.Script.Part;
 import benchful.core.lesson.risk.Script.Stage;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One class after another, played on the same arrays: [part][student] for what is done, [cause][student] for time lost. Clock times
@@ -18,6 +20,7 @@ final class Replication {
 
     private final Script script;
     private final int students;
+    final double[][] begun;
     final double[][] done;
     final double[][] lost;
     final double[] start;
@@ -36,6 +39,7 @@ final class Replication {
         this.script = script;
         this.students = script.students().length;
         int parts = script.parts().size();
+        begun = new double[parts][students];
         done = new double[parts][students];
         lost = new double[script.causes().size()][students];
         start = new double[parts];
@@ -87,7 +91,7 @@ final class Replication {
 
     /** How long a student works at a make step [s]. */
     double work(int student, Part part, long stepState) {
-        return part.pace().at(pace[student] + OWN * Draws.normal(stepState));
+        return part.scales()[student] * part.pace().at(pace[student] + OWN * Draws.normal(stepState));
     }
 
     /** When what a part needs is over for a student. */
@@ -127,6 +131,7 @@ final class Replication {
         start[i] = script.clock().wholeFrom(ready, part.length());
         loseUntil(part, script.clock().toWorking(now), script.clock().toWorking(start[i]));
         now = start[i] + part.length();
+        Arrays.fill(begun[i], start[i]);
         finish(part, now);
         Arrays.fill(own, script.clock().toWorking(now));
     }
@@ -160,8 +165,34 @@ final class Replication {
     }
 
     private void batch(Part part) {
+        if (part.places() > 0) {
+            loads(part);
+            return;
+        }
         start[part.index()] = readyForAll(part);
+        Arrays.fill(begun[part.index()], start[part.index()]);
         finish(part, start[part.index()] + part.length());
+    }
+
+    /** Whoever is ready first goes in first; a load goes when it is full and there is room for it. */
+    private void loads(Part part) {
+        int i = part.index();
+        int[] members = IntStream.range(0, students).filter(s -> part.group() == 0 || script.students()[s] == part.group()).boxed()
+                .sorted(Comparator.comparingDouble(s -> ready(part, s))).mapToInt(Integer::intValue).toArray();
+        double[] free = new double[part.loads()];
+        start[i] = Double.MAX_VALUE;
+        for (int first = 0; first < members.length; first += part.places()) {
+            int next = Math.min(members.length, first + part.places());
+            Arrays.sort(free);
+            double begin = Math.max(free[0], ready(part, members[next - 1]));
+            free[0] = begin + part.length();
+            start[i] = Math.min(start[i], begin);
+            end[i] = Math.max(end[i], free[0]);
+            for (int m = first; m < next; m++) {
+                begun[i][members[m]] = begin;
+                done[i][members[m]] = free[0];
+            }
+        }
     }
 
     private void finish(Part part, double time) {
@@ -176,6 +207,7 @@ final class Replication {
         for (int s = 0; s < students; s++) {
             if (part.group() == 0 || script.students()[s] == part.group()) {
                 double ready = ready(part, s);
+                begun[part.index()][s] = ready;
                 first = Math.min(first, ready);
                 last = Math.max(last, ready + part.length());
             }

@@ -7,6 +7,7 @@ import java.util.List;
  * What a simulated class goes through, worked out once: the blocks of the plan as parts, and the stages in which they are played.
  * Times in seconds.
  *
+ * @param promise  share of the classes whose times are promised
  * @param clock    closed times
  * @param parts    one for each block of the plan, in its order
  * @param stages   in the order of the plan
@@ -14,10 +15,11 @@ import java.util.List;
  * @param tools    how many there are of each tool that not all could use at once
  * @param helpers  people who help, the tutor included
  * @param together whether groups move on together from make step to make step
+ * @param limits   how old pieces may grow
  * @param causes   all that can be waited for; a part's own cause is at its index, then the tools, then help
  */
-record Script(LessonPlan plan, Clock clock, List<Part> parts, List<Stage> stages, int[] students, int[] tools, int helpers,
-        boolean together, List<CauseOf> causes) {
+record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, List<Stage> stages, int[] students, int[] tools, int helpers,
+        boolean together, List<Limit> limits, List<CauseOf> causes) {
 
     /** Something to wait for. */
     record CauseOf(Risk.Cause cause, String what) {
@@ -31,8 +33,12 @@ record Script(LessonPlan plan, Clock clock, List<Part> parts, List<Stage> stages
      * One block as it is played.
      *
      * @param release    not before this time (its meeting begins)
-     * @param length     of a show, together or wait; of a make step that may not pause the planned length, else 0
+     * @param length     of a show, together or wait (one load); of a make step that may not pause the planned length, else 0
      * @param pace       of a make step, else null
+     * @param scales     what the pace is multiplied by for each student's piece and level; empty for what is no make step
+     * @param tied       whether each student goes on to it from the make step before as soon as the own piece is ready, since it ages
+     * @param places     pieces in one load of a wait's equipment, 0 where all go in at once
+     * @param loads      loads that run side by side
      * @param callRate   calls per second of work between calls, 0 for none
      * @param answer     mean length of a call
      * @param mustFinish students of the group that must finish before the class moves on
@@ -41,7 +47,11 @@ record Script(LessonPlan plan, Clock clock, List<Part> parts, List<Stage> stages
      * @param scarcest   the tool of which a student takes the greatest share, -1 if the step takes none
      */
     record Part(int index, String step, String title, int group, boolean counts, double release, double length, PaceTable pace,
-            double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, List<Need> needs, long key) {
+            double[] scales, boolean tied, int places, int loads, double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, List<Need> needs, long key) {
+    }
+
+    /** A piece may not be older when a part begins than so long after it was through with another. */
+    record Limit(int from, int to, double greatest) {
     }
 
     /** What is played as a whole before the next. */
@@ -61,7 +71,7 @@ record Script(LessonPlan plan, Clock clock, List<Part> parts, List<Stage> stages
     record Gather(int part) implements Stage {
     }
 
-    /** The whole class's pieces go into the kiln or on the rack at once. */
+    /** The class's pieces go into the kiln or on the rack, at once or load by load. */
     record Batch(int part) implements Stage {
     }
 

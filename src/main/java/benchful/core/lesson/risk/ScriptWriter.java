@@ -32,6 +32,7 @@ final class ScriptWriter {
     private final List<String> tools;
     private final int[] counts;
     private final Needs needs;
+    private final Limits limits;
 
     ScriptWriter(LessonRequest request, LessonPlan plan) {
         this.request = request;
@@ -42,6 +43,7 @@ final class ScriptWriter {
         this.tools = List.copyOf(scarce.keySet());
         this.counts = scarce.values().stream().mapToInt(Integer::intValue).toArray();
         this.needs = new Needs(request, plan, clock);
+        this.limits = new Limits(request, plan);
     }
 
     /** Tools that not all students could use at once, whatever step they are at. */
@@ -60,8 +62,8 @@ final class ScriptWriter {
         tools.forEach(tool -> causes.add(new CauseOf(Risk.Cause.TOOL, tool)));
         causes.add(new CauseOf(Risk.Cause.HELP, ""));
         int[] groups = IntStream.range(0, request.headcount()).map(this::groupOf).toArray();
-        return new Script(plan, clock, parts, new Stages(parts).stages(), groups, counts, 1 + request.helpers(),
-                request.pacing() == Pacing.TOGETHER, causes);
+        return new Script(plan, request.promise(), clock, parts, new Stages(parts).stages(), groups, counts, 1 + request.helpers(),
+                request.pacing() == Pacing.TOGETHER, limits.all(), causes);
     }
 
     private CauseOf cause(Part part) {
@@ -69,39 +71,31 @@ final class ScriptWriter {
         return new CauseOf(wait ? Risk.Cause.DRYING : Risk.Cause.CLASS, part.title());
     }
 
-    /** The first groups have one student more where they cannot be equal. */
     private int groupOf(int student) {
-        int group = 1;
-        int before = members(1);
-        while (student >= before) {
-            group++;
-            before += members(group);
-        }
-        return group;
-    }
-
-    private int members(int group) {
-        int all = request.headcount();
-        return group == 0 ? all : all / request.groups() + (group <= all % request.groups() ? 1 : 0);
+        return (int) IntStream.rangeClosed(1, request.groups()).filter(group -> request.firstSeat(group) <= student).count();
     }
 
     private Part part(int index) {
         Block block = plan.blocks().get(index);
         Step step = steps.get(block.step());
         double release = needs.release(index);
-        boolean counts = !(step instanceof Step.Wait wait && wait.endsAtHome());
-        int members = members(block.group());
+        int members = request.members(block.group());
         if (step instanceof Step.Make make) {
             double answer = make.help().minutesPerCall() * 60;
             int[] units = units(make);
             int mustFinish = (int) Math.max(1, Math.ceil(make.finishShare() * members - 1e-9));
             double whole = make.mayPause() ? 0 : block.length().toSeconds();
             return new Part(index, step.id(), step.title(), block.group(), true, release, whole, new PaceTable(Pace.of(make.time())),
+                    make.time().scales(request.headcount()), limits.isTied(index), 0, 0,
                     make.help().isNone() ? 0 : make.help().callsPerStudentHour() / 3600, answer, mustFinish, members, units,
                     scarcest(units), needs.of(index), step.id().hashCode());
         }
-        return new Part(index, step.id(), step.title(), block.group(), counts, release, step.length().toSeconds(), null, 0, 0, 0,
-                members, new int[0], -1, needs.of(index), step.id().hashCode());
+        Step.Wait wait = step instanceof Step.Wait one ? one : null;
+        boolean byLoads = wait != null && wait.places() > 0;
+        double length = (byLoads ? wait.least() : request.length(step, members)).toSeconds();
+        return new Part(index, step.id(), step.title(), block.group(), wait == null || !wait.endsAtHome(), release, length, null,
+                new double[0], false, byLoads ? wait.places() : 0, byLoads ? request.loadsAtOnce(wait) : 0, 0, 0, 0, members, new int[0], -1,
+                needs.of(index), step.id().hashCode());
     }
 
     private int[] units(Step.Make make) {

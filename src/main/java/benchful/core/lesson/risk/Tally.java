@@ -32,6 +32,7 @@ final class Tally {
     private final double[] unfinished;
     private final double[] spare;
     private final double[] lost;
+    private final Ages ages;
 
     Tally(Script script, int classes) {
         this.script = script;
@@ -44,6 +45,7 @@ final class Tally {
         unfinished = new double[parts];
         spare = new double[parts];
         lost = new double[script.causes().size()];
+        ages = new Ages(script, classes);
     }
 
     void add(int number, Replication played) {
@@ -60,6 +62,7 @@ final class Tally {
         for (int cause = 0; cause < lost.length; cause++) {
             addLost(cause, number, played.lost[cause]);
         }
+        ages.add(number, played);
     }
 
     private void addLost(int cause, int number, double[] students) {
@@ -73,13 +76,13 @@ final class Tally {
 
     Risk risk() {
         Arrays.sort(finishes);
-        float booked = (float) script.clock().seconds(script.plan().bookedEnd());
-        long inTime = IntStream.range(0, classes).filter(i -> finishes[i] <= booked).count();
+        LocalDateTime booked = script.plan().bookedEnd();
+        long inTime = IntStream.range(0, classes).filter(i -> !script.clock().time(finishes[i]).isAfter(booked)).count();
         List<LocalDateTime> twentieths = IntStream.rangeClosed(0, TWENTIETHS)
                 .mapToObj(i -> script.clock().time(sorted(finishes, i / (double) TWENTIETHS))).toList();
-        return new Risk(classes, inTime / (double) classes, script.clock().time(sorted(finishes, LIKELY)),
-                script.clock().time(sorted(finishes, LATE)), twentieths, script.parts().stream().map(this::block).toList(), waiting(),
-                extensions());
+        return new Risk(classes, script.promise(), inTime / (double) classes, script.clock().time(sorted(finishes, LIKELY)),
+                script.clock().time(sorted(finishes, LATE)), script.clock().time(sorted(finishes, script.promise())), twentieths,
+                script.parts().stream().map(this::block).toList(), ages.tooOld(), waiting(), extensions());
     }
 
     private static float sorted(float[] times, double share) {
@@ -93,7 +96,9 @@ final class Tally {
     private BlockRisk block(Part part) {
         int i = part.index();
         return new BlockRisk(part.step(), part.group(), script.clock().time(quantile(starts[i], LIKELY)),
-                script.clock().time(quantile(ends[i], LIKELY)), script.clock().time(quantile(ends[i], LATE)), unfinished[i] / classes);
+                script.clock().time(quantile(ends[i], LIKELY)), script.clock().time(quantile(ends[i], LATE)),
+                script.clock().time(quantile(starts[i], script.promise())), script.clock().time(quantile(ends[i], script.promise())),
+                unfinished[i] / classes);
     }
 
     private List<Waiting> waiting() {

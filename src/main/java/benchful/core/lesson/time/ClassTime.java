@@ -3,6 +3,7 @@ package benchful.core.lesson.time;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.ToolUse;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -37,12 +38,21 @@ public final class ClassTime {
         return atOnce;
     }
 
-    /** The time planned for a make step done by so many students together; the room must hold the tools for one of them. */
-    public StepTime of(Step.Make make, int students) {
-        int most = atOnce(make, students);
+    /**
+     * The time planned for a make step done together by the students from one seat up to another; the room must hold the tools for
+     * one of them.
+     */
+    public StepTime of(Step.Make make, int from, int to) {
+        int most = atOnce(make, to - from);
         if (most == 0) {
             throw new IllegalArgumentException("The room lacks a tool for \"" + make.title() + "\"");
         }
-        return new MakeTime(make, students, most, groups, people).planned(room);
+        double[] scales = Arrays.copyOfRange(make.time().scales(to), from, to);
+        return new MakeTime(make, scales, most, groups, people).planned(room);
+    }
+
+    /** The same for the first so many students. */
+    public StepTime of(Step.Make make, int students) {
+        return of(make, 0, students);
     }
 }

@@ -7,7 +7,7 @@ import benchful.core.lesson.Help;
  * the calls per student and time of work between calls [1/s], h the length of a call [s] and w(j) the mean wait of the queue that
  * j students of each group make. Students slow down alike, so they finish in the order in which they would finish without waiting,
  * and the time to the k-th is the sum over the times between two finishes, each stretched by s of those then at work.
- * Against the simulated class the answer is 2 to 4 % too short on average (it leaves out who is unlucky with calls), 5 % off in the root mean square.
+ * Against the simulated class the answer is 4 % too short on average (it leaves out who is unlucky with calls), 5 % off in the root mean square.
  */
 final class Helping {
 

@@ -19,6 +19,7 @@ import java.util.Map;
 final class MakeTime {
 
     private final Step.Make make;
+    private final double[] scales;
     private final int students;
     private final int most;
     private final int groups;
@@ -30,20 +31,22 @@ final class MakeTime {
     private final Helping helping;
 
     /**
+     * @param scales what the times are multiplied by for each of the students who do it together
      * @param most   students who can work at once with the tools in the room, 1 or more
      * @param groups groups who work side by side and ask the same people
      */
-    MakeTime(Step.Make make, int students, int most, int groups, int people) {
+    MakeTime(Step.Make make, double[] scales, int most, int groups, int people) {
         this.make = make;
-        this.students = students;
+        this.scales = scales;
+        this.students = scales.length;
         this.most = most;
         this.groups = groups;
         this.people = people;
         this.pace = Pace.of(make.time());
         this.done = (int) Math.max(1, Math.ceil(make.finishShare() * students - 1e-9));
-        this.own = pace.expectedOrderStatistic(done, students);
+        this.own = pace.expectedOrderStatistic(done, scales);
         boolean plain = make.help().isNone() && most == students;
-        this.apart = plain ? new double[0] : Turns.ends(pace, students, students);
+        this.apart = plain ? new double[0] : Turns.ends(pace, scales, students);
         this.helping = make.help().isNone() ? null : Helping.of(make.help(), students, groups, people);
     }
 
@@ -90,23 +93,35 @@ final class MakeTime {
     }
 
     private Wave wave(int atOnce) {
-        double[] ends = atOnce == students ? apart : Turns.ends(pace, students, atOnce);
+        double[] ends = atOnce == students ? apart : Turns.ends(pace, scales, atOnce);
         return new Wave(atOnce, ends, helping == null ? ends[done - 1] : helping.until(ends, done, atOnce));
     }
 
     private static Duration planned(double seconds) {
-        return Duration.ofMinutes((long) Math.ceil(seconds / 60 - 1e-6));
+        return Duration.ofSeconds((long) Math.ceil(seconds - 1e-6));
     }
 
     private Reason ownReason() {
         StudentTime time = make.time();
-        String one = time.repeats() == 1 ? "One student needs " : "One student needs " + time.repeats() + " times ";
         String who = students == 1 ? "one student is expected to be done"
                 : done == students ? "the last of " + students + " is expected"
                 : "number " + done + " of " + students + " is expected";
-        return new Reason(Subject.LENGTH, one + inMinutes(time.quick()) + " to " + inMinutes(time.slow()) + " min, usually "
-                + inMinutes(time.usual()) + (time.skillFactor() == 1 ? "" : ", times " + plain(time.skillFactor()) + " for the level")
-                + "; " + who + " after " + plain(own / 60) + " min.");
+        return new Reason(Subject.LENGTH, "One student needs " + times() + inMinutes(time.quick()) + " to " + inMinutes(time.slow())
+                + " min, usually " + inMinutes(time.usual()) + level() + "; " + who + " after " + plain(own / 60) + " min.");
+    }
+
+    /** "12 times", or from the smallest piece to the largest "8 to 20 times". */
+    private String times() {
+        int least = make.time().work().stream().mapToInt(StudentTime.Work::repeats).min().orElseThrow();
+        int most = make.time().work().stream().mapToInt(StudentTime.Work::repeats).max().orElseThrow();
+        return most == 1 ? "" : least == most ? most + " times " : least + " to " + most + " times ";
+    }
+
+    private String level() {
+        double least = make.time().work().stream().mapToDouble(StudentTime.Work::skillFactor).min().orElseThrow();
+        double most = make.time().work().stream().mapToDouble(StudentTime.Work::skillFactor).max().orElseThrow();
+        return least < most ? ", times " + plain(least) + " to " + plain(most) + " for the levels"
+                : most == 1 ? "" : ", times " + plain(most) + " for the level";
     }
 
     private Reason turnsReason(Map<String, Integer> room, int atOnce, double turns) {

@@ -41,4 +41,40 @@ public final class OrderStatistic {
     private static double survival(BetaDistribution rank, double p) {
         return 1 - rank.cumulativeProbability(p);
     }
+
+    /** The share of draws of one kind that are at most a value. */
+    interface Distributions {
+        double share(int draw, double value);
+    }
+
+    /**
+     * Mean of the k-th smallest of n independent draws that are not alike. It is above x where more than n - k draws are; how many
+     * are is a sum of unlike coins, counted up one after the other (the Poisson binomial distribution). Cost O(n (n - k)) a cell.
+     */
+    static double expectedOfUnlike(int n, Distributions each, double from, double to, int k) {
+        double width = (to - from) / CELLS;
+        double sum = 0.5;
+        for (int i = 1; i < CELLS; i++) {
+            sum += moreThan(n - k, n, each, from + i * width);
+        }
+        return from + width * sum;
+    }
+
+    /** The chance that more than so many of the draws are above a value. */
+    private static double moreThan(int few, int n, Distributions each, double value) {
+        double[] above = new double[few + 1];
+        above[0] = 1;
+        for (int draw = 0; draw < n; draw++) {
+            double share = each.share(draw, value);
+            for (int j = Math.min(few, draw + 1); j > 0; j--) {
+                above[j] = above[j] * share + above[j - 1] * (1 - share);
+            }
+            above[0] *= share;
+        }
+        double sum = 1;
+        for (double chance : above) {
+            sum -= chance;
+        }
+        return Math.max(0, sum);
+    }
 }

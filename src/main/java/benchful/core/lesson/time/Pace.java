@@ -1,6 +1,7 @@
 package benchful.core.lesson.time;
 
 import benchful.core.lesson.StudentTime;
+import java.util.Arrays;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 
 /**
@@ -8,7 +9,8 @@ import org.apache.commons.statistics.distribution.BetaDistribution;
  * (a + 4m + b)/6 and the standard deviation (b - a)/6 of the three-point method, m being the usual time [s].
  * A beta is chosen because a tutor states a quickest and a slowest student, and the spread then never leaves what was stated;
  * an unbounded distribution would hold against the class a student whom the tutor never met.
- * A repeat multiplies the whole, as pace belongs to the student and not to the single knot.
+ * The times are of one repeat by a student of scale 1; what a student's repeats and level make of it multiplies the whole, as pace
+ * belongs to the student and not to the single knot.
  * Source of mean and deviation: Hillier and Lieberman, Introduction to Operations Research, PERT three-estimate approach.
  */
 public final class Pace {
@@ -30,13 +32,11 @@ public final class Pace {
         }
     }
 
-    /** The pace of a student for the whole piece, repeats and skill level included. */
     public static Pace of(StudentTime time) {
         if (!time.isInOrder()) {
             throw new IllegalArgumentException("Quick, usual and slow must not fall: " + time);
         }
-        double scale = time.scale();
-        return new Pace(time.quick().toSeconds() * scale, time.usual().toSeconds() * scale, time.slow().toSeconds() * scale);
+        return new Pace(time.quick().toSeconds(), time.usual().toSeconds(), time.slow().toSeconds());
     }
 
     private void tabulate() {
@@ -90,8 +90,29 @@ public final class Pace {
         return quick + range * (quantile[cell] + (place - cell) * (quantile[cell + 1] - quantile[cell]));
     }
 
-    /** Expected time [s] until k of n independent students have finished. */
+    /** The share of students who need no longer than a time [s]; interpolated in a table of 1024 cells. */
+    double share(double time) {
+        double place = range == 0 ? time >= quick ? CELLS : 0 : (time - quick) / range * CELLS;
+        int cell = (int) Math.max(0, Math.min(CELLS - 1, place));
+        return Math.max(0, Math.min(1, cdf(cell) + (place - cell) * (cdf(cell + 1) - cdf(cell))));
+    }
+
+    private double cdf(int cell) {
+        return range == 0 ? (double) cell / CELLS : cdf[cell];
+    }
+
+    /** Expected time [s] until k of n independent students of scale 1 have finished. */
     public double expectedOrderStatistic(int k, int n) {
         return range == 0 ? quick : quick + range / CELLS * OrderStatistic.meanCells(cdf, k, n);
+    }
+
+    /** The same for students of different scales, as many as there are of them. */
+    double expectedOrderStatistic(int k, double[] scales) {
+        double least = Arrays.stream(scales).min().orElseThrow();
+        double most = Arrays.stream(scales).max().orElseThrow();
+        if (least == most) {
+            return least * expectedOrderStatistic(k, scales.length);
+        }
+        return OrderStatistic.expectedOfUnlike(scales.length, (student, time) -> share(time / scales[student]), least * quick, most * slow(), k);
     }
 }

@@ -20,15 +20,20 @@ final class Turns {
     private Turns() {
     }
 
-    /** Expected times [s] at which the first, second, ... of n students has finished, when m can work at once and none waits for help. */
-    static double[] ends(Pace pace, int n, int m) {
+    /**
+     * Expected times [s] at which the first, second, ... student has finished, when m can work at once and none waits for help.
+     *
+     * @param scales what the pace is multiplied by for each student
+     */
+    static double[] ends(Pace pace, double[] scales, int m) {
+        int n = scales.length;
         UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(SEED);
         int trials = Math.max(FEWEST_TRIALS, Math.min(MOST_TRIALS, DRAWS / n));
         double[] sum = new double[n];
         double[] times = new double[n];
         for (int trial = 0; trial < trials; trial++) {
             for (int i = 0; i < n; i++) {
-                times[i] = pace.quantile(random.nextDouble());
+                times[i] = scales[i] * pace.quantile(random.nextDouble());
             }
             takeTurns(times, m);
             Arrays.sort(times);

@@ -4,6 +4,7 @@ import static benchful.core.lesson.order.Lessons.TEN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.lesson.Help;
+import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
@@ -14,6 +15,7 @@ import benchful.core.lesson.order.LessonChecker;
 import benchful.core.lesson.order.Lessons;
 import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.risk.ClassSimulation;
+import benchful.core.lesson.risk.Promised;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -147,8 +149,9 @@ class AdvisorTest {
         LessonRequest request = tooLong();
         assertThat(advice(request).suggestions()).isNotEmpty().allSatisfy(suggestion -> {
             assertThat(suggestion.request().replications()).isEqualTo(request.replications());
-            assertThat(Lessons.plan(planner.plan(suggestion.request()))).isEqualTo(suggestion.plan());
-            assertThat(LessonChecker.faults(suggestion.request(), suggestion.plan())).isEmpty();
+            LessonPlan order = Lessons.plan(planner.plan(suggestion.request()));
+            assertThat(Promised.of(suggestion.request(), order).plan()).isEqualTo(suggestion.plan());
+            assertThat(LessonChecker.faults(suggestion.request(), order)).isEmpty();
         });
     }
 

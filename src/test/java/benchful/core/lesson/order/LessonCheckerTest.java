@@ -44,8 +44,7 @@ class LessonCheckerTest {
     private static Block moved(Block block, long start) {
         Duration length = Duration.between(block.start(), block.end());
         Segment all = new Segment(TEN.plusMinutes(start), TEN.plusMinutes(start).plus(length));
-        return new Block(block.step(), block.title(), block.kind(), block.lane(), block.group(), all.start(), all.end(), List.of(all),
-                block.uses(), block.slack(), block.critical(), block.reasons());
+        return block.at(List.of(all), block.lane());
     }
 
     @Test
@@ -83,8 +82,7 @@ class LessonCheckerTest {
     void seesAWrongLengthAndAWrongFinish() {
         Block hang = good.blocksOf("hang").get(0);
         Segment brief = new Segment(hang.start(), hang.end().minusMinutes(1));
-        List<Block> blocks = good.blocks().stream().map(block -> block != hang ? block : new Block(hang.step(), hang.title(), hang.kind(),
-                hang.lane(), 0, brief.start(), brief.end(), List.of(brief), hang.uses(), hang.slack(), true, List.of())).toList();
+        List<Block> blocks = good.blocks().stream().map(block -> block != hang ? block : hang.at(List.of(brief), hang.lane())).toList();
         assertThat(faults(blocks)).anyMatch(fault -> fault.contains("not for the time it takes"))
                 .anyMatch(fault -> fault.startsWith("The plan says that it finishes at"));
     }

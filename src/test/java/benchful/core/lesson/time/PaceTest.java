@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import benchful.core.lesson.StudentTime;
+import benchful.core.lesson.StudentTime.Work;
 import java.time.Duration;
+import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,9 +67,21 @@ class PaceTest {
 
     @Test
     void multipliesByRepeatsAndByTheLevel() {
-        Pace pace = Pace.of(new StudentTime(Duration.ofSeconds(20), Duration.ofSeconds(30), Duration.ofSeconds(60), 40, 1.5));
-        assertThat(pace.quick()).isEqualTo(1200);
-        assertThat(pace.slow()).isEqualTo(3600);
+        StudentTime time = new StudentTime(Duration.ofSeconds(20), Duration.ofSeconds(30), Duration.ofSeconds(60), List.of(new Work(40, 1.5), new Work(10, 1)));
+        Pace pace = Pace.of(time);
+        assertThat(pace.expectedOrderStatistic(1, time.scales(1))).isCloseTo(60 * pace.mean(), within(0.5));
+        assertThat(time.scales(3)).containsExactly(60, 10, 10);
+    }
+
+    /** The last of unlike students is the last of those of the large scale, where the small one is always quicker; else by drawn classes. */
+    @Test
+    void waitsForTheLastOfUnlikeStudents() {
+        Pace pace = Pace.of(StudentTime.ofMinutes(10, 15, 25));
+        assertThat(pace.expectedOrderStatistic(4, new double[] {1, 1, 3, 3})).isCloseTo(3 * pace.expectedOrderStatistic(2, 2), within(2.0));
+        double[] mixed = {1, 1.2, 1.4, 2};
+        for (int k = 1; k <= 4; k++) {
+            assertThat(pace.expectedOrderStatistic(k, mixed)).isCloseTo(Turns.ends(pace, mixed, 4)[k - 1], within(0.02 * 900));
+        }
     }
 
     @Test

@@ -76,23 +76,21 @@ public final class ModelBuilder {
             takeSeats(uses, group);
         }
         if (step instanceof Step.Make make) {
-            int students = studentsIn(group);
-            StepTime time = classTime.of(make, students);
+            int students = request.members(group);
+            int seat = request.firstSeat(group);
+            StepTime time = classTime.of(make, seat, seat + students);
             takeTools(uses, make, students);
             return new Activity(index, step, group, time.length().toSeconds(), true, make.mayPause(), false, uses,
                     time.tutorShare(), time.reasons());
         }
-        takeTools(uses, step, 1);
+        long length = request.length(step, request.members(group)).toSeconds();
         if (step instanceof Step.Wait wait) {
-            share(uses, group);
-            return new Activity(index, step, group, wait.length().toSeconds(), false, false, wait.endsAtHome(), uses, 0, List.of());
+            takeTools(uses, step, wait.places() == 0 ? 1 : request.loadsAtOnce(wait));
+            share(uses, wait.places() == 0 ? group : 0);
+            return new Activity(index, step, group, length, false, false, wait.endsAtHome(), uses, 0, List.of());
         }
-        return new Activity(index, step, group, step.length().toSeconds(), true, false, false, uses, 1, List.of());
-    }
-
-    private int studentsIn(int group) {
-        int all = request.headcount();
-        return group == 0 ? all : all / request.groups() + (group <= all % request.groups() ? 1 : 0);
+        takeTools(uses, step, 1);
+        return new Activity(index, step, group, length, true, false, false, uses, 1, List.of());
     }
 
     private void takeSeats(int[] uses, int group) {

@@ -8,6 +8,7 @@ import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.Step;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What the tutor's work ahead of the class amounts to. For a make step done ahead for every student, the tutor is taken to need
@@ -38,8 +39,9 @@ public final class Preparations {
 
     private Preparation.Item moved(Step step) {
         if (step instanceof Step.Make make) {
-            Duration each = Duration.ofSeconds(Math.round(make.length().toSeconds() / (double) STUDENT_TO_TUTOR));
-            Duration all = each.multipliedBy(request.headcount());
+            long repeats = IntStream.range(0, request.headcount()).mapToLong(make.time()::repeats).sum();
+            Duration all = Duration.ofSeconds(Math.round((double) make.length().toSeconds() * repeats / STUDENT_TO_TUTOR));
+            Duration each = Duration.ofSeconds(Math.round((double) all.toSeconds() / request.headcount()));
             return new Preparation.Item(step.id(), step.title(), all, new Reason(Subject.PREPARATION, request.headcount()
                     + " pieces at " + MinuteWords.minutes(each) + " each: a third of a student's usual time."));
         }

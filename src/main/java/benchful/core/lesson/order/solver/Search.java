@@ -73,7 +73,7 @@ final class Search {
     }
 
     private long[] lessIdle(SolverModel second, long[] best) {
-        if (new Load(model, best).idle().isZero()) {
+        if (new Load(model, best).idle() == 0) {
             return best;
         }
         second.hint(best);
