@@ -45,8 +45,8 @@ public final class ServerBenchmark {
                 awaitFirstPage(port);
                 out.printf("%s: first page after %.1f s%n", start, (System.nanoTime() - begun) / 1e9);
                 if (start.startsWith("later")) {
-                    calls(port, "order and chance", "?suggestions=false", CALLS, out);
-                    calls(port, "all of it, with suggestions", "", CALLS_WITH_SUGGESTIONS, out);
+                    calls(port, "order and chance", "", CALLS, out);
+                    calls(port, "all of it, with suggestions", "?suggestions=true", CALLS_WITH_SUGGESTIONS, out);
                 }
             } finally {
                 program.destroy();

@@ -78,7 +78,7 @@ class MainJobTest {
     }
 
     private void readThePlan(Page page) {
-        assertThat(page.locator("#fit-answer")).containsText("Yes. It ends at about");
+        assertThat(page.locator("#fit-answer")).containsText("Yes. Nine in ten of such classes end by");
         assertThat(page.locator(".picture svg").first()).isVisible();
         Locator reason = page.locator("#plan ~ .scroll details.reason").filter(new Locator.FilterOptions().setHasText("the last of 9")).first();
         reason.locator("summary").click();

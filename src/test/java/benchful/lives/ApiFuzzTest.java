@@ -24,7 +24,7 @@ class ApiFuzzTest {
     private static final long FIRST = Long.getLong("benchful.lives.first", 1);
     private static final int FILES = Effort.of(250, 20_000);
 
-    @TestHTTPResource("/api/plan?suggestions=false")
+    @TestHTTPResource("/api/plan")
     URI api;
 
     private final HttpClient client = HttpClient.newHttpClient();

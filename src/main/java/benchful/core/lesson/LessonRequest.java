@@ -115,7 +115,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
                 .preparedAhead(preparedAhead).promise(promise).seed(seed).replications(replications).timeLimit(timeLimit);
     }
 
-    /** Collects a request; unset values are one student, no helper, one group, together, nine in ten, seed 1, 10,000 simulated classes, 2 seconds. */
+    /** Collects a request; unset values are one student, no helper, one group, together, nine in ten, seed 1, 5,000 simulated classes, 2 seconds. */
     public static final class Builder {
         private final List<Step> steps = new ArrayList<>();
         private final List<Link> links = new ArrayList<>();
@@ -129,7 +129,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         private Pacing pacing = Pacing.TOGETHER;
         private double promise = 0.9;
         private long seed = 1;
-        private int replications = 10_000;
+        private int replications = 5_000;
         private Duration timeLimit = Duration.ofSeconds(2);
 
         private Builder() {

@@ -42,7 +42,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 public class PlanApi {
     /** Far more than any class takes that somebody could teach. */
     private static final Duration LONGEST = Duration.ofSeconds(60);
-    private static final String TOO_LONG = "It was given up after %d s. Ask without suggestions (?suggestions=false), or for fewer students, steps or pieces.".formatted(LONGEST.toSeconds());
+    private static final String TOO_LONG = "It was given up after %d s. Ask without suggestions, or for fewer students, steps or pieces.".formatted(LONGEST.toSeconds());
     /** Changes that were not tried when the client left or the time was up. */
     private static final Progress UNTIL_NOBODY_WAITS = new Progress() {
         @Override
@@ -88,7 +88,7 @@ public class PlanApi {
     public Response plan(
             byte[] file,
             @Parameter(description = "Whether to try out what would help the class to end on time; takes seconds longer.")
-                    @QueryParam("suggestions") @DefaultValue("true") boolean suggestions) {
+                    @QueryParam("suggestions") @DefaultValue("false") boolean suggestions) {
         SpecReader.Reading<ClassFile> reading = files.read(file);
         return reading instanceof SpecReader.Read<ClassFile> good ? answer(good.sheet(), suggestions)
                 : Problem.faulty((SpecReader.Faulty<ClassFile>) reading);

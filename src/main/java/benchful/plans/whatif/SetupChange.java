@@ -40,8 +40,7 @@ final class SetupChange {
         if (change instanceof Change.Helper) {
             put("/helpers", number("/helpers") + 1);
         } else if (change instanceof Change.MoreTools more) {
-            String tool = JsonPointers.below("/tools", more.tool());
-            put(tool, number(tool) + more.more());
+            more.more().forEach(tool -> put(JsonPointers.below("/tools", tool.name()), number(JsonPointers.below("/tools", tool.name())) + tool.count()));
         } else if (change instanceof Change.FewerStudents fewer) {
             fewer(fewer.fewer());
         } else if (change instanceof Change.PrepareAhead ahead) {

@@ -4,8 +4,8 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
+import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.risk.Promised;
-import benchful.core.lesson.risk.Risk;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,15 +14,20 @@ import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
- * Plans and simulates a class under every single change, and under pairs of the best that do not suffice alone, on the same simulated
- * students. The suggestions come in the order that {@link Advice#ORDER} says.
- * Cost: one plan and one simulation of up to 1,000 classes for each change and pair, usually some thirty in all.
+ * Tries every single change, and pairs of the best that do not suffice alone, on the same simulated students: each first in a short
+ * simulation of a quickly made order, and the best of them then just as the class itself is planned, so that their figures are those
+ * of the class's page once the change is made. The suggestions come in the order that {@link Advice#ORDER} says.
+ * Cost: some thirty to sixty short trials, and {@link #worked} whole ones.
  */
 public final class Advisor {
 
-    private static final int CLASSES = 1_000;
+    private static final int SHORT = 200;
     private static final int BEST = 6;
-    private static final int PAIRS_SHOWN = 5;
+    private static final int PAIRS = 5;
+    /** Students x steps x classes in all whole trials, about a second and a half of work. */
+    private static final double WHOLE_WORK = 12_000_000;
+    private static final int FEWEST_WHOLE = 4;
+    private static final int MOST_WHOLE = 24;
     /** A pair must gain more than its better half by this much to be worth showing. */
     private static final Duration WORTH_A_PAIR = Duration.ofMinutes(5);
     private static final double WORTH_A_PAIR_IN_CHANCE = 0.03;
@@ -43,67 +48,62 @@ public final class Advisor {
      */
     public Optional<Advice> advise(LessonRequest request, List<Change> others, Progress progress) {
         return planner.plan(request) instanceof Planned planned
-                ? Optional.of(new Round(request, planned.plan(), progress).advice(others)) : Optional.empty();
+                ? Optional.of(new Round(request, Promised.of(request, planned.plan()), progress).advice(others)) : Optional.empty();
+    }
+
+    /** How many changes are tried wholly: fewer of a large class. */
+    private static int worked(LessonRequest request, LessonPlan plan) {
+        double each = (double) request.replications() * request.headcount() * plan.blocks().size();
+        return (int) Math.max(FEWEST_WHOLE, Math.min(MOST_WHOLE, WHOLE_WORK / each));
     }
 
     /** One request's advice in the making. */
     private final class Round {
         private final LessonRequest request;
-        private final int replications;
-        private final LessonPlan plan;
-        private final Risk risk;
+        private final Promised now;
+        private final Trial quick;
         private final Progress progress;
         private int done;
         private int all;
 
-        Round(LessonRequest request, LessonPlan order, Progress progress) {
-            this.replications = request.replications();
-            this.request = request.toBuilder().replications(Math.min(CLASSES, replications)).build();
-            Promised now = Promised.of(this.request, order);
-            this.plan = now.plan();
-            this.risk = now.risk();
+        Round(LessonRequest request, Promised now, Progress progress) {
+            this.request = request;
+            this.now = now;
             this.progress = progress;
+            LessonRequest brief = request.toBuilder().replications(Math.min(SHORT, request.replications())).build();
+            LessonPlanner listed = new ListPlanner();
+            LessonPlanner orders = listed.plan(brief) instanceof Planned ? listed : planner;
+            Planned order = (Planned) orders.plan(brief);
+            this.quick = new Trial(orders, brief, Promised.of(brief, order.plan()));
         }
 
         Advice advice(List<Change> others) {
-            List<List<Change>> singles = Stream.concat(new Changes(request, plan.finish()).all().stream(), others.stream()).map(List::of).toList();
-            all = singles.size() + BEST * (BEST - 1) / 2;
-            List<Suggestion> alone = new ArrayList<>(allTried(singles));
+            List<List<Change>> singles = Stream.concat(new Changes(request, now.plan().finish()).all().stream(), others.stream()).map(List::of).toList();
+            int most = worked(request, now.plan());
+            all = singles.size() + BEST * (BEST - 1) / 2 + most;
+            List<Suggestion> alone = new ArrayList<>(allTried(quick, singles));
             fewEnough(alone).ifPresent(alone::add);
             List<List<Change>> pairs = pairs(alone);
-            all = done + pairs.size();
-            List<Suggestion> together = allTried(pairs).stream().filter(pair -> isWorthIt(pair, alone)).limit(PAIRS_SHOWN).toList();
-            return new Advice(risk.onTime(), Stream.concat(alone.stream(), together.stream()).sorted(Ranking.BEST_FIRST).toList(),
-                    !progress.isCancelled());
+            all = done + pairs.size() + most;
+            List<Suggestion> together = allTried(quick, pairs).stream().filter(pair -> isWorthIt(pair, alone)).limit(PAIRS).toList();
+            List<List<Change>> best = Stream.concat(alone.stream(), together.stream()).sorted(Ranking.BEST_FIRST).limit(most).map(Suggestion::changes).toList();
+            all = done + best.size();
+            List<Suggestion> whole = allTried(new Trial(planner, request, now), best);
+            return new Advice(now.risk().onTime(), whole.stream().sorted(Ranking.BEST_FIRST).toList(), !progress.isCancelled());
         }
 
-        private List<Suggestion> allTried(List<List<Change>> changes) {
-            return changes.stream().map(this::tried).flatMap(Optional::stream).filter(Ranking::gains).sorted(Ranking.MOST_GAINED).toList();
+        private List<Suggestion> allTried(Trial trial, List<List<Change>> changes) {
+            return changes.stream().map(change -> tried(trial, change)).flatMap(Optional::stream).filter(Ranking::gains).sorted(Ranking.MOST_GAINED).toList();
         }
 
         /** Nothing where there is no plan, and when cancelled. */
-        private Optional<Suggestion> tried(List<Change> changes) {
+        private Optional<Suggestion> tried(Trial trial, List<Change> changes) {
             if (progress.isCancelled()) {
                 return Optional.empty();
             }
-            LessonRequest changed = request;
-            for (Change change : changes) {
-                changed = change.apply(changed);
-            }
-            Optional<Suggestion> suggestion = planner.plan(changed) instanceof Planned planned
-                    ? Optional.of(compared(changes, changed, planned.plan())) : Optional.empty();
+            Optional<Suggestion> suggestion = trial.of(changes);
             progress.tried(++done, Math.max(all, done));
             return suggestion;
-        }
-
-        private Suggestion compared(List<Change> changes, LessonRequest changed, LessonPlan order) {
-            Promised promised = Promised.of(changed, order);
-            LessonPlan other = promised.plan();
-            Duration gained = margin(other).minus(margin(plan));
-            double onTime = promised.risk().onTime();
-            Duration preparation = other.preparation().total().minus(plan.preparation().total());
-            LessonRequest whole = changed.toBuilder().replications(replications).build();
-            return new Suggestion(changes, whole, other, gained, onTime, onTime - risk.onTime(), preparation, cost(changes));
         }
 
         /** The fewest students to turn away so that it is good, where one does not suffice and half of the class would. */
@@ -114,12 +114,12 @@ public final class Advisor {
         }
 
         private Optional<Suggestion> fewest(int least, int most) {
-            Optional<Suggestion> best = tried(List.of(new Change.FewerStudents(most))).filter(Ranking::isGood);
+            Optional<Suggestion> best = tried(quick, List.of(new Change.FewerStudents(most))).filter(Ranking::isGood);
             int low = least;
             int high = best.isPresent() ? most : low;
             while (low < high) {
                 int middle = (low + high) / 2;
-                Optional<Suggestion> fewer = tried(List.of(new Change.FewerStudents(middle))).filter(Ranking::isGood);
+                Optional<Suggestion> fewer = tried(quick, List.of(new Change.FewerStudents(middle))).filter(Ranking::isGood);
                 best = fewer.isPresent() ? fewer : best;
                 low = fewer.isPresent() ? low : middle + 1;
                 high = fewer.isPresent() ? middle : high;
@@ -145,6 +145,36 @@ public final class Advisor {
             return alone.stream().filter(one -> pair.changes().containsAll(one.changes()))
                     .allMatch(half -> pair.gained().minus(half.gained()).compareTo(WORTH_A_PAIR) >= 0
                             || pair.chance() - half.chance() >= WORTH_A_PAIR_IN_CHANCE);
+        }
+    }
+
+    /** How changes are tried: upon a request whose own plan is known, with a planner. */
+    private final class Trial {
+        private final LessonPlanner orders;
+        private final LessonRequest request;
+        private final Promised now;
+
+        Trial(LessonPlanner orders, LessonRequest request, Promised now) {
+            this.orders = orders;
+            this.request = request;
+            this.now = now;
+        }
+
+        /** Nothing where there is no plan. */
+        Optional<Suggestion> of(List<Change> changes) {
+            LessonRequest changed = request;
+            for (Change change : changes) {
+                changed = change.apply(changed);
+            }
+            return orders.plan(changed) instanceof Planned planned
+                    ? Optional.of(compared(changes, changed, Promised.of(changed, planned.plan()))) : Optional.empty();
+        }
+
+        private Suggestion compared(List<Change> changes, LessonRequest changed, Promised then) {
+            Duration gained = margin(then.plan()).minus(margin(now.plan()));
+            double onTime = then.risk().onTime();
+            Duration preparation = then.plan().preparation().total().minus(now.plan().preparation().total());
+            return new Suggestion(changes, changed, then.plan(), gained, onTime, onTime - now.risk().onTime(), preparation, cost(changes));
         }
     }
 

@@ -5,6 +5,7 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
 import benchful.core.lesson.MinuteWords;
 import benchful.core.lesson.Pacing;
+import benchful.core.lesson.RoomTool;
 import java.time.Duration;
 import java.time.Period;
 import java.util.ArrayList;
@@ -72,16 +73,33 @@ public sealed interface Change {
         }
     }
 
-    /** Bring more of one tool. */
-    record MoreTools(String tool, int more) implements Change {
+    /** Bring more of a tool, or of several that are short together. */
+    record MoreTools(List<RoomTool> more) implements Change {
+        public MoreTools {
+            more = List.copyOf(more);
+        }
+
+        public MoreTools(String tool, int count) {
+            this(List.of(new RoomTool(tool, count)));
+        }
+
         @Override
         public LessonRequest apply(LessonRequest request) {
-            return request.toBuilder().tool(tool, more).build();
+            List<RoomTool> room = new ArrayList<>(request.room());
+            room.addAll(more);
+            return request.toBuilder().room(room).build();
         }
 
         @Override
         public String title() {
-            return "Bring " + (more == 1 ? "one" : more) + " more " + tool;
+            List<String> words = more.stream().map(tool -> (tool.count() == 1 ? "one" : tool.count()) + " more " + tool.name()).toList();
+            String last = words.get(words.size() - 1);
+            return "Bring " + (words.size() == 1 ? last : String.join(", ", words.subList(0, words.size() - 1)) + " and " + last);
+        }
+
+        @Override
+        public int extent() {
+            return more.stream().mapToInt(RoomTool::count).sum();
         }
 
         @Override

@@ -5,24 +5,28 @@ import benchful.core.lesson.Link;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
-import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.StudentTime;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** All single changes worth trying for a request. */
 final class Changes {
 
     private static final Duration A_LITTLE = Duration.ofMinutes(15);
     private static final Duration MORE = Duration.ofMinutes(30);
+
+    /** Of the steps that take the longest. */
+    private static final int MOST_PREPARED = 20;
 
     private static final Duration QUARTER = Duration.ofMinutes(15);
     /** More than this is another class. */
@@ -44,6 +48,7 @@ final class Changes {
     List<Change> all() {
         List<Change> changes = new ArrayList<>();
         request.steps().stream().filter(step -> step.kind().isOwnWork() && !request.isAhead(step))
+                .sorted(Comparator.comparing((Step step) -> step.length().multipliedBy(repeats(step))).reversed()).limit(MOST_PREPARED)
                 .forEach(step -> prepare(step.id()).ifPresent(changes::add));
         changes.addAll(tools());
         if (request.steps().stream().anyMatch(step -> step instanceof Step.Make make && !make.help().isNone())) {
@@ -60,6 +65,10 @@ final class Changes {
         changes.add(new Change.OneMoreMeeting(A_WEEK));
         split().ifPresent(changes::add);
         return changes;
+    }
+
+    private static int repeats(Step step) {
+        return ((Step.Make) step).time().work().stream().mapToInt(StudentTime.Work::repeats).max().orElseThrow();
     }
 
     /** A little, more, and what is lacking now; all on the same day. */
@@ -107,16 +116,27 @@ final class Changes {
         }
     }
 
-    /** One more of each tool that not all students, or not two loads, can use at once. */
+    /**
+     * For each step that takes turns at its tools, as many more of them all as save a turn, halve the turns, and let all work at once;
+     * so tools that are short together are brought together.
+     */
     private List<Change> tools() {
-        Map<String, Integer> wanted = new TreeMap<>();
+        Set<Change> changes = new LinkedHashSet<>();
         for (Step step : request.steps()) {
-            int users = step.kind().isOwnWork() ? request.headcount() : 2;
-            step.uses().forEach((ToolUse use) -> wanted.merge(use.tool(), use.units() * users, Math::max));
+            int users = step.kind().isOwnWork() ? request.members(request.groups()) * request.groups() : 2;
+            int atOnce = step.uses().stream().mapToInt(use -> request.inRoom(use.tool()) / use.units()).min().orElse(users);
+            if (!request.isAhead(step) && atOnce > 0 && atOnce < users) {
+                int turns = (users + atOnce - 1) / atOnce;
+                IntStream.of(turns - 1, (turns + 1) / 2, 1).distinct().filter(fewer -> fewer > 0)
+                        .forEach(fewer -> changes.add(enough(step, (users + fewer - 1) / fewer)));
+            }
         }
-        Map<String, Integer> room = request.room().stream()
-                .collect(Collectors.toMap(RoomTool::name, RoomTool::count, Integer::sum, TreeMap::new));
-        return wanted.keySet().stream().filter(tool -> room.getOrDefault(tool, 0) < wanted.get(tool))
-                .<Change>map(tool -> new Change.MoreTools(tool, 1)).toList();
+        return List.copyOf(changes);
+    }
+
+    /** What lets so many work at once. */
+    private Change enough(Step step, int users) {
+        return new Change.MoreTools(step.uses().stream().filter(use -> request.inRoom(use.tool()) < use.units() * users)
+                .map(use -> new RoomTool(use.tool(), use.units() * users - request.inRoom(use.tool()))).toList());
     }
 }

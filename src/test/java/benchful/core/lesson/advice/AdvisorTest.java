@@ -8,6 +8,7 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
+import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
@@ -200,5 +201,28 @@ class AdvisorTest {
     void givesTheSameAdviceForTheSameRequest() {
         assertThat(advice(tooLong()).suggestions()).extracting(Suggestion::sentence)
                 .isEqualTo(advice(tooLong()).suggestions().stream().map(Suggestion::sentence).toList());
+    }
+
+    /** Each student takes three tools at once, and of each there are two too few: only all three together help. */
+    @Test
+    void bringsToolsTogetherThatAreShortTogether() {
+        List<ToolUse> three = List.of(new ToolUse("mat", 1), new ToolUse("knife", 1), new ToolUse("ruler", 1));
+        LessonRequest request = LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusMinutes(190)).replications(800).tool("mat", 6).tool("knife", 6).tool("ruler", 6)
+                .step(new Step.Make("cut", "Cut the boards", StudentTime.ofMinutes(30, 40, 50), three, Help.NONE, 1, true))
+                .step(new Step.Make("fold", "Fold", StudentTime.ofMinutes(30, 45, 60), three, Help.NONE, 1, true)).link("cut", "fold").build();
+        Advice advice = advice(request);
+        assertThat(advice.chance()).isLessThan(0.3);
+        Suggestion tools = of(advice, new Change.MoreTools(List.of(new RoomTool("mat", 2), new RoomTool("knife", 2), new RoomTool("ruler", 2))));
+        assertThat(tools.title()).isEqualTo("Bring 2 more mat, 2 more knife and 2 more ruler");
+        assertThat(tools.gained()).isGreaterThan(Duration.ofMinutes(40));
+        assertThat(tools.chance()).isEqualTo(1);
+    }
+
+    /** Of turns at a tool: as many as save a turn, halve the turns, and let all work at once; three saws for ten are four turns. */
+    @Test
+    void raisesToolsAsFarAsTheyGain() {
+        LessonRequest request = tooLong().toBuilder().headcount(10).room(List.of(new RoomTool("saw", 3))).build();
+        assertThat(new Changes(request, TEN.plusMinutes(90)).all()).filteredOn(change -> change instanceof Change.MoreTools).containsExactly(
+                new Change.MoreTools("saw", 1), new Change.MoreTools("saw", 2), new Change.MoreTools("saw", 7));
     }
 }

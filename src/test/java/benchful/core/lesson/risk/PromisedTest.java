@@ -76,7 +76,7 @@ class PromisedTest {
         int groups = random.nextInt(4) == 0 ? 1 + random.nextInt(Math.min(3, students)) : 1;
         LessonRequest.Builder lesson = LessonRequest.builder().headcount(students).helpers(random.nextInt(2)).groups(groups)
                 .pacing(random.nextInt(3) == 0 ? Pacing.OWN_PACE : Pacing.TOGETHER).promise(List.of(0.5, 0.75, 0.9).get(random.nextInt(3)))
-                .meeting(TEN, TEN.plusHours(4)).tool("saw", students / 2 + 1).seed(seed);
+                .meeting(TEN, TEN.plusHours(4)).tool("saw", students / 2 + 1).seed(seed).replications(10_000);
         if (random.nextBoolean()) {
             lesson.pause("Tea", TEN.plusMinutes(60), TEN.plusMinutes(75));
         }
