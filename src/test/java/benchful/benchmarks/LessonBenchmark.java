@@ -52,17 +52,22 @@ public class LessonBenchmark {
     /** Invented: four rounds of a demonstration, three make steps and a wait that the next make step follows. */
     @Setup
     public void writeTheLesson() {
+        request = lesson(12, 25).toBuilder().replications(CLASSES).build();
+        plan = ((Planned) new SolverPlanner().plan(request)).plan();
+    }
+
+    /** Half as many saws as students, and pliers for two in three. */
+    static LessonRequest lesson(int students, int steps) {
         LocalDateTime ten = LocalDateTime.of(2025, 3, 8, 10, 0);
-        LessonRequest.Builder lesson = LessonRequest.builder().headcount(12).replications(CLASSES).tool("saw", 6).tool("pliers", 8)
+        LessonRequest.Builder lesson = LessonRequest.builder().headcount(students).tool("saw", students / 2).tool("pliers", students * 2 / 3)
                 .meeting(ten, ten.plusHours(5)).pause("lunch", ten.plusMinutes(120), ten.plusMinutes(150));
-        for (int i = 0; i < 25; i++) {
+        for (int i = 0; i < steps; i++) {
             lesson.step(step(i));
             if (i > 0) {
                 lesson.link("s" + (i - (i % 6 == 5 ? 3 : 1)), "s" + i);
             }
         }
-        request = lesson.build();
-        plan = ((Planned) new SolverPlanner().plan(request)).plan();
+        return lesson.build();
     }
 
     private static Step step(int i) {

@@ -92,9 +92,10 @@ public sealed interface Change {
 
         @Override
         public String title() {
-            List<String> words = more.stream().map(tool -> (tool.count() == 1 ? "one" : tool.count()) + " more " + tool.name()).toList();
+            List<String> words = more.stream().map(tool -> tool.count() + " × " + tool.name()).toList();
             String last = words.get(words.size() - 1);
-            return "Bring " + (words.size() == 1 ? last : String.join(", ", words.subList(0, words.size() - 1)) + " and " + last);
+            return extent() == 1 ? "Bring one more " + more.get(0).name()
+                    : "Bring " + (words.size() == 1 ? last : String.join(", ", words.subList(0, words.size() - 1)) + " and " + last) + " more";
         }
 
         @Override

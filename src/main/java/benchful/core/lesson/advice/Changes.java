@@ -117,18 +117,18 @@ final class Changes {
     }
 
     /**
-     * For each step that takes turns at its tools, as many more of them all as save a turn, halve the turns, and let all work at once;
-     * so tools that are short together are brought together.
+     * For each step that takes turns at its tools, as many more of them all as let one more work at once, save a turn, halve the turns,
+     * and let all work at once; so tools that are short together are brought together.
      */
     private List<Change> tools() {
         Set<Change> changes = new LinkedHashSet<>();
         for (Step step : request.steps()) {
-            int users = step.kind().isOwnWork() ? request.members(request.groups()) * request.groups() : 2;
+            int users = step.kind().isOwnWork() ? request.headcount() : 2;
             int atOnce = step.uses().stream().mapToInt(use -> request.inRoom(use.tool()) / use.units()).min().orElse(users);
             if (!request.isAhead(step) && atOnce > 0 && atOnce < users) {
                 int turns = (users + atOnce - 1) / atOnce;
-                IntStream.of(turns - 1, (turns + 1) / 2, 1).distinct().filter(fewer -> fewer > 0)
-                        .forEach(fewer -> changes.add(enough(step, (users + fewer - 1) / fewer)));
+                changes.add(enough(step, atOnce + 1));
+                IntStream.of(turns - 1, (turns + 1) / 2, 1).forEach(fewer -> changes.add(enough(step, (users + fewer - 1) / fewer)));
             }
         }
         return List.copyOf(changes);

@@ -171,7 +171,9 @@ final class BenchRun {
         state[s] = lesson.stepState(s, part);
         left[s] = lesson.work(s, part, state[s]);
         lesson.start[part.index()] = Math.min(lesson.start[part.index()], time);
-        lesson.begun[part.index()][s] = script.clock().toClockOnward(time);
+        if (!script.limits().isEmpty()) {
+            lesson.begun[part.index()][s] = script.clock().toClockOnward(time);
+        }
         goOn(s, time, part);
     }
 

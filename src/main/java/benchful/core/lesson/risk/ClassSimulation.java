@@ -13,7 +13,7 @@ import benchful.core.lesson.LessonRequest;
  */
 public final class ClassSimulation {
 
-    private static final long MOST_STUDENT_STEPS = 30_000_000;
+    private static final long MOST_STUDENT_STEPS = 10_000_000;
     private static final int EACH_SO_OFTEN = 64;
 
     private ClassSimulation() {
@@ -24,7 +24,7 @@ public final class ClassSimulation {
     }
 
     /**
-     * Plays as many classes as the request asks for, fewer if students x steps x classes would pass 30 million.
+     * Plays as many classes as the request asks for, fewer if students x steps x classes would pass 10 million.
      *
      * @param stillWanted run now and then; it throws where the work is to be given up
      */

@@ -4,6 +4,7 @@ import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.ToolUse;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -13,6 +14,8 @@ import java.util.stream.Collectors;
  * turns at shared tools add, plus what waiting for help adds. The work is done in {@link MakeTime}.
  */
 public final class ClassTime {
+
+    private static final Memo<Question, StepTime> KNOWN = new Memo<>(5000, Question::planned);
 
     private final int people;
     private final int groups;
@@ -43,12 +46,27 @@ public final class ClassTime {
      * one of them.
      */
     public StepTime of(Step.Make make, int from, int to) {
-        int most = atOnce(make, to - from);
-        if (most == 0) {
+        if (atOnce(make, to - from) == 0) {
             throw new IllegalArgumentException("The room lacks a tool for \"" + make.title() + "\"");
         }
-        double[] scales = Arrays.copyOfRange(make.time().scales(to), from, to);
-        return new MakeTime(make, scales, most, groups, people).planned(room);
+        List<Integer> tools = make.uses().stream().map(use -> room.get(use.tool())).toList();
+        return KNOWN.of(new Question(make, from, to, tools, groups, people));
+    }
+
+    /** All that the time of a step depends on. */
+    private record Question(Step.Make make, int from, int to, List<Integer> tools, int groups, int people) {
+
+        StepTime planned() {
+            Map<String, Integer> room = new HashMap<>();
+            int most = to - from;
+            for (int i = 0; i < tools.size(); i++) {
+                ToolUse use = make.uses().get(i);
+                room.put(use.tool(), tools.get(i));
+                most = Math.min(most, tools.get(i) / use.units());
+            }
+            double[] scales = Arrays.copyOfRange(make.time().scales(to), from, to);
+            return new MakeTime(make, scales, most, groups, people).planned(room);
+        }
     }
 
     /** The same for the first so many students. */

@@ -16,6 +16,10 @@ import org.apache.commons.statistics.distribution.BetaDistribution;
 public final class Pace {
 
     private static final int CELLS = 1024;
+    private static final Memo<Times, Pace> KNOWN = new Memo<>(500, times -> new Pace(times.quick(), times.usual(), times.slow()));
+
+    private record Times(long quick, long usual, long slow) {
+    }
 
     private final double quick;
     private final double range;
@@ -36,7 +40,7 @@ public final class Pace {
         if (!time.isInOrder()) {
             throw new IllegalArgumentException("Quick, usual and slow must not fall: " + time);
         }
-        return new Pace(time.quick().toSeconds(), time.usual().toSeconds(), time.slow().toSeconds());
+        return KNOWN.of(new Times(time.quick().toSeconds(), time.usual().toSeconds(), time.slow().toSeconds()));
     }
 
     private void tabulate() {

@@ -207,13 +207,13 @@ class AdvisorTest {
     @Test
     void bringsToolsTogetherThatAreShortTogether() {
         List<ToolUse> three = List.of(new ToolUse("mat", 1), new ToolUse("knife", 1), new ToolUse("ruler", 1));
-        LessonRequest request = LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusMinutes(190)).replications(800).tool("mat", 6).tool("knife", 6).tool("ruler", 6)
+        LessonRequest request = LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusMinutes(162)).replications(800).tool("mat", 6).tool("knife", 6).tool("ruler", 6)
                 .step(new Step.Make("cut", "Cut the boards", StudentTime.ofMinutes(30, 40, 50), three, Help.NONE, 1, true))
                 .step(new Step.Make("fold", "Fold", StudentTime.ofMinutes(30, 45, 60), three, Help.NONE, 1, true)).link("cut", "fold").build();
         Advice advice = advice(request);
         assertThat(advice.chance()).isLessThan(0.3);
         Suggestion tools = of(advice, new Change.MoreTools(List.of(new RoomTool("mat", 2), new RoomTool("knife", 2), new RoomTool("ruler", 2))));
-        assertThat(tools.title()).isEqualTo("Bring 2 more mat, 2 more knife and 2 more ruler");
+        assertThat(tools.title()).isEqualTo("Bring 2 × mat, 2 × knife and 2 × ruler more");
         assertThat(tools.gained()).isGreaterThan(Duration.ofMinutes(40));
         assertThat(tools.chance()).isEqualTo(1);
     }

@@ -82,22 +82,42 @@ public final class Hours {
 
     /** The first start from which the activity ends at or after {@code end}, not looking past {@code horizon}. */
     public long earliestStartEndingFrom(Activity activity, long end, long horizon) {
-        long low = 0;
-        long high = horizon;
-        while (low < high) {
-            long middle = (low + high) >>> 1;
-            if (end(activity, earliestStart(activity, middle)) >= end) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
+        return Math.min(horizon, latestStartEndingBy(activity, end - 1, horizon) + 1);
     }
 
-    /** No start after this one lets the activity end by {@code end}; -1 if none does at all. */
+    /** No start after this one, which is before {@code horizon}, lets the activity end by {@code end}; -1 if none does at all. */
     public long latestStartEndingBy(Activity activity, long end, long horizon) {
-        return earliestStartEndingFrom(activity, end + 1, horizon) - 1;
+        long start = activity.hands() && activity.pausable() && activity.work() > 0 ? startOfInterrupted(activity.work(), end)
+                : startOfWhole(activity, end);
+        return Math.max(-1, Math.min(start, horizon - 1));
+    }
+
+    /** Backwards from the end, over the closed times, until all is worked. */
+    private long startOfInterrupted(long work, long end) {
+        long until = end;
+        long left = work;
+        for (int i = closed.size() - 1; i >= 0; i--) {
+            ClosedTime part = closed.get(i);
+            if (part.to() <= until) {
+                if (until - part.to() >= left) {
+                    return until - left;
+                }
+                left -= until - part.to();
+            }
+            until = Math.min(until, part.from());
+        }
+        return until - left;
+    }
+
+    /** Backwards from the end, before each closed time that is in the way. */
+    private long startOfWhole(Activity activity, long end) {
+        long start = end - activity.work();
+        for (int i = closed.size() - 1; i >= 0; i--) {
+            if (clashes(activity, start, closed.get(i))) {
+                start = closed.get(i).from() - (activity.hands() ? activity.work() : 0);
+            }
+        }
+        return start;
     }
 
     /** The stretches in which an activity is really worked on. */
