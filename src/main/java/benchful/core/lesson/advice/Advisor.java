@@ -22,6 +22,9 @@ import org.joda.money.Money;
 public final class Advisor {
 
     private static final int SHORT = 200;
+    private static final int FEWEST_SHORT = 50;
+    /** Students x steps x classes in a short trial. */
+    private static final double SHORT_WORK = 150_000;
     private static final int BEST = 6;
     private static final int PAIRS = 5;
     /** Students x steps x classes in all whole trials, about a second and a half of work. */
@@ -52,8 +55,8 @@ public final class Advisor {
     }
 
     /** How many changes are tried wholly: fewer of a large class. */
-    private static int worked(LessonRequest request, LessonPlan plan) {
-        double each = (double) request.replications() * request.headcount() * plan.blocks().size();
+    private static int worked(LessonRequest request, LessonPlan plan, int classes) {
+        double each = (double) classes * request.headcount() * plan.blocks().size();
         return (int) Math.max(FEWEST_WHOLE, Math.min(MOST_WHOLE, WHOLE_WORK / each));
     }
 
@@ -70,7 +73,8 @@ public final class Advisor {
             this.request = request;
             this.now = now;
             this.progress = progress;
-            LessonRequest brief = request.toBuilder().replications(Math.min(SHORT, request.replications())).build();
+            int classes = (int) Math.max(FEWEST_SHORT, Math.min(SHORT, SHORT_WORK / ((double) request.headcount() * now.plan().blocks().size())));
+            LessonRequest brief = request.toBuilder().replications(Math.min(classes, request.replications())).build();
             LessonPlanner listed = new ListPlanner();
             LessonPlanner orders = listed.plan(brief) instanceof Planned ? listed : planner;
             Planned order = (Planned) orders.plan(brief);
@@ -79,7 +83,7 @@ public final class Advisor {
 
         Advice advice(List<Change> others) {
             List<List<Change>> singles = Stream.concat(new Changes(request, now.plan().finish()).all().stream(), others.stream()).map(List::of).toList();
-            int most = worked(request, now.plan());
+            int most = worked(request, now.plan(), now.risk().classes());
             all = singles.size() + BEST * (BEST - 1) / 2 + most;
             List<Suggestion> alone = new ArrayList<>(allTried(quick, singles));
             fewEnough(alone).ifPresent(alone::add);
