@@ -28,13 +28,16 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * Puts a class file to the lesson engine. Sheets give students' times for an improver; beginners take 1.5 times as long
- * and the experienced 0.75 times (common practice, no source; reviews of real classes put it right).
+ * Puts a class file to the lesson engine. Projects give students' times and calls for an improver; beginners take 1.5 times as long
+ * and ask 1.5 times as often, the experienced take 0.75 times as long and ask half as often (common practice, no source; reviews of
+ * real classes put it right).
  */
 final class LessonRequestWriter {
     private static final Map<SkillLevel, Double> PACE =
             Map.of(SkillLevel.BEGINNER, 1.5, SkillLevel.IMPROVER, 1.0, SkillLevel.EXPERIENCED, 0.75);
 
+    private static final Map<SkillLevel, Double> CALLS =
+            Map.of(SkillLevel.BEGINNER, 1.5, SkillLevel.IMPROVER, 1.0, SkillLevel.EXPERIENCED, 0.5);
     private static final BigDecimal MOST_REPEATS = BigDecimal.valueOf(10_000);
 
     private final ProjectSpec project;
@@ -124,8 +127,8 @@ final class LessonRequestWriter {
         return own == null ? 1 : own.doubleValue();
     }
 
-    private static Help help(benchful.projects.Step s) {
-        return s.help() == null ? Help.NONE : new Help(s.help().calls().doubleValue(), s.help().lasts().toSeconds() / 60.0);
+    private Help help(benchful.projects.Step s) {
+        return s.help() == null ? Help.NONE : new Help(s.help().calls().doubleValue() * CALLS.get(setup.level()), s.help().lasts().toSeconds() / 60.0);
     }
 
     private static List<ToolUse> uses(benchful.projects.Step s) {

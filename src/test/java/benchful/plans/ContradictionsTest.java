@@ -120,7 +120,7 @@ class ContradictionsTest {
         List<Conflict> conflicts = conflicts("lasts: 15 min,", "lasts: 15 min, after: [{step: glue, most: 0 min}],",
                 "venue:", "    - {id: again, title: Press the lid, kind: wait, lasts: 15 min, tools: [{tool: press, each: 1}], after: [{step: glue, most: 0 min}]}\nvenue:");
         assertThat(conflicts).extracting(Conflict::kind).containsExactly(Conflict.Kind.NO_ORDER);
-        assertThat(conflicts.get(0).sentence()).isEqualTo("No order keeps the gaps between \"Spread the glue\", \"Press the box\", "
-                + "\"Press the lid\" with the hours and tools there are. Lengthen one of the greatest gaps, bring more of the tools, or move a break.");
+        assertThat(conflicts.get(0).sentence()).isEqualTo("No order keeps the greatest gaps between \"Spread the glue\", \"Press the box\", "
+                + "\"Press the lid\" with the hours and tools there are. With more of this it can be done: press. Or lengthen one of the greatest gaps.");
     }
 }

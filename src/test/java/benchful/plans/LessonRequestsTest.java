@@ -73,7 +73,7 @@ class LessonRequestsTest {
 
         assertThat(request.steps()).containsExactly(
                 new Step.Make("lay", "Lay out", new StudentTime(Duration.ofMinutes(2), Duration.ofMinutes(4), Duration.ofMinutes(8), 1, 1.5),
-                        List.of(new ToolUse("board", 1)), new Help(2.5, 1.5), 1, true),
+                        List.of(new ToolUse("board", 1)), new Help(3.75, 1.5), 1, true),
                 new Step.Wait("cure", "Cure", Duration.ofMinutes(30), Optional.of(Duration.ofMinutes(45)), List.of(new ToolUse("rack", 2)), true),
                 new Step.Show("end", "The end", Duration.ofMinutes(5)));
         assertThat(request.links()).containsExactly(

@@ -59,7 +59,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
         }
         String symbol = m.group(2) == null ? Unit.PIECE.symbol() : m.group(2);
         Unit unit = Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException(
-                "“%s” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, floz, cm2 or pcs."
+                "“%s” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, tsp, tbsp, floz, cup, pt, qt, gal, cm2, in2, in3 or pcs."
                         .formatted(Sentence.quoted(symbol))));
         return new Quantity(new BigDecimal(m.group(1).replace(',', '.')), unit);
     }

@@ -73,6 +73,14 @@ class QuantityTest {
         }
     }
 
+    /** NIST Handbook 44, Appendix C, tables of liquid measure, area, volume and mass (relations from memory). */
+    @ParameterizedTest
+    @CsvSource({"1 gal, 231 in3", "1 gal, 4 qt", "1 gal, 8 pt", "1 gal, 16 cup", "1 gal, 128 floz", "1 gal, 256 tbsp", "1 gal, 768 tsp", "1 ft2, 144 in2",
+        "1 yd2, 9 ft2", "1 lb, 7000 gr", "1 ozt, 480 gr", "1 dwt, 24 gr", "1 in3, 16.387064 ml", "1 cm3, 1 ml"})
+    void knowsTheCustomaryUnitsByTheirRelations(String one, String other) {
+        assertThat(Quantity.parse(one).compareTo(Quantity.parse(other))).isZero();
+    }
+
     @Test
     void roundsToWhatCanBeMeasuredAndComesBackTheSameFromTheHeldUnit() {
         assertThat(Quantity.parse("2 m").in(Unit.FOOT).measurable()).hasToString("6.56168 ft");

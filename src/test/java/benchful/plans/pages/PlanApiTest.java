@@ -79,7 +79,7 @@ class PlanApiTest {
     @CsvSource(delimiter = '|', textBlock = """
             /venue/tools               | {}                                                    | not in the room
             /project/steps/3/after     | [{"step": "welcome", "least": "5 min", "most": "-90 min"}] | greatest gap
-            /project/steps/1/after     | [{"step": "knot", "least": "-60 d", "most": "-59 d"}]   | No order keeps the gaps between
+            /project/steps/1/after     | [{"step": "knot", "least": "-60 d", "most": "-59 d"}]   | No order keeps the greatest gaps between
             """)
     void namesTheStepsThatContradictEachOther(String pointer, String value, String words) throws Exception {
         ObjectNode file = strand();

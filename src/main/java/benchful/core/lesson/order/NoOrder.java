@@ -14,15 +14,20 @@ public final class NoOrder {
     private NoOrder() {
     }
 
-    /** @param gaps gaps that cannot be kept together */
-    public static Contradiction proven(List<Gap> gaps, Model model) {
+    private static final int NAMED = 5;
+
+    /**
+     * @param gaps  gaps that cannot be kept together
+     * @param tools tools of which more would allow an order
+     */
+    public static Contradiction proven(List<Gap> gaps, List<String> tools, Model model) {
         List<Step> steps = steps(gaps, model);
-        return of(steps, "No order keeps the gaps between " + titles(steps) + " with the hours and tools there are.", true);
+        return of(steps, "No order keeps the greatest gaps" + between(steps) + " with the hours and tools there are.", mend(tools), true);
     }
 
     public static Contradiction notFound(Model model) {
         List<Step> steps = steps(model.gaps().stream().filter(Gap::hasGreatest).toList(), model);
-        return of(steps, "No order was found that keeps the greatest gaps between " + titles(steps) + "; one may exist.", false);
+        return of(steps, "No order was found that keeps the greatest gaps" + between(steps) + "; one may exist.", mend(List.of()), false);
     }
 
     private static List<Step> steps(List<Gap> gaps, Model model) {
@@ -30,12 +35,18 @@ public final class NoOrder {
                 .map(index -> model.activity(index).step()).distinct().toList();
     }
 
-    private static String titles(List<Step> steps) {
-        return String.join(", ", steps.stream().map(step -> "\"" + step.title() + "\"").toList());
+    /** The first few by name; where none is at fault more than the others, nobody. */
+    private static String between(List<Step> steps) {
+        String first = String.join(", ", steps.stream().limit(NAMED).map(step -> "\"" + step.title() + "\"").toList());
+        return steps.isEmpty() ? "" : " between " + first + (steps.size() > NAMED ? " and " + (steps.size() - NAMED) + " more steps" : "");
     }
 
-    private static Contradiction of(List<Step> steps, String what, boolean proven) {
-        return new Contradiction(List.of(new Conflict(Conflict.Kind.NO_ORDER, steps.stream().map(Step::id).toList(), what,
-                "Lengthen one of the greatest gaps, bring more of the tools, or move a break.")), proven);
+    private static String mend(List<String> tools) {
+        return tools.isEmpty() ? "Lengthen one of the greatest gaps, bring more of the tools, or move a break."
+                : "With more of this it can be done: " + String.join(", or ", tools) + ". Or lengthen one of the greatest gaps.";
+    }
+
+    private static Contradiction of(List<Step> steps, String what, String mend, boolean proven) {
+        return new Contradiction(List.of(new Conflict(Conflict.Kind.NO_ORDER, steps.stream().map(Step::id).toList(), what, mend)), proven);
     }
 }

@@ -15,6 +15,13 @@ import java.util.List;
 public record Model(LessonRequest request, Hours hours, List<Activity> activities, List<Gap> gaps, int[] capacity,
         List<String> names, Preparation preparation, long horizon) {
 
+    /** The same with another count of one resource. */
+    public Model with(int resource, int units) {
+        int[] other = capacity.clone();
+        other[resource] = units;
+        return new Model(request, hours, activities, gaps, other, names, preparation, horizon);
+    }
+
     public int size() {
         return activities.size();
     }

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 final class Blame {
 
     private static final double SECONDS_EACH = 0.3;
+    private static final int MOST_TOOLS = 5;
 
     private final Model model;
 
@@ -31,6 +32,26 @@ final class Blame {
             kept = smaller.isEmpty() ? kept : smaller;
         }
         return kept.stream().map(model.gaps()::get).toList();
+    }
+
+    /** Tools of which more, and of no other, would allow an order; those that not all their users could have at once are tried. */
+    List<String> tools() {
+        return IntStream.range(0, model.firstSeat()).filter(this::isShort).limit(MOST_TOOLS).filter(tool -> isEnough(model.with(tool, wanted(tool))))
+                .mapToObj(model.names()::get).toList();
+    }
+
+    private boolean isShort(int tool) {
+        return wanted(tool) > model.capacity()[tool];
+    }
+
+    private int wanted(int tool) {
+        return model.activities().stream().mapToInt(activity -> activity.uses()[tool]).sum();
+    }
+
+    private static boolean isEnough(Model more) {
+        SolverModel trial = new SolverModel(more, more.horizon(), false);
+        CpSolverStatus status = Search.solve(Search.solver(SECONDS_EACH), trial);
+        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
     }
 
     /** Which of these gaps contradict each other; empty if they do not, or not provably. */

@@ -41,7 +41,12 @@ public final class SolverPlanner implements LessonPlanner {
         double seconds = model.request().timeLimit().toMillis() / 1000.0;
         Search.Found found = new Search(model, seconds).run(listed, bound);
         return found.starts().map(starts -> planned(model, starts, found.bound())).orElseGet(() -> found.impossible()
-                ? NoOrder.proven(new Blame(model).gaps(), model) : NoOrder.notFound(model));
+                ? blamed(model) : NoOrder.notFound(model));
+    }
+
+    private static LessonOutcome blamed(Model model) {
+        Blame blame = new Blame(model);
+        return NoOrder.proven(blame.gaps(), blame.tools(), model);
     }
 
     private static LessonOutcome planned(Model model, long[] starts, long bound) {
