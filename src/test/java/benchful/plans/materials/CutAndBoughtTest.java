@@ -41,7 +41,7 @@ class CutAndBoughtTest {
     /** Wire of 1 m would be cheapest by itself, at 4.00, but for the delivery that nothing else needs. */
     @Test
     void cutsFromTheLengthWhoseDeliveryIsNeededAnyway() {
-        MaterialsPlan plan = plan(List.of(line("Wire", "300 mm", 10), new MaterialLine("Bead", "1", null, false, null, null, null, null)),
+        MaterialsPlan plan = plan(List.of(line("Wire", "300 mm", 10), MaterialLine.of("Bead", "1")),
                 List.of(material("Wire", Unit.MM, sold("S0", "1 m", "1.00"), sold("S1", "3 m", "5.00")), material("Bead", Unit.PIECE, sold("S1", "1", "3.00"))),
                 List.of(supplier("S0", null, "6.00", null), supplier("S1", null, "4.00", null)));
 
@@ -57,8 +57,8 @@ class CutAndBoughtTest {
     /** A sheet of 100 x 100 mm gives four, at 2.00 and a delivery; one of 200 x 100 mm gives all eight, at 5.00. */
     @Test
     void cutsFromTheSheetWhoseDeliveryIsNeededAnyway() {
-        MaterialLine panel = new MaterialLine("Copper", "50 mm", "50 mm", "8", false, false, null, null, null, null, null);
-        MaterialsPlan plan = plan(List.of(panel, new MaterialLine("Bead", "1", null, false, null, null, null, null)),
+        MaterialLine panel = MaterialLine.of("Copper", "50 mm").withWidth("50 mm").withPieces("8");
+        MaterialsPlan plan = plan(List.of(panel, MaterialLine.of("Bead", "1")),
                 List.of(material("Copper", Unit.CM2, sheet("S0", 100, "2.00"), sheet("S1", 200, "5.00")), material("Bead", Unit.PIECE, sold("S1", "1", "3.00"))),
                 List.of(supplier("S0", null, "6.00", null), supplier("S1", null, "4.00", null)));
 
@@ -84,8 +84,8 @@ class CutAndBoughtTest {
     /** Rectangles and a mere area of one material: a leftover of the sheets might do for the area, so nothing is claimed. */
     @Test
     void claimsNothingWhereSheetsMightServeAnAreaToo() {
-        MaterialLine panel = new MaterialLine("Copper", "50 mm", "50 mm", "5", false, false, null, null, null, null, null);
-        MaterialsPlan plan = plan(List.of(panel, new MaterialLine("Copper", "20 cm2", null, false, null, null, null, null)),
+        MaterialLine panel = MaterialLine.of("Copper", "50 mm").withWidth("50 mm").withPieces("5");
+        MaterialsPlan plan = plan(List.of(panel, MaterialLine.of("Copper", "20 cm2")),
                 List.of(material("Copper", Unit.CM2, sheet("S0", 100, "2.00"))), List.of(supplier("S0", null, null, null)));
 
         assertThat(plan.total()).isEqualTo(Money.parse("GBP 6.00"));
@@ -115,7 +115,7 @@ class CutAndBoughtTest {
             lines.add(line("Wire", piece + " cm", 1));
         }
         int beads = 2 + random.nextInt(6);
-        lines.add(new MaterialLine("Bead", Integer.toString(beads), null, false, null, null, null, null));
+        lines.add(MaterialLine.of("Bead", Integer.toString(beads)));
         Offer[] wire = random.ints(2 + random.nextInt(2), 60, 200).mapToObj(cm -> wire(random, suppliers.size(), cm)).toArray(Offer[]::new);
         Offer[] bead = IntStream.range(0, 2).mapToObj(b -> sold("S" + random.nextInt(suppliers.size()), Integer.toString(1 + random.nextInt(4)), pence(50 + random.nextInt(200)).toString()))
                 .toArray(Offer[]::new);
@@ -126,7 +126,7 @@ class CutAndBoughtTest {
         int lengths = 1 + random.nextInt(2);
         int price = lengths * (cm + random.nextInt(100));
         List<Offer.PriceBreak> breaks = random.nextBoolean() ? null : List.of(new Offer.PriceBreak(2 + random.nextInt(2), pence(price * 4 / 5)));
-        return new Offer("S" + random.nextInt(suppliers), Quantity.of((long) cm * lengths, Unit.CM), pence(price), lengths, breaks);
+        return Offer.of("S" + random.nextInt(suppliers), Quantity.of((long) cm * lengths, Unit.CM), pence(price)).withLengths(lengths).withBreaks(breaks);
     }
 
     /** Against every choice of up to five packs of each offer, of which every way of cutting is tried. */
@@ -285,15 +285,15 @@ class CutAndBoughtTest {
     }
 
     private static MaterialLine line(String material, String piece, int pieces) {
-        return new MaterialLine(material, piece, Integer.toString(pieces), false, null, null, null, null);
+        return MaterialLine.of(material, piece).withPieces(Integer.toString(pieces));
     }
 
     private static MaterialSpec material(String name, Unit unit, Offer... offers) {
-        return new MaterialSpec(name, unit, null, null, null, null, null, null, null, List.of(offers), null);
+        return MaterialSpec.of(name, unit).withOffers(List.of(offers));
     }
 
     private static Offer sold(String supplier, String holds, String price) {
-        return new Offer(supplier, Quantity.parse(holds), new BigDecimal(price), null, null);
+        return Offer.of(supplier, Quantity.parse(holds), new BigDecimal(price));
     }
 
     private static Offer sheet(String supplier, int length, String price) {
