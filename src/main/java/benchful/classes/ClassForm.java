@@ -28,6 +28,10 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
         return isNew() ? "/classes" : "/classes/" + target.id() + "/setup";
     }
 
+    public List<String> promises() {
+        return Promise.names();
+    }
+
     public List<String> levels() {
         return SkillLevel.names();
     }

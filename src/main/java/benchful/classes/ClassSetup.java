@@ -41,6 +41,7 @@ import java.util.Map;
  * @param groups 1 for the whole class together, more for groups that take the make steps in turn where tools are scarce
  * @param ownPace whether students go on alone from one make step to the next, and gather for what is shown
  * @param share the share of students that must be done before the class moves on, in (0, 1]; null for all
+ * @param promise how many of such classes are to keep the times of the plan; nine in ten unless said otherwise
  * @param breaks fixed breaks, in every meeting that holds them
  * @param preparedAhead ids of steps the tutor does before the class instead
  * @param tools what the tutor brings, added to the venue's
@@ -66,6 +67,7 @@ public record ClassSetup(
         @Range(from = 1, to = 20) @Mend("Enter how many groups take turns, from 1 (all together) to 20.") int groups,
         boolean ownPace,
         @Range(above = 0, to = 1) @Mend("Enter the share of students to wait for, above 0 and up to 1.") BigDecimal share,
+        Promise promise,
         @Length(most = 20) List<Break> breaks,
         @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> preparedAhead,
         @Length(most = 200) Map<@Filled(80) @Mend("Name a tool in at most 80 letters.") String, @Count Integer> tools,
@@ -79,6 +81,7 @@ public record ClassSetup(
     public ClassSetup {
         meetings = meetings == null ? List.of() : List.copyOf(meetings);
         groups = Math.max(1, groups);
+        promise = promise == null ? Promise.NINE_IN_TEN : promise;
         sizes = copy(sizes);
         students = students == null ? List.of() : List.copyOf(students);
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
@@ -121,6 +124,7 @@ public record ClassSetup(
      * A student known by name.
      *
      * @param size name of a size of the project; null for the first
+     * @param level where the student is more or less practised than the class; null for the class's
      * @param choices by the project's material, what was chosen: one of the materials offered, or a word where none are
      * @param instead materials that stand in for others, for this student
      * @param emergency whom to call; null where not known
@@ -130,6 +134,7 @@ public record ClassSetup(
             @Required @Filled(120) @Mend("Enter the student's name.") String name,
             @Length(most = 20) @Mend("Write the seat in at most 20 characters.") String seat,
             @Length(most = 40) @Mend("Choose a size of the project.") String size,
+            @JsonInclude(JsonInclude.Include.NON_NULL) SkillLevel level,
             @Length(most = 100) Map<@MaterialName String, @Chosen String> choices,
             Boolean leftHanded,
             Boolean largePrint,

@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Puts a class file to the lesson engine. Projects give students' times and calls for an improver; beginners take 1.5 times as long
@@ -70,7 +71,8 @@ final class LessonRequestWriter {
                 .helpers(setup.helpers())
                 .groups(setup.groups())
                 .pacing(setup.ownPace() ? Pacing.OWN_PACE : Pacing.TOGETHER)
-                .preparedAhead(Set.copyOf(setup.preparedAhead()));
+                .preparedAhead(Set.copyOf(setup.preparedAhead()))
+                .promise(setup.promise().share());
         for (int i = 0; i < project.steps().size(); i++) {
             request.step(step(project.steps().get(i)));
             links(i).forEach(request::link);
@@ -101,19 +103,28 @@ final class LessonRequestWriter {
 
     private Step step(benchful.projects.Step s) {
         return switch (s.kind()) {
-            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), Duration.ZERO, uses(s));
-            case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), Duration.ZERO, uses(s));
+            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), perStudent(s), uses(s));
+            case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), perStudent(s), uses(s));
             case AHEAD -> new Step.Ahead(s.id(), s.title(), s.lasts());
-            case WAIT -> new Step.Wait(s.id(), s.title(), s.lasts(), Optional.ofNullable(s.atMost()), uses(s), 0, s.atHome());
+            case WAIT -> new Step.Wait(s.id(), s.title(), s.lasts(), Optional.ofNullable(s.atMost()), uses(s), s.places() == null ? 0 : s.places(), s.atHome());
             case MAKE -> new Step.Make(s.id(), s.title(), time(s), uses(s), help(s), share(s), true);
         };
     }
 
+    private static Duration perStudent(benchful.projects.Step s) {
+        return s.perStudent() == null ? Duration.ZERO : s.perStudent();
+    }
+
     private StudentTime time(benchful.projects.Step s) {
-        double pace = PACE.get(setup.level());
-        List<StudentTime.Work> work = pieces.isEmpty() ? List.of(new StudentTime.Work(1, pace))
-                : pieces.stream().map(piece -> new StudentTime.Work(repeats(piece, s), pace)).toList();
+        List<StudentTime.Work> work = pieces.isEmpty() ? List.of(new StudentTime.Work(1, PACE.get(setup.level())))
+                : IntStream.range(0, pieces.size()).mapToObj(seat -> new StudentTime.Work(repeats(pieces.get(seat), s), PACE.get(level(seat)))).toList();
         return new StudentTime(s.student().quick(), s.student().usual(), s.student().slow(), work);
+    }
+
+    /** Of a student known by name the own one, if it is said. */
+    private SkillLevel level(int seat) {
+        SkillLevel own = seat < setup.students().size() ? setup.students().get(seat).level() : null;
+        return own == null ? setup.level() : own;
     }
 
     /** How often a step is done in a piece; part of a time counts as once more. */

@@ -26,6 +26,8 @@ import java.util.List;
  *
  * @param id short name by which others follow it: {@code knot}
  * @param lasts how long it takes, or waits at the least; null for a make step, which has {@code student} times
+ * @param perStudent for what all watch or do together: what each student adds to {@code lasts}; null for nothing
+ * @param places for a wait: how many pieces go into one load of its equipment, one load after the other; null where all go in at once
  * @param atMost for a wait: the longest it may last (glue that must be used while tacky); null where it may go on
  * @param student for a make step: one student's times, of one repeat where {@code repeats} is given
  * @param repeats formula: how often it is done per piece ({@code strand_knots}); null for once
@@ -45,7 +47,9 @@ public record Step(
         @Required @Filled(120) @Mend("Give the step a title.") String title,
         @Required StepKind kind,
         Duration lasts,
+        @JsonInclude(JsonInclude.Include.NON_NULL) Duration perStudent,
         Duration atMost,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Range(from = 1, to = 1000) @Mend("Give how many pieces go into one load, from 1.") Integer places,
         StudentTime student,
         @FormulaText String repeats,
         @Range(above = 0, to = 1) @Mend("Give the share of students as a number above 0 and up to 1, such as 0.9.") BigDecimal share,

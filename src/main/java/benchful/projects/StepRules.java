@@ -37,6 +37,7 @@ final class StepRules {
             timed(at, step);
         }
         waits(at, step);
+        grows(at, step);
         uses(at, step);
         faults.require(step.picture() == null || pictures.contains(step.picture()), at + "/picture",
                 "There is no picture “%s” here. Add it to the pictures or choose another.", step.picture());
@@ -92,6 +93,17 @@ final class StepRules {
             limited(at + "/at_most", step.atMost());
             faults.require(step.atMost().compareTo(step.lasts()) >= 0, at + "/at_most",
                     "The longest time can't be shorter than the wait itself, %s.", Formats.words(step.lasts()));
+        }
+    }
+
+    /** With the number of students. */
+    private void grows(String at, Step step) {
+        if (step.perStudent() != null && faults.require(step.kind().isGathering(), at + "/per_student",
+                "Only what all watch or do together takes longer for each student. Empty this field.")) {
+            limited(at + "/per_student", step.perStudent());
+        }
+        if (step.places() != null && faults.require(step.kind().isUnattended(), at + "/places", "Only a wait has loads. Empty this field.")) {
+            faults.require(!step.tools().isEmpty(), at + "/places", "Name the equipment that is loaded, such as a kiln, among the tools of this step.");
         }
     }
 

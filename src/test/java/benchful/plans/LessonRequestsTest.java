@@ -2,6 +2,8 @@ package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.classes.ClassSetup;
+import benchful.classes.Promise;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.Help;
@@ -63,12 +65,12 @@ class LessonRequestsTest {
 
     @Test
     void tellsOfToolsHelpGapsAndHome() {
-        benchful.projects.Step lay = new benchful.projects.Step("lay", "Lay out", StepKind.MAKE, null, null, SmallClass.times(4), null, null, false, List.of(),
-                List.of(new benchful.projects.Step.ToolUse("board", 1)), new benchful.projects.Step.Help(new BigDecimal("2.5"), Duration.ofSeconds(90)),
-                null, null, null, null, null);
-        benchful.projects.Step cure = new benchful.projects.Step("cure", "Cure", StepKind.WAIT, Duration.ofMinutes(30), Duration.ofMinutes(45), null, null, null,
-                true, List.of(new benchful.projects.Step.After("lay", Duration.ofMinutes(2), Duration.ofMinutes(9))),
-                List.of(new benchful.projects.Step.ToolUse("rack", 2)), null, null, null, null, null, null);
+        benchful.projects.Step lay = benchful.projects.Step.of("lay", "Lay out", StepKind.MAKE).withStudent(SmallClass.times(4)).withAfter(List.of())
+                .withTools(List.of(new benchful.projects.Step.ToolUse("board", 1)))
+                .withHelp(new benchful.projects.Step.Help(new BigDecimal("2.5"), Duration.ofSeconds(90)));
+        benchful.projects.Step cure = benchful.projects.Step.of("cure", "Cure", StepKind.WAIT).withLasts(Duration.ofMinutes(30)).withAtMost(Duration.ofMinutes(45))
+                .withAtHome(true).withAfter(List.of(new benchful.projects.Step.After("lay", Duration.ofMinutes(2), Duration.ofMinutes(9))))
+                .withTools(List.of(new benchful.projects.Step.ToolUse("rack", 2)));
         LessonRequest request = asked(SmallClass.of(4).step(lay).step(cure).shows("end", 5));
 
         assertThat(request.steps()).containsExactly(
@@ -85,7 +87,7 @@ class LessonRequestsTest {
     void keepsTheKindOfAStep(StepKind kind) {
         Duration ten = Duration.ofMinutes(10);
         List<benchful.projects.Step.ToolUse> lamp = List.of(new benchful.projects.Step.ToolUse("lamp", 1));
-        Step asked = step(SmallClass.of(4).step(new benchful.projects.Step("a", "A", kind, ten, null, null, null, null, false, null, lamp, null, null, null, null, null, null)));
+        Step asked = step(SmallClass.of(4).step(benchful.projects.Step.of("a", "A", kind).withLasts(ten).withTools(lamp)));
 
         List<ToolUse> uses = List.of(new ToolUse("lamp", 1));
         assertThat(asked).isEqualTo(switch (kind) {
@@ -120,6 +122,28 @@ class LessonRequestsTest {
         assertThat(make(knots).time().scales(3)).containsExactly(7.5, 7.5, 7.5);
         assertThat(IntStream.range(0, 3).map(make(knots.want("long", 1)).time()::repeats)).containsExactly(10, 5, 5);
         assertThat(make(SmallClass.of(3).size("none", "length", "1 mm").repeats("knot", 1, "length - length")).time().repeats(0)).isEqualTo(1);
+    }
+
+    /** A student known by name may be more practised than the class, who are beginners here. */
+    @Test
+    void paceOfAStudentIsTheOwnLevel() {
+        SmallClass known = SmallClass.of(3).makes("knot", 10).knows(ClassSetup.Student.named("Ada"), ClassSetup.Student.named("Bo").withLevel(SkillLevel.EXPERIENCED));
+        assertThat(make(known).time().scales(3)).containsExactly(1.5, 0.75, 1.5);
+    }
+
+    @Test
+    void promisesWhatTheClassSays() {
+        assertThat(asked(SmallClass.of(2).makes("knot", 10)).promise()).isEqualTo(0.9);
+        assertThat(asked(SmallClass.of(2).makes("knot", 10).promises(Promise.THREE_IN_FOUR)).promise()).isEqualTo(0.75);
+    }
+
+    @Test
+    void growsWithHeadsAndLoads() {
+        benchful.projects.Step hand = benchful.projects.Step.of("hand", "Hand out", StepKind.TOGETHER).withLasts(Duration.ofMinutes(5)).withPerStudent(Duration.ofSeconds(30));
+        benchful.projects.Step fire = benchful.projects.Step.of("fire", "Fire", StepKind.WAIT).withLasts(Duration.ofMinutes(60)).withPlaces(4)
+                .withTools(List.of(new benchful.projects.Step.ToolUse("kiln", 1)));
+        LessonRequest request = asked(SmallClass.of(10).step(hand).step(fire));
+        assertThat(request.steps()).extracting(step -> request.length(step, 10)).containsExactly(Duration.ofMinutes(10), Duration.ofMinutes(180));
     }
 
     private static LessonRequest asked(SmallClass file) {

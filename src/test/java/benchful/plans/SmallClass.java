@@ -6,6 +6,7 @@ import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.ClassSetupBuilder;
+import benchful.classes.Promise;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
@@ -50,6 +51,7 @@ public final class SmallClass {
     private int groups = 1;
     private boolean ownPace;
     private BigDecimal share;
+    private Promise promise;
     private VenueSpec venue;
     private BigDecimal delivery;
 
@@ -80,6 +82,16 @@ public final class SmallClass {
     /** @param size null for the first */
     public SmallClass student(String name, String size) {
         students.add(ClassSetup.Student.named(name).withSize(size));
+        return this;
+    }
+
+    public SmallClass knows(ClassSetup.Student... named) {
+        students.addAll(List.of(named));
+        return this;
+    }
+
+    public SmallClass promises(Promise kept) {
+        promise = kept;
         return this;
     }
 
@@ -230,7 +242,7 @@ public final class SmallClass {
         List<ClassSetup.Meeting> hours = meetings.isEmpty()
                 ? List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))) : meetings;
         ClassSetup setup = ClassSetupBuilder.builder().title("Evening").meetings(hours).headcount(headcount).level(level)
-                .sizes(mix).students(students).helpers(helpers).groups(groups).ownPace(ownPace).share(share).breaks(breaks)
+                .sizes(mix).students(students).helpers(helpers).groups(groups).ownPace(ownPace).share(share).promise(promise).breaks(breaks)
                 .preparedAhead(ahead).tools(brought).currency("GBP").youngest(youngest).build();
         return new ClassFile(project, setup, venue, materials, List.of(new SupplierSpec("Loft", "GBP", null, delivery, null, 3, false, null, null)));
     }

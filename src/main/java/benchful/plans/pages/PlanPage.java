@@ -2,6 +2,7 @@ package benchful.plans.pages;
 
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
+import benchful.classes.Promise;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
@@ -58,6 +59,10 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
 
     public String picture() {
         return PlanPicture.of(plan).svg();
+    }
+
+    public List<String> promises() {
+        return Promise.names();
     }
 
     public List<String> levels() {

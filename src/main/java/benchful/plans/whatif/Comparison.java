@@ -1,6 +1,7 @@
 package benchful.plans.whatif;
 
 import benchful.classes.CraftClass;
+import benchful.classes.Promise;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.risk.Risk;
@@ -64,6 +65,10 @@ public record Comparison(CraftClass craftClass, List<Column> columns, SpecForm f
                 lesson("You prepare before", l -> Formats.words(l.preparation().total())),
                 row("Still to buy", p -> p.materials().total() == null ? "–" : Formats.words(p.materials().total())),
                 lesson("Order of steps", l -> l.proof().sentence()));
+    }
+
+    public List<String> promises() {
+        return Promise.names();
     }
 
     public List<String> levels() {
