@@ -11,7 +11,9 @@ import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Model;
 import benchful.core.lesson.time.ClassLoad;
+import java.time.Duration;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -49,14 +51,15 @@ public final class PlanWriter {
 
     private Block block(Activity activity) {
         long start = starts[activity.index()];
-        long slack = activity.hands() ? model.hours().open(start, latest[activity.index()]) : latest[activity.index()] - start;
+        long grains = activity.hands() ? model.hours().open(start, latest[activity.index()]) : latest[activity.index()] - start;
+        Duration slack = model.hours().toLength(grains).truncatedTo(ChronoUnit.MINUTES);
         List<Segment> segments = model.hours().segments(activity, start).stream()
                 .map(part -> new Segment(time(part[0]), time(part[1]))).toList();
         LocalDateTime end = time(model.end(activity.index(), start));
         Lane lane = Lane.of(activity.step(), end, model.request().bookedEnd());
         return new Block(activity.step().id(), activity.step().title(), activity.step().kind(), lane, activity.group(),
-                time(start), end, segments, uses(activity), model.hours().toLength(slack),
-                slack == 0 && lane != Lane.HOME, activity.tutorShare(), reasons(activity));
+                time(start), end, segments, uses(activity), slack,
+                slack.isZero() && lane != Lane.HOME, activity.tutorShare(), reasons(activity));
     }
 
     private List<ToolUse> uses(Activity activity) {

@@ -71,8 +71,9 @@ final class Ages {
         Duration age = Duration.ofSeconds(Math.round(oldest[i][Math.max(0, (int) Math.ceil(LATE * classes) - 1)]));
         Duration greatest = Duration.ofSeconds(Math.round(limit.greatest()));
         double share = missed[i] / (double) classes;
-        String sentence = "In %d of 100 classes at least one piece is older than %s after \"%s\" when \"%s\" begins; in one of ten it is %s or more."
-                .formatted(Math.round(share * 100), MinuteWords.minutes(greatest), from.title(), to.title(), MinuteWords.minutes(age));
+        String often = age.compareTo(greatest) > 0 ? "; in one of ten it is %s or more".formatted(MinuteWords.minutes(age)) : "";
+        String sentence = "In %d of 100 classes at least one piece is older than %s after \"%s\" when \"%s\" begins%s."
+                .formatted(Math.round(share * 100), MinuteWords.minutes(greatest), from.title(), to.title(), often);
         return new Ageing(from.title(), to.title(), greatest, share, students[i] / (double) classes / script.students().length, age, sentence);
     }
 }

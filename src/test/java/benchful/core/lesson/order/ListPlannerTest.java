@@ -16,6 +16,7 @@ import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -128,7 +129,7 @@ class ListPlannerTest {
     void marksTheChainThatDecidesTheFinish() {
         LessonPlan plan = plan(planner.plan(Lessons.pendant().build()));
         assertThat(plan.criticalChain()).extracting(Block::step).containsExactly("welcome", "show", "pour", "cure", "hang");
-        assertThat(plan.blocksOf("cord").get(0).slack()).isEqualTo(plan.idle());
+        assertThat(plan.blocksOf("cord").get(0).slack()).isEqualTo(plan.idle().truncatedTo(ChronoUnit.MINUTES));
     }
 
     @Test
