@@ -28,17 +28,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/**
- * Puts a class file to the lesson engine. Projects give students' times and calls for an improver; beginners take 1.5 times as long
- * and ask 1.5 times as often, the experienced take 0.75 times as long and ask half as often (common practice, no source; reviews of
- * real classes put it right).
- */
+/** Puts a class file to the lesson engine, with the times and calls of a project made those of the class's level. */
 final class LessonRequestWriter {
-    private static final Map<SkillLevel, Double> PACE =
-            Map.of(SkillLevel.BEGINNER, 1.5, SkillLevel.IMPROVER, 1.0, SkillLevel.EXPERIENCED, 0.75);
-
-    private static final Map<SkillLevel, Double> CALLS =
-            Map.of(SkillLevel.BEGINNER, 1.5, SkillLevel.IMPROVER, 1.0, SkillLevel.EXPERIENCED, 0.5);
     private static final BigDecimal MOST_REPEATS = BigDecimal.valueOf(10_000);
 
     private final ProjectSpec project;
@@ -116,8 +107,8 @@ final class LessonRequestWriter {
     }
 
     private StudentTime time(benchful.projects.Step s) {
-        List<StudentTime.Work> work = pieces.isEmpty() ? List.of(new StudentTime.Work(1, PACE.get(setup.level())))
-                : IntStream.range(0, pieces.size()).mapToObj(seat -> new StudentTime.Work(repeats(pieces.get(seat), s), PACE.get(level(seat)))).toList();
+        List<StudentTime.Work> work = pieces.isEmpty() ? List.of(new StudentTime.Work(1, setup.level().paceAgainst(project.timesOf())))
+                : IntStream.range(0, pieces.size()).mapToObj(seat -> new StudentTime.Work(repeats(pieces.get(seat), s), level(seat).paceAgainst(project.timesOf()))).toList();
         return new StudentTime(s.student().quick(), s.student().usual(), s.student().slow(), work);
     }
 
@@ -139,7 +130,7 @@ final class LessonRequestWriter {
     }
 
     private Help help(benchful.projects.Step s) {
-        return s.help() == null ? Help.NONE : new Help(s.help().calls().doubleValue() * CALLS.get(setup.level()), s.help().lasts().toSeconds() / 60.0);
+        return s.help() == null ? Help.NONE : new Help(s.help().calls().doubleValue() * setup.level().callsAgainst(project.timesOf()), s.help().lasts().toSeconds() / 60.0);
     }
 
     private static List<ToolUse> uses(benchful.projects.Step s) {

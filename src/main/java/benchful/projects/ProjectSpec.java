@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param care how the wearer looks after the piece, printed on the handout (Markdown)
  * @param minimumAge youngest student it suits, in years; null where there is none
  * @param level the least practised group it suits
+ * @param timesOf of whom the steps' times and calls for help are; improvers unless said otherwise
  * @param source who wrote it or where it comes from; invented samples say so here
  */
 @Spec(name = "project-1", title = "A project: a piece that can be taught", file = "a project file")
@@ -31,6 +32,7 @@ public record ProjectSpec(
         @Required @Filled(120) @Mend("Give the project a name of up to 120 characters.") String name,
         @Required @Filled(60) @Mend("Say which craft it is, such as “bead stringing”.") String craft,
         @Required SkillLevel level,
+        SkillLevel timesOf,
         @LongText String summary,
         @LongText String care,
         @Range(from = 3, to = 99) @Mend("Give the youngest age in whole years, from 3 to 99, or leave it empty.") Integer minimumAge,
@@ -45,6 +47,7 @@ public record ProjectSpec(
         @Length(most = 60) List<Picture> pictures) implements ProjectSpecBuilder.With {
 
     public ProjectSpec {
+        timesOf = timesOf == null ? SkillLevel.IMPROVER : timesOf;
         measures = copy(measures);
         sizes = copy(sizes);
         sizing = copy(sizing);

@@ -1,6 +1,7 @@
 package benchful.projects;
 
 import benchful.core.Fault;
+import benchful.core.SkillLevel;
 import benchful.core.formula.Formula;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
@@ -10,6 +11,7 @@ import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,7 +75,7 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
         return values;
     }
 
-    /** How long one improver works at the bench on a piece of this size, at their usual pace. */
+    /** How long one student of the level whose times these are works at the bench on a piece of this size, at the usual pace. */
     public Duration bench(Size size) {
         Map<String, BigDecimal> repeats = pieces.get(size.name()).repeats();
         return sheet.steps().stream().filter(s -> s.kind().isOwnWork())
@@ -81,11 +83,24 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
                 .reduce(Duration.ZERO, Duration::plus);
     }
 
+    /** Bench time of a level. */
+    @TemplateData
+    public record LevelTime(SkillLevel level, String words) {}
+
     /** The shortest and the longest size's bench time, as one text. */
     public String benchTime() {
-        List<Duration> times = sheet.sizes().stream().map(this::bench).sorted().toList();
-        String least = Formats.words(times.get(0));
-        String most = Formats.words(times.get(times.size() - 1));
+        return benchTime(1);
+    }
+
+    /** The same for each level. */
+    public List<LevelTime> benchTimes() {
+        return Arrays.stream(SkillLevel.values()).map(level -> new LevelTime(level, benchTime(level.paceAgainst(sheet.timesOf())))).toList();
+    }
+
+    private String benchTime(double pace) {
+        List<String> times = sheet.sizes().stream().map(this::bench).sorted().map(time -> Formats.words(Duration.ofSeconds(Math.round(time.toSeconds() * pace)))).toList();
+        String least = times.get(0);
+        String most = times.get(times.size() - 1);
         return least.equals(most) ? least : least + " to " + most;
     }
 

@@ -2,6 +2,7 @@ package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.Promise;
 import benchful.core.SkillLevel;
@@ -15,6 +16,7 @@ import benchful.core.lesson.Step;
 import benchful.core.lesson.StepKind;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
+import benchful.projects.ProjectSpec;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -129,6 +131,25 @@ class LessonRequestsTest {
     void paceOfAStudentIsTheOwnLevel() {
         SmallClass known = SmallClass.of(3).makes("knot", 10).knows(ClassSetup.Student.named("Ada"), ClassSetup.Student.named("Bo").withLevel(SkillLevel.EXPERIENCED));
         assertThat(make(known).time().scales(3)).containsExactly(1.5, 0.75, 1.5);
+    }
+
+    /** A tutor who wrote down what beginners take gets just that for beginners, and half of it for the experienced. */
+    @Test
+    void takesTheTimesAsThoseOfWhomTheyAre() {
+        ClassFile file = SmallClass.of(2).makes("knot", 10).file();
+        ProjectSpec ofBeginners = file.project().withTimesOf(SkillLevel.BEGINNER);
+        assertThat(pace(of(ofBeginners, file), SkillLevel.BEGINNER)).isEqualTo(1);
+        assertThat(pace(of(ofBeginners, file), SkillLevel.EXPERIENCED)).isEqualTo(0.5);
+        assertThat(pace(file, SkillLevel.BEGINNER)).isEqualTo(1.5);
+    }
+
+    private static ClassFile of(ProjectSpec project, ClassFile file) {
+        return new ClassFile(project, file.setup(), file.venue(), file.materials(), file.suppliers());
+    }
+
+    private static double pace(ClassFile file, SkillLevel level) {
+        LessonRequest request = ClassPlanner.request(file.with(file.setup().withLevel(level)));
+        return ((Step.Make) request.steps().get(0)).time().scale(0);
     }
 
     @Test

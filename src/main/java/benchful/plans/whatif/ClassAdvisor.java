@@ -42,7 +42,7 @@ public final class ClassAdvisor {
         Advice advice = new Advisor(lessons, new SetupCosts(file.setup()))
                 .advise(ClassPlanner.request(file), List.copyOf(smaller.keySet()), progress).orElse(null);
         return Optional.ofNullable(advice).map(a -> new Suggestions(a.chance(), Advice.ORDER,
-                a.suggestions().stream().map(s -> suggestion(s, smaller)).filter(s -> changed(s.whatIf()).isPresent()).toList(), a.complete()));
+                a.suggestions().stream().map(s -> suggestion(s, smaller)).filter(s -> changed(s.whatIf()).isPresent()).toList(), a.comfortable(), a.complete()));
     }
 
     private Map<Change, WhatIf> smallerSizes() {

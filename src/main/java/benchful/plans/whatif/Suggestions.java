@@ -11,10 +11,11 @@ import org.joda.money.Money;
  *
  * @param chance   of ending on time as planned now [0 to 1]
  * @param order    in which order they come, in words
+ * @param comfortable whether the class ends in time so surely that nothing was tried
  * @param complete false where it was given up before all changes were tried
  */
 @TemplateData
-public record Suggestions(double chance, String order, List<Suggestion> suggestions, boolean complete) {
+public record Suggestions(double chance, String order, List<Suggestion> suggestions, boolean comfortable, boolean complete) {
     public Suggestions {
         suggestions = List.copyOf(suggestions);
     }

@@ -17,6 +17,7 @@ import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -279,7 +280,7 @@ class CutAndBoughtTest {
     }
 
     private static ClassFile file(List<MaterialLine> lines, List<MaterialSpec> materials, List<SupplierSpec> suppliers) {
-        ProjectSpec project = new ProjectSpec("Coil", "wirework", SkillLevel.BEGINNER, null, null, null, null, null, List.of(new Size("One", Map.of())), null, lines, null, null, null, null);
+        ProjectSpec project = ProjectSpecBuilder.builder().name("Coil").craft("wirework").level(SkillLevel.BEGINNER).sizes(List.of(new Size("One", Map.of()))).materials(lines).build();
         ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 1, SkillLevel.BEGINNER, null, "GBP");
         return new ClassFile(project, setup, null, materials, suppliers);
     }

@@ -7,9 +7,10 @@ import java.util.List;
  *
  * @param chance      of ending on time as planned now [0 to 1]
  * @param suggestions those that gain at least a minute or one class in a hundred
+ * @param comfortable whether the class ends in time so surely that nothing was tried
  * @param complete    false if it was cancelled before all changes were tried
  */
-public record Advice(double chance, List<Suggestion> suggestions, boolean complete) {
+public record Advice(double chance, List<Suggestion> suggestions, boolean comfortable, boolean complete) {
 
     /** In which order the suggestions come, to be printed with them. */
     public static final String ORDER = "First stands what lets you promise the booked end: what asks least of you and others first, then what "

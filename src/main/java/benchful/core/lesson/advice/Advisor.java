@@ -31,6 +31,8 @@ public final class Advisor {
     private static final double WHOLE_WORK = 12_000_000;
     private static final int FEWEST_WHOLE = 4;
     private static final int MOST_WHOLE = 24;
+    /** A class that ends in time as surely as this needs no change. */
+    private static final double COMFORTABLE = 0.97;
     /** A pair must gain more than its better half by this much to be worth showing. */
     private static final Duration WORTH_A_PAIR = Duration.ofMinutes(5);
     private static final double WORTH_A_PAIR_IN_CHANCE = 0.03;
@@ -50,8 +52,12 @@ public final class Advisor {
      * @return nothing if the request itself cannot be planned
      */
     public Optional<Advice> advise(LessonRequest request, List<Change> others, Progress progress) {
-        return planner.plan(request) instanceof Planned planned
-                ? Optional.of(new Round(request, Promised.of(request, planned.plan()), progress).advice(others)) : Optional.empty();
+        if (!(planner.plan(request) instanceof Planned planned)) {
+            return Optional.empty();
+        }
+        Promised now = Promised.of(request, planned.plan());
+        boolean comfortable = now.plan().fits() && now.risk().onTime() >= COMFORTABLE;
+        return Optional.of(comfortable ? new Advice(now.risk().onTime(), List.of(), true, true) : new Round(request, now, progress).advice(others));
     }
 
     /** How many changes are tried wholly: fewer of a large class. */
@@ -93,7 +99,7 @@ public final class Advisor {
             List<List<Change>> best = Stream.concat(alone.stream(), together.stream()).sorted(Ranking.BEST_FIRST).limit(most).map(Suggestion::changes).toList();
             all = done + best.size();
             List<Suggestion> whole = allTried(new Trial(planner, request, now), best);
-            return new Advice(now.risk().onTime(), whole.stream().sorted(Ranking.BEST_FIRST).toList(), !progress.isCancelled());
+            return new Advice(now.risk().onTime(), whole.stream().sorted(Ranking.BEST_FIRST).toList(), false, !progress.isCancelled());
         }
 
         private List<Suggestion> allTried(Trial trial, List<List<Change>> changes) {

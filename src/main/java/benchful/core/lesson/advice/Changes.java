@@ -25,7 +25,7 @@ final class Changes {
     private static final Duration A_LITTLE = Duration.ofMinutes(15);
     private static final Duration MORE = Duration.ofMinutes(30);
 
-    /** Of the steps that take the longest. */
+    /** Of the steps that take the longest, after the longest of all: that is what the class came for. */
     private static final int MOST_PREPARED = 20;
 
     private static final Duration QUARTER = Duration.ofMinutes(15);
@@ -37,19 +37,20 @@ final class Changes {
     private final LessonRequest request;
     private final Map<String, Step> steps;
     private final Duration lacking;
+    private final List<Step> longestFirst;
 
     /** @param promised when as many classes have ended as are promised */
     Changes(LessonRequest request, LocalDateTime promised) {
         this.request = request;
         this.lacking = Duration.between(request.bookedEnd(), promised);
         this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, step -> step));
+        this.longestFirst = request.steps().stream().filter(step -> step.kind().isOwnWork() && !request.isAhead(step))
+                .sorted(Comparator.comparing((Step step) -> step.length().multipliedBy(repeats(step))).reversed()).toList();
     }
 
     List<Change> all() {
         List<Change> changes = new ArrayList<>();
-        request.steps().stream().filter(step -> step.kind().isOwnWork() && !request.isAhead(step))
-                .sorted(Comparator.comparing((Step step) -> step.length().multipliedBy(repeats(step))).reversed()).limit(MOST_PREPARED)
-                .forEach(step -> prepare(step.id()).ifPresent(changes::add));
+        longestFirst.stream().skip(1).limit(MOST_PREPARED).forEach(step -> prepare(step.id()).ifPresent(changes::add));
         changes.addAll(tools());
         if (request.steps().stream().anyMatch(step -> step instanceof Step.Make make && !make.help().isNone())) {
             changes.add(new Change.Helper());
@@ -98,13 +99,13 @@ final class Changes {
         return Optional.of(new Change.SplitInTwo(Duration.ofMinutes((booked.toMinutes() / 2 + 14) / 15 * 15), A_WEEK));
     }
 
-    /** With the make steps and waits that it follows; demonstrations before it stay in the class. */
+    /** With the make steps and waits that it follows; demonstrations before it stay in the class, and so does the longest step. */
     private Optional<Change> prepare(String step) {
         Set<String> all = new LinkedHashSet<>();
         addWithPredecessors(step, all);
         List<String> titles = request.steps().stream().filter(one -> all.contains(one.id()) && one.kind().isOwnWork())
                 .map(one -> "\"" + one.title() + "\"").toList();
-        return titles.size() > 2 ? Optional.empty()
+        return titles.size() > 2 || all.contains(longestFirst.get(0).id()) ? Optional.empty()
                 : Optional.of(new Change.PrepareAhead(List.copyOf(all), String.join(" and ", titles)));
     }
 

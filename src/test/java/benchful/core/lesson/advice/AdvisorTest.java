@@ -31,9 +31,9 @@ class AdvisorTest {
     private final Advisor advisor = new Advisor(planner, change -> change instanceof Change.MoreTools
             ? Optional.of(Money.of(CurrencyUnit.EUR, 18)) : Optional.empty());
 
-    /** Just too long for an hour and a half, by the plan. Invented times. */
+    /** Too long for 78 minutes. Invented times. */
     private static LessonRequest tooLong() {
-        return LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusMinutes(90)).tool("saw", 4).replications(800)
+        return LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusMinutes(78)).tool("saw", 4).replications(800)
                 .step(new Step.Show("show", "Show sawing", Duration.ofMinutes(10)))
                 .step(new Step.Make("blank", "Cut the blank", StudentTime.ofMinutes(5, 8, 15)))
                 .step(new Step.Make("saw", "Saw the outline", StudentTime.ofMinutes(10, 15, 25), List.of(new ToolUse("saw", 1)),
@@ -123,7 +123,7 @@ class AdvisorTest {
 
     @Test
     void offersNoHoursPastMidnight() {
-        LessonRequest late = tooLong().toBuilder().meetings(List.of(new Meeting(TEN.plusHours(12).plusMinutes(5), TEN.plusHours(13).plusMinutes(35)))).build();
+        LessonRequest late = tooLong().toBuilder().meetings(List.of(new Meeting(TEN.plusHours(12).plusMinutes(17), TEN.plusHours(13).plusMinutes(35)))).build();
         assertThat(advice(late).suggestions()).flatExtracting(Suggestion::changes)
                 .contains(new Change.LongerBooking(Duration.ofMinutes(15))).doesNotContain(new Change.LongerBooking(Duration.ofMinutes(30)));
     }
@@ -224,5 +224,20 @@ class AdvisorTest {
         LessonRequest request = tooLong().toBuilder().headcount(10).room(List.of(new RoomTool("saw", 3))).build();
         assertThat(new Changes(request, TEN.plusMinutes(90)).all()).filteredOn(change -> change instanceof Change.MoreTools).containsExactly(
                 new Change.MoreTools("saw", 1), new Change.MoreTools("saw", 2), new Change.MoreTools("saw", 7));
+    }
+
+    @Test
+    void neverOffersToPrepareWhatTheClassCameFor() {
+        LessonRequest request = tooLong().toBuilder().meetings(List.of(new Meeting(TEN, TEN.plusMinutes(60)))).build();
+        assertThat(new Changes(request, TEN.plusMinutes(90)).all()).filteredOn(change -> change instanceof Change.PrepareAhead)
+                .flatExtracting(change -> ((Change.PrepareAhead) change).steps()).contains("blank").doesNotContain("saw");
+    }
+
+    @Test
+    void offersNothingWhereTheClassFitsComfortably() {
+        Advice advice = advice(lasting(150));
+        assertThat(advice.comfortable()).isTrue();
+        assertThat(advice.suggestions()).isEmpty();
+        assertThat(advice(lasting(84)).comfortable()).isFalse();
     }
 }
