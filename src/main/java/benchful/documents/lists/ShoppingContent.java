@@ -37,8 +37,7 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         List<Order> orders = plan.orders().stream().map(order -> order(source, order, amounts)).toList();
         List<String> shelf = plan.materials().stream().map(MaterialsPlan.MaterialPlan::bought).filter(bought -> bought.need().compareTo(bought.missing()) > 0)
                 .map(bought -> shelf(bought, amounts)).toList();
-        List<String> missing = plan.materials().stream().filter(material -> material.bought().unmet().signum() > 0)
-                .map(material -> amounts.words(material.bought().unmet()) + " " + material.name()).toList();
+        List<String> missing = plan.unsold().stream().map(material -> amounts.words(material.bought().unmet()) + " " + material.name()).toList();
         return new ShoppingContent(head, orders, plan.orders().isEmpty() ? "" : Formats.words(plan.total()), plan.proof(), shelf, missing);
     }
 

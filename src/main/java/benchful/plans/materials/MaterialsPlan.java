@@ -57,6 +57,11 @@ public record MaterialsPlan(
     }
 
     /** The same, with other words on its kits. */
+    /** What is missing and nobody in the catalogue sells. */
+    public List<MaterialPlan> unsold() {
+        return materials.stream().filter(material -> material.bought().unmet().signum() > 0).toList();
+    }
+
     public MaterialsPlan withKits(List<Kit> others) {
         return new MaterialsPlan(sizes, others, bench, materials, orders, orderBy, total, bound, proof, warnings, faults);
     }

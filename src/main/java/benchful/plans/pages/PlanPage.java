@@ -20,6 +20,8 @@ import benchful.projects.ProjectSpec;
 import benchful.web.Formats;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,6 +91,19 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
         Map<List<Object>, List<Kit>> groups = plan.materials().kits().stream()
                 .collect(Collectors.groupingBy(kit -> List.of(kit.size(), kit.contents()), LinkedHashMap::new, Collectors.toList()));
         return groups.values().stream().map(KitGroup::new).toList();
+    }
+
+    /**
+     * What is missing and nobody in the catalogue sells.
+     *
+     * @param link to the material, where an offer or what lies on the shelf can be entered
+     */
+    @TemplateData
+    public record Unsold(String words, String link) {}
+
+    public List<Unsold> unsold() {
+        return plan.materials().unsold().stream().map(material -> new Unsold(Formats.words(material.bought().unmet()) + " " + material.name(),
+                "/materials?find=" + URLEncoder.encode(material.name(), StandardCharsets.UTF_8))).toList();
     }
 
     /** The steps that decide the end, one after the other: "1 Welcome (10 min), 3 Knot the strand (1 h 40 min)". */

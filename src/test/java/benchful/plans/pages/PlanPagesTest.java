@@ -6,9 +6,11 @@ import static org.hamcrest.Matchers.equalTo;
 
 import benchful.SampleData;
 import benchful.web.Visitor;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,6 +23,9 @@ class PlanPagesTest {
 
     @Inject
     SampleData data;
+
+    @Inject
+    EntityManager database;
 
     private Visitor tutor;
     private String page;
@@ -222,6 +227,20 @@ class PlanPagesTest {
     void givesEveryPageOfASampleClass() {
         tutor.open("/classes").page().select("main table a").eachAttr("href")
                 .forEach(link -> assertThat(tutor.open(link).status()).as(link).isEqualTo(200));
+    }
+
+    /** The clasp is neither sold nor on the shelf any more. */
+    @Test
+    void saysWhatNobodySellsAndWhereToMendIt() {
+        QuarkusTransaction.requiringNew().run(() -> {
+            String clasp = "(select id from material where name = 'hook clasp with eye')";
+            assertThat(database.createNativeQuery("delete from offer where material_id in " + clasp).executeUpdate()).isPositive();
+            database.createNativeQuery("delete from stock_movement where material_id in " + clasp).executeUpdate();
+        });
+        tutor.open(page);
+        assertThat(tutor.page().select("#buy ~ .warn li").text()).startsWith("12 hook clasp with eye: add an offer");
+        tutor.open(tutor.page().selectFirst("#buy ~ .warn a").attr("href"));
+        assertThat(tutor.rows("table")).anyMatch(r -> r.startsWith("hook clasp with eye"));
     }
 
     private String need(String material) {
