@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 
 /**
  * Takes people out of stored rows. A student becomes "Student 3" and keeps the size, the seat and what was chosen, so that plans still
- * compute; needs, and whom to call, go. In whatever else is written freely the name becomes "somebody". Names by which things refer
+ * compute; all else that was asked, needs and whom to call, goes. In whatever else is written freely the name becomes "somebody". Names by which things refer
  * to one another, such as that of a material, are left alone and told.
  */
 final class Redaction {
@@ -27,6 +27,9 @@ final class Redaction {
     private static final Set<String> REFERENCES = Set.of("material", "materials", "use", "of", "size", "sizes", "id", "step", "hazard", "hazards", "supplier",
             "suppliers", "tool", "tools", "picture", "demonstration", "alternatives", "prepared_ahead", "choices", "craft", "kind", "thing", "table_name",
             "media_type", "content");
+
+    /** What stays of a student, beside what he or she is called; whatever else is asked of one goes. */
+    private static final Set<String> COMPUTED_WITH = Set.of("name", "seat", "size", "choices", "instead");
 
     /** A person's name is written where these are; elsewhere a name is that of a thing. */
     private static final Set<String> OF_PEOPLE = Set.of("students", "emergency", "rows", "bin_entry");
@@ -163,7 +166,7 @@ final class Redaction {
     private ObjectNode nameless(ObjectNode student, int number, String kit, Row at) {
         String anonymous = student.path("name").asText().matches("Student \\d+") ? student.path("name").asText() : "Student " + number;
         ObjectNode left = student.deepCopy();
-        left.put("name", anonymous).remove(List.of("needs", "emergency", "left_handed", "large_print"));
+        left.put("name", anonymous).retain(COMPUTED_WITH);
         if (!left.equals(student)) {
             students.add(student);
         }

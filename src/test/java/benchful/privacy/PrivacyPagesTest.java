@@ -76,6 +76,17 @@ class PrivacyPagesTest {
         assertThat(tutor.page().text()).contains("The name stands nowhere.");
     }
 
+    /** A field that is asked of a student one day needs no mention here. */
+    @Test
+    void keepsOfAStudentOnlyWhatPlansAreComputedWith() {
+        fill();
+        execute("update craft_class set setup = jsonb_set(setup, '{students,0,asked_one_day}', '\"swims on Mondays\"') where id = " + id());
+        find(NAME);
+        tutor.press("Erase this person");
+        assertThat(everything.holding("swims on Mondays")).isEmpty();
+        assertThat(one("select setup -> 'students' -> 0 ->> 'name' from craft_class where id = " + id())).isEqualTo("Student 1");
+    }
+
     @Test
     void letsNoOpenFormBringThemBack() {
         writeHerEverywhere();
