@@ -7,9 +7,12 @@ import benchful.core.cutting.lengths.CuttingPlanner;
 import benchful.core.cutting.patterns.Knapsack;
 import benchful.core.cutting.patterns.Work;
 import benchful.core.cutting.sheets.SheetPlanner;
+import benchful.core.cutting.sheets.SixtyRectangles;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Random;
@@ -71,6 +74,17 @@ class CuttingWorkTest {
         SheetPlan plan = assertTimeout(GENEROUS, () -> (SheetPlan) SheetPlanner.plan(request));
         assertThat(plan.sheets().stream().mapToInt(s -> s.pieces().size()).sum()).isEqualTo(60);
         assertThat(SheetPlanner.plan(request)).isEqualTo(plan);
+    }
+
+    /** Of these the first, ninth and fifteenth are not settled at once: all layouts of so many sizes would fill any memory. */
+    @Test
+    void laysRectanglesOfSixtySizesInASmallHeap() throws Exception {
+        Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx64m", "-cp", System.getProperty("java.class.path"),
+                SixtyRectangles.class.getName(), "1", "9", "15").redirectErrorStream(true).start();
+        List<String> printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+
+        assertThat(process.waitFor()).as(printed.toString()).isZero();
+        assertThat(printed.subList(printed.size() - 3, printed.size())).containsExactly("3 2", "3 2", "3 2");
     }
 
     @Test

@@ -94,7 +94,7 @@ class SheetMaterialsTest {
 
         assertThat(large.warnings()).extracting(Sentence::toString).containsExactly(
                 "“Copper” from “Works” has no size of sheet, so no rectangles can be planned on it; that offer is left out.",
-                "“Copper” can't be cut: The rectangle of 60 mm x 40 mm (small) lies on no sheet there is. Offer a larger one, or join pieces.");
+                "“Copper” can't be cut: A rectangle for “small” takes 60 mm x 40 mm, which lies on no sheet there is. Offer a larger one, or join pieces.");
         assertThat(large.materials().get(0).bought().unmet()).isEqualTo(q("208 cm2"));
         MaterialSpec byMass = MaterialSpec.of("Copper", Unit.G);
         assertThat(plan(byMass, PANEL).faults()).containsExactly(

@@ -13,6 +13,9 @@ final class AllPatterns {
     private static final int MOST = 4000;
     private static final int MOST_STEPS = 400_000;
 
+    /** Counts of pieces in all patterns, which the integer programme writes out. */
+    private static final long MOST_COUNTS = 400_000;
+
     private final Kinds kinds;
     private int steps;
     private final List<Pattern> patterns = new ArrayList<>();
@@ -35,7 +38,7 @@ final class AllPatterns {
             if (isFull(counts, free)) {
                 patterns.add(new Pattern(length, counts.clone()));
             }
-            return patterns.size() <= MOST && steps <= MOST_STEPS;
+            return patterns.size() <= MOST && steps <= MOST_STEPS && (long) patterns.size() * counts.length <= MOST_COUNTS;
         }
         for (int n = (int) Math.min(kinds.demand()[kind], free / kinds.sizes()[kind]); n >= 0; n--) {
             counts[kind] = n;

@@ -16,8 +16,11 @@ final class EveryLayout {
     private static final int MOST_POINTS = 400;
     private static final long MOST_STEPS = 12_000_000;
 
-    /** Pieces' counts that are kept in all: four bytes each. */
-    private static final long MOST_KEPT = 8_000_000;
+    /** Bytes that all layouts at hand may take, those under way among them. */
+    private static final long MOST_KEPT = 64_000_000;
+
+    /** Of one layout with its tree and places in lists, beside four for each kind. */
+    private static final long BYTES = 120;
 
     private final SheetKinds kinds;
     private final Raster lengths;
@@ -72,7 +75,6 @@ final class EveryLayout {
                 divide(best, false, widths.at(cut), layouts(x, cut), layouts(x, widths.before(widths.at(y) - widths.at(cut))));
             }
             known[x][y] = best;
-            kept += (long) best.size() * kinds.shapes().size();
         }
         return known[x][y];
     }
@@ -111,8 +113,10 @@ final class EveryLayout {
     private void keep(List<Layout> best, int[] counts, CutTree tree) {
         steps += best.size() + 1;
         if (best.stream().noneMatch(other -> contains(other.counts(), counts))) {
+            int before = best.size();
             best.removeIf(other -> contains(counts, other.counts()));
             best.add(new Layout(0, counts, tree));
+            kept += (best.size() - before) * (BYTES + Integer.BYTES * (long) counts.length);
         }
     }
 

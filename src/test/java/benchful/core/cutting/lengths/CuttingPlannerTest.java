@@ -62,9 +62,19 @@ class CuttingPlannerTest {
 
     @Test
     void namesThePieceThatNoLengthGives() {
-        assertThat(CuttingPlanner.plan(request("1 m", "0 mm", piece("long", "1.2 m", 1)))).isEqualTo(new NotCuttable(Sentence.of(
-                "The piece of %s (long) is longer than the longest length there is, %s. Offer a longer one, or join pieces.",
-                Quantity.parse("1.2 m"), Quantity.parse("1 m"))));
+        assertThat(refusal(request("1 m", "0 mm", piece("long", "1.2 m", 1))))
+                .isEqualTo("A piece for “long” takes 1.2 m, but the longest length there is has 1 m. Offer a longer one, or join pieces.");
+    }
+
+    /** The name of a size may be a measure, which is not that of the piece. */
+    @Test
+    void doesNotPutASizeCalledByAMeasureBesideThePiecesOwn() {
+        assertThat(refusal(new CuttingRequest(List.of(piece("45 cm", "300 mm", 1)), List.of(), List.of(), Quantity.parse("0 mm"), Quantity.parse("5 cm"))))
+                .isEqualTo("There is no length to cut the pieces for “45 cm” from, of 300 mm each.");
+    }
+
+    private static String refusal(CuttingRequest request) {
+        return ((NotCuttable) CuttingPlanner.plan(request)).reason().toString();
     }
 
     static List<CuttingRequest> generated() {
