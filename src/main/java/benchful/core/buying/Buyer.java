@@ -32,7 +32,7 @@ public final class Buyer {
     }
 
     private ShoppingList buy() {
-        Choice choice = request.assortments().isEmpty() ? FixedNeeds.choose(wants, request.currency())
+        Choice choice = request.assortments().isEmpty() ? FixedNeeds.choose(wants, request.currency(), new Effort())
                 : new MixSearch(wants, request.assortments(), request.currency()).choose();
         return list(choice);
     }

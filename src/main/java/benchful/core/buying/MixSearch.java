@@ -16,8 +16,8 @@ import org.joda.money.Money;
  * <p>{@link OrderSolver} buys what meets the rules that are known of mixes; no choice costs less. Each assortment is asked whether
  * the mix is enough. If all are, nothing can be cheaper. If not, each answers with a mix that is, which is bought and compared
  * with the best so far, and with rules that leave the mix out, and the least is asked for anew: cuts after Benders,
- * "Partitioning procedures for solving mixed-variables programming problems", Numerische Mathematik 4 (1962). It ends after a
- * number of rounds at the latest, with the best choice and the last bound.
+ * "Partitioning procedures for solving mixed-variables programming problems", Numerische Mathematik 4 (1962). It ends when the
+ * {@link Effort} is spent, or after a number of rounds, with the best choice and the last bound.
  */
 final class MixSearch {
     private static final int MOST_ROUNDS = 40;
@@ -26,6 +26,7 @@ final class MixSearch {
     private final List<Assortment> assortments;
     private final CurrencyUnit currency;
     private final List<Want> widest;
+    private final Effort effort = new Effort();
     private final List<OrderSolver.Cover> covers = new ArrayList<>();
 
     /** @param wants their needs are mixes that are enough */
@@ -35,15 +36,15 @@ final class MixSearch {
         this.currency = currency;
         this.widest = with(assortments.stream().map(Assortment::most).toList());
         List<Integer> mixed = assortments.stream().flatMap(a -> a.wants().stream()).toList();
-        IntStream.range(0, wants.size()).filter(w -> wants.get(w).isOpen() && !mixed.contains(w)).forEach(w -> covers.add(OrderSolver.Cover.of(wants, w)));
+        covers.addAll(OrderSolver.Cover.each(wants, w -> !mixed.contains(w)));
         assortments.forEach(a -> a.rules().forEach(rule -> add(a, rule)));
     }
 
     Choice choose() {
-        Choice best = FixedNeeds.choose(wants, currency);
+        Choice best = FixedNeeds.choose(wants, currency, effort);
         Money bound = Money.zero(currency);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            Optional<OrderSolver.Solution> solution = OrderSolver.solve(widest, covers);
+            Optional<OrderSolver.Solution> solution = OrderSolver.solve(widest, covers, effort);
             if (solution.isEmpty()) {
                 break;
             }
@@ -58,7 +59,7 @@ final class MixSearch {
             if (IntStream.range(0, numbers.size()).allMatch(i -> trials.get(i).isEnough(numbers.get(i)))) {
                 return best.or(Choice.of(new Selection(enough, solution.get().packs()), currency, bound, true)).known(bound, solution.get().proven());
             }
-            best = best.or(FixedNeeds.choose(enough, currency));
+            best = best.or(FixedNeeds.choose(enough, currency, effort));
             if (!learnt(trials)) {
                 break;
             }

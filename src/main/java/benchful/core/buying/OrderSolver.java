@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.joda.money.BigMoneyProvider;
 
@@ -28,7 +29,7 @@ import org.joda.money.BigMoneyProvider;
  * same on every machine.
  */
 final class OrderSolver {
-    private static final String LIMITS = "limits/nodes = 4000\nparallel/maxnthreads = 1\nrandomization/randomseedshift = 1\n";
+    private static final String LIMITS = "limits/nodes = %d\nparallel/maxnthreads = 1\nrandomization/randomseedshift = 1\n";
     private static final double TOLERANCE = 1e-6;
     private static final double INFINITY = Double.POSITIVE_INFINITY;
     private static final BigDecimal HALF = new BigDecimal("0.5");
@@ -59,8 +60,12 @@ final class OrderSolver {
      * @param anyOf the share that each base unit of a want counts for, by the want
      */
     record Cover(List<Map<Integer, Double>> anyOf) {
-        /** What each of the wants misses. */
-        static Cover of(List<Want> wants, int want) {
+        /** What each of these wants misses, if somebody sells it. */
+        static List<Cover> each(List<Want> wants, IntPredicate which) {
+            return IntStream.range(0, wants.size()).filter(w -> which.test(w) && wants.get(w).isOpen()).mapToObj(w -> of(wants, w)).toList();
+        }
+
+        private static Cover of(List<Want> wants, int want) {
             return new Cover(List.of(Map.of(want, 1 / wants.get(want).missing().base().doubleValue())));
         }
 
@@ -79,28 +84,33 @@ final class OrderSolver {
     }
 
     /**
-     * Empty where the solver's limit ended the search before it found a choice.
+     * Empty where the effort ended the search before it found a choice.
      *
      * @param wants say what is offered and how much of it can be of use; those that nobody sells, or that are met, are left out
      * @param covers what must be bought
      */
-    static Optional<Solution> solve(List<Want> wants, List<Cover> covers) {
+    static Optional<Solution> solve(List<Want> wants, List<Cover> covers, Effort effort) {
         Loader.loadNativeLibraries();
         MPSolver solver = MPSolver.createSolver("SCIP");
         try {
-            return new OrderSolver(solver, wants).solve(covers);
+            return new OrderSolver(solver, wants).solve(covers, effort);
         } finally {
             solver.delete();
         }
     }
 
-    private Optional<Solution> solve(List<Cover> covers) {
+    private Optional<Solution> solve(List<Cover> covers, Effort effort) {
         IntStream.range(0, wants.size()).filter(w -> wants.get(w).isOpen()).forEach(this::offer);
         covers.forEach(this::meet);
-        solver.setSolverSpecificParametersAsString(LIMITS);
+        int nodes = effort.nodes(solver.numVariables());
+        if (nodes < 1) {
+            return Optional.empty();
+        }
+        solver.setSolverSpecificParametersAsString(LIMITS.formatted(nodes));
         MPSolverParameters exact = new MPSolverParameters();
         exact.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         MPSolver.ResultStatus status = solver.solve(exact);
+        effort.spend(solver.numVariables(), solver.nodes());
         if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
             return Optional.empty();
         }

@@ -37,6 +37,11 @@ public record Want(String material, Quantity need, Quantity onHand, List<PackOff
         return new Want(material, amount, onHand, offers, arriveBy);
     }
 
+    /** The same with only these offers. */
+    Want from(List<PackOffer> some) {
+        return new Want(material, need, onHand, some, arriveBy);
+    }
+
     /** True where something is missing that somebody sells. */
     boolean isOpen() {
         return missing().signum() > 0 && !offers.isEmpty();
