@@ -1,6 +1,7 @@
 package benchful.classes;
 
 import benchful.bin.EarlierVersions;
+import benchful.projects.Size;
 import benchful.venues.Venue;
 import benchful.web.Pages;
 import benchful.web.forms.SpecPost;
@@ -19,6 +20,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 
 /** All that the tutor decides about a class, in one form. */
 @Path("/classes/{id: \\d+}/setup")
@@ -68,7 +70,8 @@ class SetupPages {
     /** Stores a new or changed class, or shows the form again. */
     Response save(CraftClass target, MultivaluedMap<String, String> form) {
         Venue venue = venue(form.getFirst("venue"));
-        return post(target, venue).answer(form, new SetupTarget(target, venue));
+        List<String> sizes = target.project().toSpec().sizes().stream().map(Size::name).toList();
+        return post(target, venue).answer(new PastedStudents(sizes).asRows(form), new SetupTarget(target, venue));
     }
 
     private SpecPost<ClassSetup> post(CraftClass target, Venue venue) {

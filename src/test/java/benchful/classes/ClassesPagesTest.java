@@ -45,6 +45,21 @@ class ClassesPagesTest {
         assertThat(tutor.open("/classes").page().text()).contains("Tuesday strand");
     }
 
+    @Test
+    void takesStudentsPastedAsAList() {
+        tutor.open("/classes/new");
+        tutor.open(tutor.page().select("a:contains(Knotted strand)").attr("href")).type("/headcount", "5").type("/title", "Pasted")
+                .type("pasted", "1. Ada Penrose, 45 cm\nBo Lind\t42 CM\tsits by the window\n\n- Cy Marlow\nDee Orr, tall").press("Add these students");
+        assertThat(List.of(tutor.field("/students/0/name"), tutor.field("/students/0/size"), tutor.field("/students/1/name"), tutor.field("/students/1/size"),
+                tutor.field("/students/1/needs"), tutor.field("/students/2/name"), tutor.field("/students/3/name")))
+                .containsExactly("Ada Penrose", "45 cm", "Bo Lind", "42 cm", "sits by the window", "Cy Marlow", "Dee Orr, tall");
+        assertThat(tutor.field("pasted")).isEmpty();
+        tutor.type("pasted", "Eve Tarn").press("Save and show the plan");
+        assertThat(tutor.status()).isEqualTo(200);
+        tutor.follow("Change everything else");
+        assertThat(tutor.field("/students/4/name")).isEqualTo("Eve Tarn");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             /headcount        | 0      | Enter a number of students from 1 to 200.
