@@ -77,6 +77,9 @@ final class ClassFileMaker {
         if (chance.once(3)) {
             student.put("needs", chance.words(300)).putObject("emergency").put("name", chance.words(120)).put("phone", "0100 555 01");
         }
+        if (chance.once(3)) {
+            student.put("level", chance.of("beginner", "improver", "experienced"));
+        }
         picks(student);
     }
 
@@ -97,6 +100,9 @@ final class ClassFileMaker {
         setup.put("spares", chance.edge(0, 2, 100)).put("helpers", chance.edge(0, 1, 20)).put("own_pace", chance.once(4));
         if (chance.once(3)) {
             setup.put("groups", chance.between(1, Math.min(headcount, 4)));
+        }
+        if (chance.once(3)) {
+            setup.put("promise", chance.of("half", "three_in_four", "nine_in_ten"));
         }
         if (chance.once(3)) {
             setup.put("share", chance.of(0.05, 0.8, 1.0));

@@ -56,6 +56,9 @@ final class ProjectMaker {
         if (chance.once(3)) {
             project.put("benchful", "project/1").put("minimum_age", chance.edge(3, 18, 99));
         }
+        if (chance.once(3)) {
+            project.put("times_of", chance.of("beginner", "improver", "experienced"));
+        }
     }
 
     private void measures() {
@@ -206,7 +209,18 @@ final class ProjectMaker {
         follows(step, number, kind);
         words(step);
         uses(step);
+        grows(step, kind);
         hazards(step);
+    }
+
+    /** With the number of students. */
+    private void grows(ObjectNode step, String kind) {
+        if (List.of("show", "together").contains(kind) && chance.once(4)) {
+            step.put("per_student", chance.of("30 s", "1 min", "2 min"));
+        }
+        if (kind.equals("wait") && step.has("tools") && chance.once(2)) {
+            step.put("places", chance.edge(1, 6, 1000));
+        }
     }
 
     private void make(ObjectNode step) {
