@@ -123,7 +123,7 @@ class MainJobTest {
         for (String supplierTotal : page.locator("#buy ~ .panel tfoot strong").allInnerTexts()) {
             assertThat(spaced(printed.get("shopping"))).contains(supplierTotal);
         }
-        Matcher end = Pattern.compile("about (\\d\\d:\\d\\d)").matcher(page.locator("#fit-answer").innerText());
+        Matcher end = Pattern.compile("end by (\\d\\d:\\d\\d)").matcher(page.locator("#fit-answer").innerText());
         assertThat(end.find()).isTrue();
         assertThat(spaced(printed.get("plan"))).contains(end.group(1));
     }

@@ -104,6 +104,22 @@ class PromisedTest {
         return new Step.Make(id, "Make " + id, time, uses, help, random.nextInt(4) == 0 ? 0.8 : 1, true);
     }
 
+    /**
+     * One more helper or tool ends no class later than chance makes it (who goes first may change), and a minute more of booking never
+     * lowers the chance.
+     */
+    @ParameterizedTest
+    @MethodSource("thirty")
+    void isNotWorseWithOneMore(long seed) {
+        LessonRequest request = varied(seed).toBuilder().replications(2_000).build();
+        LocalDateTime finish = promised(request).plan().finish();
+        LocalDateTime late = finish.plusSeconds(Math.round(0.01 * Duration.between(TEN, finish).toSeconds()) + 60);
+        assertThat(promised(request.toBuilder().helpers(request.helpers() + 1).build()).plan().finish()).isBeforeOrEqualTo(late);
+        assertThat(promised(request.toBuilder().tool("saw", 1).build()).plan().finish()).isBeforeOrEqualTo(late);
+        LessonRequest longer = bookedUntil(request, request.bookedEnd().plusMinutes(1));
+        assertThat(promised(longer).risk().onTime()).isGreaterThanOrEqualTo(promised(request).risk().onTime());
+    }
+
     /** 5 steps at their own pace with two tools for ten: 295 min if all move on together, about 122 in truth. */
     @Test
     void countsOwnPace() {
