@@ -14,7 +14,7 @@ record BatchTarget(KitBatch batch) implements SpecPost.Target<BatchSpec> {
 
     @Override
     public BatchSpec stored() {
-        return batch.sheet();
+        return batch.isStored() ? batch.sheet() : null;
     }
 
     @Override

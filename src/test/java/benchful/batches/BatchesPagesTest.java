@@ -85,6 +85,15 @@ class BatchesPagesTest {
         return Integer.parseInt(words.replaceAll("[^\\d-]", ""));
     }
 
+    /** As a form of something else may say that is sent here: there is no other version to show. */
+    @Test
+    void savesANewOneWhateverVersionItsFormNames() {
+        tutor.type("version", "5");
+        stored("7");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.path()).matches("/batches/\\d+");
+    }
+
     @Test
     void holdsOnlyWhatIsPacked() {
         stored("7");

@@ -72,8 +72,9 @@ public final class SpecPost<T> {
     }
 
     private Response saved(SpecReader.Read<T> read, long version, Target<T> target) {
-        if (version != target.version()) {
-            JsonNode theirs = reader.written(target.stored());
+        T stored = version == target.version() ? null : target.stored();
+        if (stored != null) {
+            JsonNode theirs = reader.written(stored);
             return Pages.stale(page.apply(SpecForm.stale(read.tree(), theirs, target.version())));
         }
         List<Fault> faults = target.faults(read.sheet());
