@@ -31,14 +31,17 @@ final class PastedStudents {
 
     /** The form with each pasted line as a row. */
     MultivaluedMap<String, String> asRows(MultivaluedMap<String, String> form) {
-        MultivaluedMap<String, String> rows = new MultivaluedHashMap<>();
-        form.forEach(rows::put);
-        String pasted = Optional.ofNullable(form.getFirst(FIELD)).orElse("");
-        int next = form.keySet().stream().filter(field -> !Objects.requireNonNullElse(form.getFirst(field), "").isBlank()).map(ROW::matcher).filter(Matcher::matches).mapToInt(row -> Integer.parseInt(row.group(1)) + 1).max().orElse(0);
-        for (String line : pasted.lines().map(l -> BULLET.matcher(l).replaceFirst("").strip()).filter(l -> !l.isEmpty()).toList()) {
+        MultivaluedMap<String, String> rows = new MultivaluedHashMap<>(form);
+        int next = form.keySet().stream().filter(field -> !typed(form, field).isBlank()).map(ROW::matcher).filter(Matcher::matches)
+                .mapToInt(row -> Integer.parseInt(row.group(1)) + 1).max().orElse(0);
+        for (String line : typed(form, FIELD).lines().map(l -> BULLET.matcher(l).replaceFirst("").strip()).filter(l -> !l.isEmpty()).toList()) {
             add(rows, "/students/" + next++, line);
         }
         return rows;
+    }
+
+    private static String typed(MultivaluedMap<String, String> form, String field) {
+        return Objects.requireNonNullElse(form.getFirst(field), "");
     }
 
     private void add(MultivaluedMap<String, String> rows, String at, String line) {

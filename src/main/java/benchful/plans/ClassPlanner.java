@@ -10,6 +10,7 @@ import benchful.plans.materials.MaterialsPlan;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** Computes the whole plan of a class from its file. Nothing is stored; the same file gives the same plan. */
 @ApplicationScoped
@@ -39,8 +40,13 @@ public class ClassPlanner {
 
     /** Whether as many such classes as are promised end within the hours. */
     public boolean fits(ClassFile file) {
+        return promised(file).filter(promised -> promised.plan().fits()).isPresent();
+    }
+
+    /** The times to promise; empty where the class can't be planned. */
+    public Optional<Promised> promised(ClassFile file) {
         LessonRequest request = remembered.request(file);
-        return remembered.lesson(request) instanceof Planned planned && remembered.promised(request, planned.plan()).plan().fits();
+        return remembered.lesson(request) instanceof Planned planned ? Optional.of(remembered.promised(request, planned.plan())) : Optional.empty();
     }
 
     /** What the lesson engine is asked for the class. */

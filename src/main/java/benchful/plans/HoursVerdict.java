@@ -7,7 +7,6 @@ import io.quarkus.qute.TemplateData;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Whether a class fits its hours, as every page and print-out says it: the chance decides, so answer, colour, time and percentage
@@ -40,14 +39,14 @@ public record HoursVerdict(Answer answer, String sentence, String more) {
         String chance = Formats.chance(risk.onTime());
         if (lesson.fits()) {
             String spare = lesson.spare().isZero() ? "just at the booked end" : Formats.words(lesson.spare()) + " before the booked end";
-            return new HoursVerdict(Answer.FITS, "%s of such classes end by %s, %s.".formatted(upper(share(risk.promise())), time(lesson, lesson.finish()), spare),
+            return new HoursVerdict(Answer.FITS, "%s of such classes end by %s, %s.".formatted(Formats.capital(share(risk.promise())), time(lesson, lesson.finish()), spare),
                     "%s end by the booked end; %s.".formatted(chance, String.join(", ", others(lesson, risk))));
         }
         List<String> ends = new ArrayList<>(others(lesson, risk));
         ends.add("%s by %s".formatted(share(risk.promise()), time(lesson, lesson.finish())));
         return new HoursVerdict(risk.onTime() >= HALF ? Answer.TIGHT : Answer.OVER,
                 "%s of such classes end by the booked end, %s.".formatted(chance, time(lesson, lesson.bookedEnd())),
-                "%s.".formatted(upper(String.join(", ", ends))));
+                "%s.".formatted(Formats.capital(String.join(", ", ends))));
     }
 
     /** When half and nine in ten have ended, where that is not what is promised. */
@@ -73,11 +72,7 @@ public record HoursVerdict(Answer answer, String sentence, String more) {
 
     /** A share of classes as a tutor says it. */
     public static String share(double share) {
-        return share == HALF ? "half" : share == 0.75 ? "three in four" : share == NINE_IN_TEN ? "nine in ten" : Risk.inHundred(share) + " of 100";
-    }
-
-    private static String upper(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        return share == HALF ? "half" : share == 0.75 ? "three in four" : share == NINE_IN_TEN ? "nine in ten" : Formats.chance(share);
     }
 
     /** With its day where the class does not end on the day it begins. */

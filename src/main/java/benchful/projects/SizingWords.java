@@ -1,6 +1,6 @@
 package benchful.projects;
 
-import java.util.Locale;
+import benchful.web.Formats;
 import java.util.Map;
 
 /** What each value of a working means, for its field in the form. */
@@ -49,7 +49,6 @@ public final class SizingWords {
         if (value.startsWith("weight_") || value.startsWith("volume_")) {
             return "Part %s by %s".formatted(value.substring(7), value.substring(0, 6));
         }
-        String words = value.startsWith("density_") ? "density of part " + value.substring(8) : value.replace('_', ' ');
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        return Formats.capital(value.startsWith("density_") ? "density of part " + value.substring(8) : value.replace('_', ' '));
     }
 }

@@ -156,7 +156,11 @@ public final class Formats {
 
     /** The same with a capital, for headings and cells. */
     public static String title(Enum<?> value) {
-        String word = word(value);
-        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+        return capital(word(value));
+    }
+
+    /** Words as a sentence begins with them. */
+    public static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -1,6 +1,8 @@
 package benchful.web;
 
 import jakarta.ws.rs.core.MultivaluedMap;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /**
@@ -27,6 +29,11 @@ public record Sought(String find, int page) {
     /** The same with names of its own, where a page holds more than one list. */
     public static Sought of(MultivaluedMap<String, String> query, String find, String page) {
         return new Sought(query.getFirst(find), Pages.number(query.getFirst(page)).map(n -> (int) Math.min(LAST, n)).orElse(1));
+    }
+
+    /** The address of a list, narrowed to what has a name. */
+    public static String link(String list, String name) {
+        return list + "?find=" + URLEncoder.encode(name, StandardCharsets.UTF_8);
     }
 
     /** For a query: {@code like} it, with {@code escape '!'}. */

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.classes.ClassFile;
 import benchful.classes.Promise;
-import benchful.core.lesson.risk.Risk;
 import benchful.plans.HoursVerdict.Answer;
+import benchful.web.Formats;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
@@ -29,7 +29,7 @@ class HoursVerdictTest {
             ClassPlan plan = planner.plan(booked(minutes, promise));
             HoursVerdict verdict = plan.verdict();
             double chance = plan.risk().onTime();
-            int shown = Risk.inHundred(chance);
+            int shown = shown(chance);
             assertThat(verdict.fits()).isEqualTo(plan.lesson().fits()).isEqualTo(chance >= promise.share());
             assertThat(verdict.fits()).isEqualTo(shown >= promise.share() * 100);
             assertThat(verdict.answer() == Answer.OVER).isEqualTo(!verdict.fits() && chance < 0.5);
@@ -53,10 +53,14 @@ class HoursVerdictTest {
         assertThat(planner.plan(booked(95, Promise.HALF)).verdict().more()).startsWith("Nine in ten by 12:").contains(", half by ");
     }
 
+    private static int shown(double chance) {
+        return Integer.parseInt(Formats.chance(chance).replace(" %", ""));
+    }
+
     /** A chance is rounded down, so that 89.9 % does not look like what was promised. */
     @Test
     void roundsAChanceDown() {
-        assertThat(List.of(Risk.inHundred(0.8999), Risk.inHundred(0.9), Risk.inHundred(0.29), Risk.inHundred(1))).containsExactly(89, 90, 29, 100);
+        assertThat(List.of(shown(0.8999), shown(0.9), shown(0.29), shown(1))).containsExactly(89, 90, 29, 100);
         assertThat(HoursVerdict.share(0.75)).isEqualTo("three in four");
     }
 }

@@ -1,6 +1,8 @@
 package benchful.core.buying;
 
 import benchful.core.quantity.Quantity;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -17,6 +19,11 @@ public interface Assortment {
 
     /** How many of each size no mix needs more than. */
     List<Integer> most();
+
+    /** How many of a size an amount of it is [base units]. */
+    default int number(int size, BigDecimal amount) {
+        return amount.divide(each().get(size).base(), 0, RoundingMode.HALF_UP).intValueExact();
+    }
 
     /** What holds of every mix that is enough, as far as is known to begin with. */
     List<Rule> rules();

@@ -1,7 +1,6 @@
 package benchful.core.buying;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -83,7 +82,7 @@ final class MixSearch {
         return IntStream.range(0, assortment.wants().size()).mapToObj(size -> {
             BigDecimal bought = packs.get(assortment.wants().get(size)).entrySet().stream()
                     .map(e -> e.getKey().holds().base().multiply(BigDecimal.valueOf(e.getValue()))).reduce(BigDecimal.ZERO, BigDecimal::add);
-            return bought.divide(assortment.each().get(size).base(), 0, RoundingMode.HALF_UP).intValueExact();
+            return assortment.number(size, bought);
         }).toList();
     }
 

@@ -36,6 +36,11 @@ public record Block(String step, String title, StepKind kind, Lane lane, int gro
         }
     }
 
+    /** Whether somebody takes part in both. */
+    public boolean sharesStudents(Block other) {
+        return group == other.group || group == 0 || other.group == 0;
+    }
+
     /** The same step at other times. */
     public Block at(List<Segment> times, Lane otherLane) {
         return new Block(step, title, kind, otherLane, group, times.get(0).start(), times.get(times.size() - 1).end(), times, uses, slack,

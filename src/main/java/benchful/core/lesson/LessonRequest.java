@@ -4,8 +4,11 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * All that decides the timed plan of one class. Built with {@link #builder()}; varied for what-ifs with {@link #toBuilder()}.
@@ -20,7 +23,7 @@ import java.util.Set;
  * @param meetings      booked hours, at least one
  * @param breaks        breaks at fixed times
  * @param preparedAhead ids of make and wait steps that the tutor does before this class
- * @param promise      share of such classes that are to keep the plan's times, in (0, 1)
+ * @param promise       share of such classes that are to keep the plan's times, in (0, 1)
  * @param seed          start of all random numbers
  * @param replications  simulated classes, at least 1
  * @param timeLimit     how long the search for the best order may take
@@ -71,6 +74,15 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         return group == 0 ? 0 : (group - 1) * (headcount / groups) + Math.min(group - 1, headcount % groups);
     }
 
+    public Map<String, Step> stepsById() {
+        return steps.stream().collect(Collectors.toMap(Step::id, Function.identity()));
+    }
+
+    /** The links that lead on from a step. */
+    public List<Link> after(String step) {
+        return links.stream().filter(link -> link.from().equals(step)).toList();
+    }
+
     /** How many of a tool there are in the room. */
     public int inRoom(String tool) {
         return room.stream().filter(one -> one.name().equals(tool)).mapToInt(RoomTool::count).sum();
@@ -78,7 +90,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
 
     /** How many loads of a wait's equipment can run side by side, 1 at least. */
     public int loadsAtOnce(Step.Wait wait) {
-        return Math.max(1, wait.uses().stream().filter(use -> use.units() > 0).mapToInt(use -> inRoom(use.tool()) / use.units()).min().orElse(1));
+        return Math.max(1, wait.uses().stream().mapToInt(use -> inRoom(use.tool()) / use.units()).min().orElse(1));
     }
 
     /** How long a step that is not each student's own takes with so many students: all loads, and what each head adds. */

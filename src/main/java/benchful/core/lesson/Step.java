@@ -83,6 +83,11 @@ public sealed interface Step {
             return time.usual();
         }
 
+        /** How many of so many students must have finished before the class moves on. */
+        public int mustFinish(int students) {
+            return (int) Math.max(1, Math.ceil(finishShare * students - 1e-9));
+        }
+
         public Make(String id, String title, StudentTime time) {
             this(id, title, time, List.of(), Help.NONE, 1, true);
         }

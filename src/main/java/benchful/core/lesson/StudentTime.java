@@ -63,12 +63,16 @@ public record StudentTime(Duration quick, Duration usual, Duration slow, List<Wo
 
     /** What one unit of time as written becomes for a student's piece and level; students count from 0. */
     public double scale(int student) {
-        return work.get(Math.min(student, work.size() - 1)).scale();
+        return workOf(student).scale();
     }
 
     /** How often a student does it; students count from 0. */
     public int repeats(int student) {
-        return work.get(Math.min(student, work.size() - 1)).repeats();
+        return workOf(student).repeats();
+    }
+
+    private Work workOf(int student) {
+        return work.get(Math.min(student, work.size() - 1));
     }
 
     /** What the first so many students' units become. */

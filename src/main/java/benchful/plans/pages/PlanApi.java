@@ -3,6 +3,7 @@ package benchful.plans.pages;
 import benchful.classes.ClassFile;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.advice.Progress;
+import benchful.core.lesson.risk.Promised;
 import benchful.plans.ClassFileReader;
 import benchful.plans.ClassPlan;
 import benchful.plans.ClassPlanner;
@@ -118,6 +119,7 @@ public class PlanApi {
 
     private PlanAnswer planned(ClassFile file, boolean suggestions) {
         ClassPlan plan = planner.plan(file);
-        return new PlanAnswer(plan, suggestions ? room.work(() -> new ClassAdvisor(lessons, file).suggestions(UNTIL_NOBODY_WAITS)).orElse(null) : null);
+        boolean advised = suggestions && plan.lesson() != null;
+        return new PlanAnswer(plan, advised ? room.work(() -> new ClassAdvisor(lessons, file).suggestions(new Promised(plan.lesson(), plan.risk()), UNTIL_NOBODY_WAITS)) : null);
     }
 }

@@ -18,10 +18,9 @@ import benchful.plans.pictures.PlanPicture;
 import benchful.plans.whatif.WhatIf;
 import benchful.projects.ProjectSpec;
 import benchful.web.Formats;
+import benchful.web.Sought;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -103,7 +102,7 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
 
     public List<Unsold> unsold() {
         return plan.materials().unsold().stream().map(material -> new Unsold(Formats.words(material.bought().unmet()) + " " + material.name(),
-                "/materials?find=" + URLEncoder.encode(material.name(), StandardCharsets.UTF_8))).toList();
+                Sought.link("/materials", material.name()))).toList();
     }
 
     /** The steps that decide the end, one after the other: "1 Welcome (10 min), 3 Knot the strand (1 h 40 min)". */

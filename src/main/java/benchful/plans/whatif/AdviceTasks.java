@@ -4,6 +4,7 @@ import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.advice.Progress;
+import benchful.plans.ClassPlanner;
 import benchful.web.tasks.Asker;
 import benchful.web.tasks.BackgroundTask;
 import benchful.web.tasks.BackgroundTasks;
@@ -13,17 +14,20 @@ import java.util.Optional;
 /** What would help a class, worked out beside the pages; given up as soon as the class is another. */
 @ApplicationScoped
 public class AdviceTasks {
+    private final ClassPlanner planner;
     private final LessonPlanner lessons;
     private final BackgroundTasks tasks;
 
-    AdviceTasks(LessonPlanner lessons, BackgroundTasks tasks) {
+    AdviceTasks(ClassPlanner planner, LessonPlanner lessons, BackgroundTasks tasks) {
+        this.planner = planner;
         this.lessons = lessons;
         this.tasks = tasks;
     }
 
     /** The one under way or finished for the same file, or a new one. */
     BackgroundTask<Optional<Suggestions>> of(CraftClass craftClass, ClassFile file) {
-        return tasks.send(purpose(craftClass), file, task -> Asker.during(task::isGivenUp, () -> new ClassAdvisor(lessons, file).suggestions(progress(task))));
+        return tasks.send(purpose(craftClass), file, task -> Asker.during(task::isGivenUp,
+                () -> planner.promised(file).map(now -> new ClassAdvisor(lessons, file).suggestions(now, progress(task)))));
     }
 
     public void keepOnlyFor(CraftClass craftClass, ClassFile file) {

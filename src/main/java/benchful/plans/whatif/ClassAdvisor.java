@@ -11,6 +11,7 @@ import benchful.core.lesson.advice.Advisor;
 import benchful.core.lesson.advice.Change;
 import benchful.core.lesson.advice.Progress;
 import benchful.core.lesson.advice.Suggestion;
+import benchful.core.lesson.risk.Promised;
 import benchful.plans.ClassPlanner;
 import benchful.web.forms.FormTree;
 import benchful.web.forms.SpecReader;
@@ -36,13 +37,16 @@ public final class ClassAdvisor {
         this.setup = reader.written(file.setup());
     }
 
-    /** None where the class can't be planned as it is. Takes seconds: tells how far it is and can be given up. */
-    public Optional<Suggestions> suggestions(Progress progress) {
+    /**
+     * Takes seconds: tells how far it is and can be given up.
+     *
+     * @param now the class as it is planned
+     */
+    public Suggestions suggestions(Promised now, Progress progress) {
         Map<Change, WhatIf> smaller = smallerSizes();
-        Advice advice = new Advisor(lessons, new SetupCosts(file.setup()))
-                .advise(ClassPlanner.request(file), List.copyOf(smaller.keySet()), progress).orElse(null);
-        return Optional.ofNullable(advice).map(a -> new Suggestions(a.chance(), Advice.ORDER,
-                a.suggestions().stream().map(s -> suggestion(s, smaller)).filter(s -> changed(s.whatIf()).isPresent()).toList(), a.comfortable(), a.complete()));
+        Advice advice = new Advisor(lessons, new SetupCosts(file.setup())).advise(ClassPlanner.request(file), now, List.copyOf(smaller.keySet()), progress);
+        return new Suggestions(advice.chance(), Advice.ORDER, advice.suggestions().stream().map(s -> suggestion(s, smaller))
+                .filter(s -> changed(s.whatIf()).isPresent()).toList(), advice.comfortable(), advice.complete());
     }
 
     private Map<Change, WhatIf> smallerSizes() {

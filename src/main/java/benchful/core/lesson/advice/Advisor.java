@@ -17,7 +17,7 @@ import org.joda.money.Money;
  * Tries every single change, and pairs of the best that do not suffice alone, on the same simulated students: each first in a short
  * simulation of a quickly made order, and the best of them then just as the class itself is planned, so that their figures are those
  * of the class's page once the change is made. The suggestions come in the order that {@link Advice#ORDER} says.
- * Cost: some thirty to sixty short trials, and {@link #worked} whole ones.
+ * Cost: some thirty to sixty short trials, and {@link #wholeTrials} whole ones.
  */
 public final class Advisor {
 
@@ -52,16 +52,22 @@ public final class Advisor {
      * @return nothing if the request itself cannot be planned
      */
     public Optional<Advice> advise(LessonRequest request, List<Change> others, Progress progress) {
-        if (!(planner.plan(request) instanceof Planned planned)) {
-            return Optional.empty();
-        }
-        Promised now = Promised.of(request, planned.plan());
+        return planner.plan(request) instanceof Planned planned
+                ? Optional.of(advise(request, Promised.of(request, planned.plan()), others, progress)) : Optional.empty();
+    }
+
+    /**
+     * The same for a request that is planned already.
+     *
+     * @param now the times to promise for it, of the planner's order
+     */
+    public Advice advise(LessonRequest request, Promised now, List<Change> others, Progress progress) {
         boolean comfortable = now.plan().fits() && now.risk().onTime() >= COMFORTABLE;
-        return Optional.of(comfortable ? new Advice(now.risk().onTime(), List.of(), true, true) : new Round(request, now, progress).advice(others));
+        return comfortable ? new Advice(now.risk().onTime(), List.of(), true, true) : new Round(request, now, progress).advice(others);
     }
 
     /** How many changes are tried wholly: fewer of a large class. */
-    private static int worked(LessonRequest request, LessonPlan plan, int classes) {
+    private static int wholeTrials(LessonRequest request, LessonPlan plan, int classes) {
         double each = (double) classes * request.headcount() * plan.blocks().size();
         return (int) Math.max(FEWEST_WHOLE, Math.min(MOST_WHOLE, WHOLE_WORK / each));
     }
@@ -81,15 +87,13 @@ public final class Advisor {
             this.progress = progress;
             int classes = (int) Math.max(FEWEST_SHORT, Math.min(SHORT, SHORT_WORK / ((double) request.headcount() * now.plan().blocks().size())));
             LessonRequest brief = request.toBuilder().replications(Math.min(classes, request.replications())).build();
-            LessonPlanner listed = new ListPlanner();
-            LessonPlanner orders = listed.plan(brief) instanceof Planned ? listed : planner;
-            Planned order = (Planned) orders.plan(brief);
-            this.quick = new Trial(orders, brief, Promised.of(brief, order.plan()));
+            this.quick = new ListPlanner().plan(brief) instanceof Planned listed ? new Trial(new ListPlanner(), brief, Promised.of(brief, listed.plan()))
+                    : new Trial(planner, brief, Promised.of(brief, ((Planned) planner.plan(brief)).plan()));
         }
 
         Advice advice(List<Change> others) {
             List<List<Change>> singles = Stream.concat(new Changes(request, now.plan().finish()).all().stream(), others.stream()).map(List::of).toList();
-            int most = worked(request, now.plan(), now.risk().classes());
+            int most = wholeTrials(request, now.plan(), now.risk().classes());
             all = singles.size() + BEST * (BEST - 1) / 2 + most;
             List<Suggestion> alone = new ArrayList<>(allTried(quick, singles));
             fewEnough(alone).ifPresent(alone::add);

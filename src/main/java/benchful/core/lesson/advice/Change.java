@@ -85,9 +85,9 @@ public sealed interface Change {
 
         @Override
         public LessonRequest apply(LessonRequest request) {
-            List<RoomTool> room = new ArrayList<>(request.room());
-            room.addAll(more);
-            return request.toBuilder().room(room).build();
+            LessonRequest.Builder changed = request.toBuilder();
+            more.forEach(tool -> changed.tool(tool.name(), tool.count()));
+            return changed.build();
         }
 
         @Override

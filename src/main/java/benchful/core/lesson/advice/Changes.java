@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** All single changes worth trying for a request. */
@@ -43,7 +42,7 @@ final class Changes {
     Changes(LessonRequest request, LocalDateTime promised) {
         this.request = request;
         this.lacking = Duration.between(request.bookedEnd(), promised);
-        this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, step -> step));
+        this.steps = request.stepsById();
         this.longestFirst = request.steps().stream().filter(step -> step.kind().isOwnWork() && !request.isAhead(step))
                 .sorted(Comparator.comparing((Step step) -> step.length().multipliedBy(repeats(step))).reversed()).toList();
     }

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 /** The answer where no order keeps all greatest gaps with the hours and the tools there are. */
 public final class NoOrder {
 
+    private static final int NAMED = 5;
+
     private NoOrder() {
     }
-
-    private static final int NAMED = 5;
 
     /**
      * @param gaps  gaps that cannot be kept together

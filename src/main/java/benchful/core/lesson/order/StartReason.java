@@ -11,7 +11,6 @@ import java.util.Optional;
 /** Why an activity begins when it does: the last thing that kept it from beginning sooner. */
 final class StartReason {
 
-
     private final Model model;
     private final long[] starts;
 

@@ -12,7 +12,6 @@ import java.util.List;
 /** How old pieces grew in the classes played, where the plan has a greatest wait for them. */
 final class Ages {
 
-    private static final double LATE = 0.9;
     /** A clock of half seconds: what is later by no more than rounding is in time. */
     private static final double TOLERANCE = 0.5;
 
@@ -33,10 +32,12 @@ final class Ages {
     void add(int number, Replication played) {
         for (int i = 0; i < oldest.length; i++) {
             Limit limit = script.limits().get(i);
+            Part from = script.parts().get(limit.from());
+            Part to = script.parts().get(limit.to());
             int late = 0;
             for (int s = 0; s < script.students().length; s++) {
                 double age = played.begun[limit.to()][s] - played.done[limit.from()][s];
-                if (isIn(limit.from(), s) && isIn(limit.to(), s) && age > 0) {
+                if (script.takesPart(s, from) && script.takesPart(s, to) && age > 0) {
                     oldest[i][number] = Math.max(oldest[i][number], (float) age);
                     late += age > limit.greatest() + TOLERANCE ? 1 : 0;
                 }
@@ -44,11 +45,6 @@ final class Ages {
             missed[i] += late > 0 ? 1 : 0;
             students[i] += late;
         }
-    }
-
-    private boolean isIn(int part, int student) {
-        int group = script.parts().get(part).group();
-        return group == 0 || script.students()[student] == group;
     }
 
     /** The limits that were missed in at least one class of a hundred, the most often missed first. */
@@ -68,7 +64,7 @@ final class Ages {
         Part from = script.parts().get(limit.from());
         Part to = script.parts().get(limit.to());
         Arrays.sort(oldest[i]);
-        Duration age = Duration.ofSeconds(Math.round(oldest[i][Math.max(0, (int) Math.ceil(LATE * classes) - 1)]));
+        Duration age = Duration.ofSeconds(Math.round(Tally.sorted(oldest[i], Tally.LATE)));
         Duration greatest = Duration.ofSeconds(Math.round(limit.greatest()));
         double share = missed[i] / (double) classes;
         String often = age.compareTo(greatest) > 0 ? "; in one of ten it is %s or more".formatted(MinuteWords.minutes(age)) : "";

@@ -78,7 +78,9 @@ final class BenchRun {
         end = begin;
         for (int part : bench.parts()) {
             finished[part] = 0;
-            Arrays.fill(lesson.begun[part], Double.NaN);
+            if (!script.limits().isEmpty()) {
+                Arrays.fill(lesson.begun[part], Double.NaN);
+            }
             lesson.start[part] = Double.MAX_VALUE;
         }
         for (int s = 0; s < students; s++) {

@@ -11,8 +11,6 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * Which blocks a plan begins later than they could, because something behind them must follow in time: glue is not spread before the
@@ -29,7 +27,7 @@ final class HeldBack {
         this.request = request;
         this.plan = plan;
         this.clock = clock;
-        this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        this.steps = request.stepsById();
     }
 
     /** @param needs what the block needs to be over before it */
@@ -40,24 +38,20 @@ final class HeldBack {
 
     /** Whether a greatest gap from it is used up. */
     private boolean isPressed(Block block) {
-        boolean ages = greatestWait(block.step()).filter(greatest -> after(block.step()).stream()
-                .anyMatch(link -> isUsedUp(block.start(), greatest, link.to(), block.group()))).isPresent();
-        return ages || after(block.step()).stream().anyMatch(link -> isPressed(block, link));
+        boolean ages = greatestWait(block.step()).filter(greatest -> request.after(block.step()).stream()
+                .anyMatch(link -> isUsedUp(block.start(), greatest, link.to(), block))).isPresent();
+        return ages || request.after(block.step()).stream().anyMatch(link -> isPressed(block, link));
     }
 
     private boolean isPressed(Block block, Link link) {
-        return link.greatest().filter(greatest -> isUsedUp(block.end(), greatest, link.to(), block.group())).isPresent()
-                || greatestWait(link.to()).filter(greatest -> after(link.to()).stream().anyMatch(next ->
-                        isUsedUp(block.end(), link.least().plus(greatest), next.to(), block.group()))).isPresent();
+        return link.greatest().filter(greatest -> isUsedUp(block.end(), greatest, link.to(), block)).isPresent()
+                || greatestWait(link.to()).filter(greatest -> request.after(link.to()).stream().anyMatch(next ->
+                        isUsedUp(block.end(), link.least().plus(greatest), next.to(), block))).isPresent();
     }
 
-    private boolean isUsedUp(LocalDateTime from, Duration greatest, String step, int group) {
-        return plan.blocksOf(step).stream().filter(to -> to.group() == group || to.group() == 0 || group == 0)
+    private boolean isUsedUp(LocalDateTime from, Duration greatest, String step, Block before) {
+        return plan.blocksOf(step).stream().filter(before::sharesStudents)
                 .anyMatch(to -> !to.start().isBefore(from.plus(greatest)));
-    }
-
-    private List<Link> after(String step) {
-        return request.links().stream().filter(link -> link.from().equals(step)).toList();
     }
 
     private Optional<Duration> greatestWait(String step) {
@@ -81,7 +75,7 @@ final class HeldBack {
 
     private double busyUntil(Block block) {
         return plan.blocks().stream().filter(other -> other != block && other.kind().needsClass())
-                .filter(other -> other.group() == block.group() || other.group() == 0 || block.group() == 0)
+                .filter(block::sharesStudents)
                 .filter(other -> !other.end().isAfter(block.start())).mapToDouble(other -> clock.seconds(other.end())).max().orElse(0);
     }
 }

@@ -3,15 +3,12 @@ package benchful.core.lesson.risk;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Link;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.risk.Script.Limit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * How old a piece may grow between two blocks: by a link's greatest gap, or by that of a wait between them, whose clock runs from the
@@ -27,11 +24,11 @@ final class Limits {
     Limits(LessonRequest request, LessonPlan plan) {
         this.request = request;
         this.blocks = plan.blocks();
-        this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        this.steps = request.stepsById();
         request.links().forEach(link -> {
             link.greatest().ifPresent(greatest -> add(link.from(), link.to(), greatest));
             if (steps.get(link.to()) instanceof Step.Wait wait && wait.greatest().isPresent()) {
-                after(wait).forEach(next -> add(link.from(), next.to(), link.least().plus(wait.greatest().get())));
+                request.after(wait.id()).forEach(next -> add(link.from(), next.to(), link.least().plus(wait.greatest().get())));
             }
         });
     }
@@ -49,23 +46,13 @@ final class Limits {
         return blocks.get(block).kind().isOwnWork();
     }
 
-    private List<Link> after(Step.Wait wait) {
-        return request.links().stream().filter(link -> link.from().equals(wait.id())).toList();
-    }
-
     private void add(String from, String to, Duration greatest) {
         for (int one = 0; one < blocks.size(); one++) {
             for (int other = one + 1; other < blocks.size(); other++) {
-                if (blocks.get(one).step().equals(from) && blocks.get(other).step().equals(to) && sameStudents(one, other)) {
+                if (blocks.get(one).step().equals(from) && blocks.get(other).step().equals(to) && blocks.get(one).sharesStudents(blocks.get(other))) {
                     all.add(new Limit(one, other, greatest.toSeconds()));
                 }
             }
         }
-    }
-
-    private boolean sameStudents(int one, int other) {
-        int mine = blocks.get(one).group();
-        int theirs = blocks.get(other).group();
-        return mine == theirs || mine == 0 || theirs == 0;
     }
 }

@@ -11,8 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * What each block needs to be over before it begins. A wait without equipment runs for each student's piece on its own, so a chain
@@ -32,7 +30,7 @@ final class Needs {
         this.request = request;
         this.blocks = plan.blocks();
         this.clock = clock;
-        this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        this.steps = request.stepsById();
         this.heldBack = new HeldBack(request, plan, clock);
         for (int block = 0; block < blocks.size(); block++) {
             all.add(find(block));
@@ -73,9 +71,7 @@ final class Needs {
 
     /** The least gap between two blocks, the longest of them if there is more than one link. */
     private OptionalDouble gap(int before, int block) {
-        int one = blocks.get(before).group();
-        int mine = blocks.get(block).group();
-        return request.links().stream().filter(link -> one == mine || one == 0 || mine == 0)
+        return request.links().stream().filter(link -> blocks.get(before).sharesStudents(blocks.get(block)))
                 .filter(link -> link.from().equals(blocks.get(before).step()) && link.to().equals(blocks.get(block).step()))
                 .mapToDouble(link -> link.least().toSeconds()).max();
     }

@@ -15,13 +15,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * An order of steps with the times to write on the board: those that the promised share of simulated classes keep, to the minute. So the plan ends by its booked end just where that share of the classes does. What is said of the order (slack, what sets
- * the finish, the proof) stays as the planner found it for expected lengths.
+ * An order of steps with the times to write on the board: those that the promised share of simulated classes keep, to the minute. So
+ * the plan ends by its booked end just where that share of the classes does. What is said of the order (slack, what sets the finish,
+ * the proof) stays as the planner found it for expected lengths.
  *
  * @param plan the order with promised times
  * @param risk what the simulated classes came to
@@ -34,7 +33,7 @@ public record Promised(LessonPlan plan, Risk risk) {
      */
     public static Promised of(LessonRequest request, LessonPlan order, Runnable stillWanted) {
         Risk risk = ClassSimulation.of(request, order, stillWanted);
-        Map<String, Step> steps = request.steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        Map<String, Step> steps = request.stepsById();
         List<Block> blocks = IntStream.range(0, order.blocks().size())
                 .mapToObj(i -> block(request, order.blocks().get(i), steps.get(order.blocks().get(i).step()), risk.blocks().get(i)))
                 .sorted(Comparator.comparing(Block::start).thenComparing(Block::end)).toList();

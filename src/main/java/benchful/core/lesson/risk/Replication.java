@@ -177,7 +177,7 @@ final class Replication {
     /** Whoever is ready first goes in first; a load goes when it is full and there is room for it. */
     private void loads(Part part) {
         int i = part.index();
-        int[] members = IntStream.range(0, students).filter(s -> part.group() == 0 || script.students()[s] == part.group()).boxed()
+        int[] members = IntStream.range(0, students).filter(s -> script.takesPart(s, part)).boxed()
                 .sorted(Comparator.comparingDouble(s -> ready(part, s))).mapToInt(Integer::intValue).toArray();
         double[] free = new double[part.loads()];
         start[i] = Double.MAX_VALUE;
@@ -205,7 +205,7 @@ final class Replication {
         double first = Double.MAX_VALUE;
         double last = 0;
         for (int s = 0; s < students; s++) {
-            if (part.group() == 0 || script.students()[s] == part.group()) {
+            if (script.takesPart(s, part)) {
                 double ready = ready(part, s);
                 begun[part.index()][s] = ready;
                 first = Math.min(first, ready);

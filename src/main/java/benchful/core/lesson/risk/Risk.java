@@ -83,9 +83,4 @@ public record Risk(int classes, double promise, double onTime, LocalDateTime lik
         waiting = List.copyOf(waiting);
         extensions = List.copyOf(extensions);
     }
-
-    /** How many of a hundred classes a share of them is: rounded down, as 89.9 of 100 are not nine in ten. */
-    public static int inHundred(double share) {
-        return (int) Math.floor(share * 100 + 1e-9);
-    }
 }

@@ -75,6 +75,11 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
     record Batch(int part) implements Stage {
     }
 
+    /** Whether a student takes part. */
+    boolean takesPart(int student, Part part) {
+        return part.group() == 0 || students[student] == part.group();
+    }
+
     int toolCause(int tool) {
         return parts.size() + tool;
     }

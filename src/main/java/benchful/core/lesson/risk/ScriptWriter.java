@@ -18,7 +18,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -38,7 +37,7 @@ final class ScriptWriter {
         this.request = request;
         this.plan = plan;
         this.clock = new Clock(request);
-        this.steps = request.steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        this.steps = request.stepsById();
         Map<String, Integer> scarce = scarce();
         this.tools = List.copyOf(scarce.keySet());
         this.counts = scarce.values().stream().mapToInt(Integer::intValue).toArray();
@@ -83,19 +82,17 @@ final class ScriptWriter {
         if (step instanceof Step.Make make) {
             double answer = make.help().minutesPerCall() * 60;
             int[] units = units(make);
-            int mustFinish = (int) Math.max(1, Math.ceil(make.finishShare() * members - 1e-9));
             double whole = make.mayPause() ? 0 : block.length().toSeconds();
             return new Part(index, step.id(), step.title(), block.group(), true, release, whole, new PaceTable(Pace.of(make.time())),
                     make.time().scales(request.headcount()), limits.isTied(index), 0, 0,
-                    make.help().isNone() ? 0 : make.help().callsPerStudentHour() / 3600, answer, mustFinish, members, units,
+                    make.help().isNone() ? 0 : make.help().callsPerStudentHour() / 3600, answer, make.mustFinish(members), members, units,
                     scarcest(units), needs.of(index), step.id().hashCode());
         }
         Step.Wait wait = step instanceof Step.Wait one ? one : null;
-        boolean byLoads = wait != null && wait.places() > 0;
-        double length = (byLoads ? wait.least() : request.length(step, members)).toSeconds();
+        double length = (wait == null ? request.length(step, members) : wait.least()).toSeconds();
         return new Part(index, step.id(), step.title(), block.group(), wait == null || !wait.endsAtHome(), release, length, null,
-                new double[0], false, byLoads ? wait.places() : 0, byLoads ? request.loadsAtOnce(wait) : 0, 0, 0, 0, members, new int[0], -1,
-                needs.of(index), step.id().hashCode());
+                new double[0], false, wait == null ? 0 : wait.places(), wait == null ? 0 : request.loadsAtOnce(wait), 0, 0, 0, members,
+                new int[0], -1, needs.of(index), step.id().hashCode());
     }
 
     private int[] units(Step.Make make) {

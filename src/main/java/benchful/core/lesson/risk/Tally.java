@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
 final class Tally {
 
     private static final double LIKELY = 0.5;
-    private static final double LATE = 0.9;
+    static final double LATE = 0.9;
     private static final int TWENTIETHS = 20;
     /** A spare time from which quick students should be given more to do (common practice, no source). */
     private static final Duration WORTH_FILLING = Duration.ofMinutes(10);
@@ -85,7 +85,8 @@ final class Tally {
                 script.parts().stream().map(this::block).toList(), ages.tooOld(), waiting(), extensions());
     }
 
-    private static float sorted(float[] times, double share) {
+    /** The time that a share of the classes kept to, of times in order. */
+    static float sorted(float[] times, double share) {
         return times[Math.max(0, (int) Math.ceil(share * times.length) - 1)];
     }
 

@@ -4,9 +4,9 @@ import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.ToolUse;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -46,26 +46,20 @@ public final class ClassTime {
      * one of them.
      */
     public StepTime of(Step.Make make, int from, int to) {
-        if (atOnce(make, to - from) == 0) {
+        int most = atOnce(make, to - from);
+        if (most == 0) {
             throw new IllegalArgumentException("The room lacks a tool for \"" + make.title() + "\"");
         }
-        List<Integer> tools = make.uses().stream().map(use -> room.get(use.tool())).toList();
-        return KNOWN.of(new Question(make, from, to, tools, groups, people));
+        Map<String, Integer> tools = make.uses().stream().map(ToolUse::tool).distinct().collect(Collectors.toMap(Function.identity(), room::get));
+        return KNOWN.of(new Question(make, from, to, most, tools, groups, people));
     }
 
     /** All that the time of a step depends on. */
-    private record Question(Step.Make make, int from, int to, List<Integer> tools, int groups, int people) {
+    private record Question(Step.Make make, int from, int to, int most, Map<String, Integer> tools, int groups, int people) {
 
         StepTime planned() {
-            Map<String, Integer> room = new HashMap<>();
-            int most = to - from;
-            for (int i = 0; i < tools.size(); i++) {
-                ToolUse use = make.uses().get(i);
-                room.put(use.tool(), tools.get(i));
-                most = Math.min(most, tools.get(i) / use.units());
-            }
             double[] scales = Arrays.copyOfRange(make.time().scales(to), from, to);
-            return new MakeTime(make, scales, most, groups, people).planned(room);
+            return new MakeTime(make, scales, most, groups, people).planned(tools);
         }
     }
 

@@ -7,6 +7,8 @@ import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -43,7 +45,7 @@ final class MakeTime {
         this.groups = groups;
         this.people = people;
         this.pace = Pace.of(make.time());
-        this.done = (int) Math.max(1, Math.ceil(make.finishShare() * students - 1e-9));
+        this.done = make.mustFinish(students);
         this.own = pace.expectedOrderStatistic(done, scales);
         boolean plain = make.help().isNone() && most == students;
         this.apart = plain ? new double[0] : Turns.ends(pace, scales, students);
@@ -112,16 +114,15 @@ final class MakeTime {
 
     /** "12 times", or from the smallest piece to the largest "8 to 20 times". */
     private String times() {
-        int least = make.time().work().stream().mapToInt(StudentTime.Work::repeats).min().orElseThrow();
-        int most = make.time().work().stream().mapToInt(StudentTime.Work::repeats).max().orElseThrow();
-        return most == 1 ? "" : least == most ? most + " times " : least + " to " + most + " times ";
+        IntSummaryStatistics repeats = make.time().work().stream().mapToInt(StudentTime.Work::repeats).summaryStatistics();
+        return repeats.getMax() == 1 ? "" : repeats.getMin() == repeats.getMax() ? repeats.getMax() + " times "
+                : repeats.getMin() + " to " + repeats.getMax() + " times ";
     }
 
     private String level() {
-        double least = make.time().work().stream().mapToDouble(StudentTime.Work::skillFactor).min().orElseThrow();
-        double most = make.time().work().stream().mapToDouble(StudentTime.Work::skillFactor).max().orElseThrow();
-        return least < most ? ", times " + plain(least) + " to " + plain(most) + " for the levels"
-                : most == 1 ? "" : ", times " + plain(most) + " for the level";
+        DoubleSummaryStatistics factors = make.time().work().stream().mapToDouble(StudentTime.Work::skillFactor).summaryStatistics();
+        return factors.getMin() < factors.getMax() ? ", times " + plain(factors.getMin()) + " to " + plain(factors.getMax()) + " for the levels"
+                : factors.getMax() == 1 ? "" : ", times " + plain(factors.getMax()) + " for the level";
     }
 
     private Reason turnsReason(Map<String, Integer> room, int atOnce, double turns) {

@@ -96,13 +96,12 @@ public final class Pace {
 
     /** The share of students who need no longer than a time [s]; interpolated in a table of 1024 cells. */
     double share(double time) {
-        double place = range == 0 ? time >= quick ? CELLS : 0 : (time - quick) / range * CELLS;
+        if (range == 0) {
+            return time >= quick ? 1 : 0;
+        }
+        double place = (time - quick) / range * CELLS;
         int cell = (int) Math.max(0, Math.min(CELLS - 1, place));
-        return Math.max(0, Math.min(1, cdf(cell) + (place - cell) * (cdf(cell + 1) - cdf(cell))));
-    }
-
-    private double cdf(int cell) {
-        return range == 0 ? (double) cell / CELLS : cdf[cell];
+        return Math.max(0, Math.min(1, cdf[cell] + (place - cell) * (cdf[cell + 1] - cdf[cell])));
     }
 
     /** Expected time [s] until k of n independent students of scale 1 have finished. */

@@ -17,12 +17,10 @@ import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
+import benchful.web.Sought;
 import benchful.web.Unusable;
 import benchful.web.tasks.Asker;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -125,7 +123,7 @@ public final class ShoppingPlanner {
         } catch (CancellationException givenUp) {
             throw givenUp;
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
-            throw Unusable.failing(words(material.name()), "/materials?find=" + URLEncoder.encode(material.name(), StandardCharsets.UTF_8), e);
+            throw Unusable.failing(words(material.name()), Sought.link("/materials", material.name()), e);
         }
     }
 
@@ -189,9 +187,8 @@ public final class ShoppingPlanner {
     }
 
     private static List<Integer> bought(StockMixes<?, ?> mix, ShoppingList list) {
-        List<Quantity> each = mix.each();
-        return IntStream.range(0, each.size()).mapToObj(size -> list.materials().get(mix.wants().get(size)).need().base()
-                .divide(each.get(size).base(), 0, RoundingMode.HALF_UP).intValueExact()).toList();
+        List<Integer> sizes = mix.wants();
+        return IntStream.range(0, sizes.size()).mapToObj(size -> mix.number(size, list.materials().get(sizes.get(size)).need().base())).toList();
     }
 
     private void unmet(Need need, LocalDate arriveBy, Fault fault) {

@@ -50,8 +50,7 @@ final class Blame {
 
     private static boolean isEnough(Model more) {
         SolverModel trial = new SolverModel(more, more.horizon(), false);
-        CpSolverStatus status = Search.solve(Search.solver(SECONDS_EACH), trial);
-        return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+        return Search.isFound(Search.solve(Search.solver(SECONDS_EACH), trial));
     }
 
     /** Which of these gaps contradict each other; empty if they do not, or not provably. */

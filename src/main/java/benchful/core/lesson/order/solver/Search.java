@@ -92,7 +92,7 @@ final class Search {
         return status;
     }
 
-    private static boolean isFound(CpSolverStatus status) {
+    static boolean isFound(CpSolverStatus status) {
         return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
     }
 
