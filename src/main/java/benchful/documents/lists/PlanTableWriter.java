@@ -55,15 +55,15 @@ public final class PlanTableWriter {
     private PlanTable table(PictureBag bag, Version version, int width, int text) {
         boolean large = version == Version.LARGE;
         PlanPicture picture = large ? PlanPicture.of(plan).sized(LARGE_WIDTH, LARGE_TEXT) : PlanPicture.of(plan).sized(width, text);
-        List<HandoutContent.Figure> pictures = large ? lesson.meetings().stream().map(meeting -> figure(bag, picture, List.of(meeting))).toList()
-                : List.of(figure(bag, picture, lesson.meetings()));
+        List<HandoutContent.Figure> pictures = lesson.meetings().stream().map(meeting -> figure(bag, picture, meeting)).toList();
         List<PlanTable.Ahead> ahead = lesson.preparation().items().stream().map(item -> new PlanTable.Ahead(item.title(), Formats.words(item.length()))).toList();
         return new PlanTable(pictures, plan.verdict().words(), large, days(true), ahead);
     }
 
-    private HandoutContent.Figure figure(PictureBag bag, PlanPicture picture, List<MeetingPlan> meetings) {
-        String name = "plan-" + (lesson.meetings().indexOf(meetings.get(0)) + 1);
-        return new HandoutContent.Figure(bag.drawing(name, picture.named(name).svg(meetings)), "The timed plan as a picture; the table below says the same.");
+    /** Each meeting by itself: together they may be taller than what a page has left below its title. */
+    private HandoutContent.Figure figure(PictureBag bag, PlanPicture picture, MeetingPlan meeting) {
+        String name = "plan-" + meeting.number();
+        return new HandoutContent.Figure(bag.drawing(name, picture.named(name).svg(List.of(meeting))), "The timed plan as a picture; the table below says the same.");
     }
 
     /** @param breaksToo whether breaks have a row of their own */
