@@ -2,16 +2,12 @@ package benchful.assessments;
 
 import benchful.bin.EarlierVersion;
 import benchful.classes.CraftClass;
+import benchful.web.EditedEntity;
 import benchful.web.forms.Stored;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.OneToOne;
-import jakarta.persistence.Version;
 import java.util.Optional;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.Mutability;
@@ -20,15 +16,7 @@ import org.hibernate.type.descriptor.java.Immutability;
 
 /** The stored assessment of one class: the draft once the tutor has saved it. */
 @Entity
-public class Assessment extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    /** From 1, so that a form that began with the draft, version 0, is told from one that began with this. */
-    @Version
-    long version = 1;
-
+public class Assessment extends EditedEntity {
     @OneToOne(optional = false, fetch = FetchType.LAZY)
     @JoinColumn(name = "class_id")
     CraftClass craftClass;
@@ -37,7 +25,10 @@ public class Assessment extends PanacheEntityBase {
     @Mutability(Immutability.class)
     Stored<AssessmentSpec> sheet;
 
-    protected Assessment() {}
+    /** Its versions count from 1, so that a form that began with the draft, version 0, is told from one that began with this. */
+    protected Assessment() {
+        version = 1;
+    }
 
     static Assessment of(CraftClass craftClass, AssessmentSpec sheet) {
         Assessment assessment = new Assessment();
@@ -51,15 +42,11 @@ public class Assessment extends PanacheEntityBase {
     }
 
     void replace(AssessmentSpec newSheet) {
-        EarlierVersion.keep("assessment", id == null ? null : craftClass.id(), Stored.kept(sheet), newSheet);
+        EarlierVersion.keep("assessment", isStored() ? craftClass.id() : null, Stored.kept(sheet), newSheet);
         sheet = Stored.of(newSheet);
     }
 
     public AssessmentSpec sheet() {
         return sheet.read("the risk assessment of this class", "/classes/" + craftClass.id() + "/assessment");
-    }
-
-    public long version() {
-        return version;
     }
 }

@@ -3,6 +3,7 @@ package benchful.assessments;
 import benchful.bin.EarlierVersions;
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
+import benchful.web.Pages;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecPost;
 import benchful.web.forms.SpecReader;
@@ -12,7 +13,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -58,7 +58,7 @@ class AssessmentPages {
     @GET
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
-        CraftClass craftClass = existing(id);
+        CraftClass craftClass = Pages.existing(CraftClass.class, id);
         SpecForm form = Assessment.of(craftClass)
                 .map(a -> SpecForm.of(READER.written(a.sheet()), a.version()))
                 .orElseGet(() -> SpecForm.of(READER.written(assessments.draft(craftClass).sheet()), 0));
@@ -69,7 +69,7 @@ class AssessmentPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
-        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
         return post(craftClass).answer(typed, target(craftClass));
     }
 
@@ -78,7 +78,7 @@ class AssessmentPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
-        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
         EarlierVersions.Wanted wanted = earlier.wanted("assessment", id, version, form);
         return post(craftClass).putBack(wanted.version().sheet(), wanted.fresh(), target(craftClass));
     }
@@ -102,9 +102,5 @@ class AssessmentPages {
 
     private TemplateInstance page(CraftClass craftClass, SpecForm form) {
         return Templates.form(new AssessmentPage(craftClass, form, assessments.printed(craftClass)));
-    }
-
-    private static CraftClass existing(long id) {
-        return CraftClass.byId(id).orElseThrow(NotFoundException::new);
     }
 }

@@ -1,13 +1,10 @@
 package benchful.assessments;
 
 import benchful.classes.CraftClass;
+import benchful.web.StoredEntity;
 import benchful.web.forms.Stored;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.time.LocalDateTime;
@@ -19,11 +16,7 @@ import org.hibernate.type.descriptor.java.Immutability;
 
 /** An assessment as it was printed; it is never changed. */
 @Entity
-class PrintedAssessment extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+class PrintedAssessment extends StoredEntity {
     @ManyToOne(optional = false, fetch = FetchType.LAZY)
     @JoinColumn(name = "class_id")
     CraftClass craftClass;

@@ -1,13 +1,10 @@
 package benchful.backups;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import benchful.web.StoredEntity;
 import io.quarkus.panache.common.Sort;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -16,11 +13,7 @@ import java.util.Optional;
 
 /** One line of what was done: a backup that was taken, failed or was put back. It says of a file only that it was written once. */
 @Entity
-class Backup extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+class Backup extends StoredEntity {
     Instant happenedAt;
 
     @Enumerated(EnumType.STRING)

@@ -188,7 +188,7 @@ public class Backups {
 
     long remember(Backup backup) {
         QuarkusTransaction.requiringNew().run(() -> backup.persist());
-        return backup.id;
+        return backup.id();
     }
 
     private LocalDate day(Backup backup) {

@@ -16,7 +16,7 @@ import java.util.List;
 public record BatchForm(SpecForm form, Long id, long project, String projectName, List<String> sizeNames) {
 
     static BatchForm of(SpecForm form, KitBatch batch) {
-        return new BatchForm(form, batch.id, batch.project.id(), batch.project.name(), batch.project.toSpec().sizes().stream().map(Size::name).toList());
+        return new BatchForm(form, batch.isStored() ? batch.id() : null, batch.project.id(), batch.project.name(), batch.project.toSpec().sizes().stream().map(Size::name).toList());
     }
 
     public List<String> levels() {

@@ -9,7 +9,7 @@ record BatchTarget(KitBatch batch) implements SpecPost.Target<BatchSpec> {
 
     @Override
     public long version() {
-        return batch.isStored() ? batch.version() : 0;
+        return batch.version();
     }
 
     @Override

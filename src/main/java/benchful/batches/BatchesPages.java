@@ -11,6 +11,7 @@ import benchful.projects.ProjectSpec;
 import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.Sought;
+import benchful.web.StoredEntity;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecPost;
 import benchful.web.forms.SpecReader;
@@ -20,7 +21,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -98,12 +98,12 @@ class BatchesPages {
     @GET
     @Path("{id: \\d+}")
     public TemplateInstance show(@PathParam("id") long id) {
-        QuarkusTransaction.requiringNew().call(() -> KitBatch.byId(id).map(batches::openFile)).ifPresent(file -> remembered.materials(file, LocalDate.now(clock)));
+        QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(KitBatch.class, id).map(batches::openFile)).ifPresent(file -> remembered.materials(file, LocalDate.now(clock)));
         return QuarkusTransaction.requiringNew().call(() -> shown(id));
     }
 
     private TemplateInstance shown(long id) {
-        return page(KitBatch.byId(id).orElseThrow(NotFoundException::new), null);
+        return page(Pages.existing(KitBatch.class, id), null);
     }
 
     /** Packs kits of a size, or takes them apart. */
@@ -112,7 +112,7 @@ class BatchesPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response pack(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        KitBatch batch = KitBatch.toChange(id).orElseThrow(NotFoundException::new);
+        KitBatch batch = Pages.toChange(KitBatch.class, id);
         if (Pages.version(form) != batch.version()) {
             return Pages.stale(page(batch, OVERTAKEN));
         }
@@ -130,7 +130,7 @@ class BatchesPages {
     @Path("{id: \\d+}/edit")
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
-        KitBatch batch = KitBatch.byId(id).orElseThrow(NotFoundException::new);
+        KitBatch batch = Pages.existing(KitBatch.class, id);
         SpecForm form = reader(batch.project.toSpec()).form(batch.stored(), batch.version());
         return Templates.form(BatchForm.of(form, batch));
     }
@@ -140,7 +140,7 @@ class BatchesPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return save(KitBatch.toChange(id).orElseThrow(NotFoundException::new), form);
+        return save(Pages.toChange(KitBatch.class, id), form);
     }
 
     @POST
@@ -149,7 +149,7 @@ class BatchesPages {
     @Transactional
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
         EarlierVersions.Wanted wanted = earlier.wanted("kit_batch", id, version, form);
-        KitBatch batch = KitBatch.toChange(id).orElseThrow(NotFoundException::new);
+        KitBatch batch = Pages.toChange(KitBatch.class, id);
         return post(batch).putBack(wanted.version().sheet(), wanted.fresh(), new BatchTarget(batch));
     }
 
@@ -157,7 +157,7 @@ class BatchesPages {
     @Path("{id: \\d+}/removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        KitBatch batch = KitBatch.toChange(id).orElseThrow(NotFoundException::new);
+        KitBatch batch = Pages.toChange(KitBatch.class, id);
         return removals.remove(new Thing("kits for sale", batch.title(), "/batches/" + id), "/batches", batch::delete);
     }
 
@@ -174,6 +174,6 @@ class BatchesPages {
     }
 
     private static Project found(String id) {
-        return Pages.number(id).flatMap(n -> Project.byId(n)).orElseThrow(NotFoundException::new);
+        return Pages.named(Project.class, id);
     }
 }

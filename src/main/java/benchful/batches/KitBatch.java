@@ -6,25 +6,18 @@ import benchful.projects.MaterialLine;
 import benchful.projects.Project;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
+import benchful.web.EditedEntity;
 import benchful.web.Paged;
 import benchful.web.Sought;
 import benchful.web.forms.Stored;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
-import jakarta.persistence.LockModeType;
 import jakarta.persistence.ManyToOne;
-import jakarta.persistence.Version;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.Mutability;
 import org.hibernate.type.SqlTypes;
@@ -32,15 +25,8 @@ import org.hibernate.type.descriptor.java.Immutability;
 
 /** Kits of one project made for sale. It is set up, changed until it is packed, and removed when it is sold or given up. */
 @Entity
-public class KitBatch extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    @Version
-    long version;
-
-    @ManyToOne(optional = false, fetch = FetchType.LAZY)
+public class KitBatch extends EditedEntity {
+    @ManyToOne(optional = false)
     Project project;
 
     /** Kept from the sheet for lists in order of time. */
@@ -127,14 +113,6 @@ public class KitBatch extends PanacheEntityBase {
         return sheet.readable().map(BatchSpec::title).orElseGet(project::name);
     }
 
-    public long id() {
-        return id;
-    }
-
-    public long version() {
-        return version;
-    }
-
     /** @throws benchful.web.Unusable where what is stored can't be read */
     public BatchSpec sheet() {
         return sheet.read("the kits for sale of “%s”".formatted(project.name()), "/batches/" + id + "/edit");
@@ -143,10 +121,6 @@ public class KitBatch extends PanacheEntityBase {
     /** As it is stored, read or not, to be mended in its form. */
     Stored<BatchSpec> stored() {
         return sheet;
-    }
-
-    boolean isStored() {
-        return id != null;
     }
 
     /** All, those that must be ready soonest first. */
@@ -158,15 +132,5 @@ public class KitBatch extends PanacheEntityBase {
     static Paged<KitBatch> page(Sought sought) {
         return Paged.of(find("from KitBatch b join fetch b.project p where lower(coalesce(b.title, '') || ' ' || p.name) like ?1 escape '!'"
                 + " order by b.readyBy nulls last, b.id", sought.pattern()), sought);
-    }
-
-    /** With its project. */
-    public static Optional<KitBatch> byId(long id) {
-        return find("from KitBatch b join fetch b.project where b.id = ?1", id).firstResultOptional();
-    }
-
-    /** The same, kept from everybody else until the transaction ends. */
-    static Optional<KitBatch> toChange(long id) {
-        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
     }
 }

@@ -10,7 +10,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -62,11 +61,11 @@ class BinPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response restore(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        BinEntry entry = existing(id);
+        BinEntry entry = Pages.toChange(BinEntry.class, id);
         RestorationOutcome outcome = restoration.restore(entry, names(form));
         if (outcome instanceof Lacking lacking && form.containsKey("both")) {
             for (BinEntry other : lacking.entries()) {
-                RestorationOutcome first = restoration.restore(existing(other.id()), Map.of());
+                RestorationOutcome first = restoration.restore(Pages.toChange(BinEntry.class, other.id()), Map.of());
                 if (!(first instanceof Back)) {
                     return answer(other, first);
                 }
@@ -80,7 +79,7 @@ class BinPages {
     @Path("{id: \\d+}/removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        existing(id).delete();
+        Pages.toChange(BinEntry.class, id).delete();
         return Pages.seeOther("/bin");
     }
 
@@ -100,9 +99,5 @@ class BinPages {
 
     private static String shortened(String name) {
         return name.length() > NameTaken.LONGEST ? name.substring(0, NameTaken.LONGEST) : name;
-    }
-
-    private static BinEntry existing(long id) {
-        return BinEntry.toChange(id).orElseThrow(NotFoundException::new);
     }
 }

@@ -1,15 +1,12 @@
 package benchful.bin;
 
+import benchful.web.StoredEntity;
 import benchful.web.forms.Difference;
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EntityListeners;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.PrePersist;
 import java.time.Clock;
 import java.time.Instant;
@@ -25,13 +22,9 @@ import org.hibernate.type.descriptor.java.Immutability;
 /** A sheet as it was before somebody saved over it. It is kept for thirty days, or until its thing is removed. */
 @Entity
 @EntityListeners(EarlierVersion.Stamp.class)
-public class EarlierVersion extends PanacheEntityBase {
+public class EarlierVersion extends StoredEntity {
     private static final int PLACES_TOLD = 3;
     private static final int MOST_SHOWN = 30;
-
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
 
     /** The table of the thing, and its key there. */
     String kind;
@@ -104,10 +97,6 @@ public class EarlierVersion extends PanacheEntityBase {
     /** The latest first. */
     static List<EarlierVersion> of(String kind, Object thing) {
         return EarlierVersion.<EarlierVersion>find("kind = ?1 and thing = ?2 order by id desc", kind, thing.toString()).page(0, MOST_SHOWN).list();
-    }
-
-    public long id() {
-        return id;
     }
 
     public JsonNode sheet() {

@@ -6,6 +6,7 @@ import benchful.bin.RestorationOutcome.NameTaken;
 import benchful.bin.RestorationOutcome.Occupied;
 import benchful.bin.RestorationOutcome.Taken;
 import benchful.database.TableMap;
+import benchful.web.StoredEntity;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
@@ -47,7 +48,7 @@ class Restoration {
         BinLinks links = new BinLinks(database, entry.id(), held);
         links.handOver();
         if (links.isMissing()) {
-            return new Lacking(new TreeSet<>(links.holders()).stream().map(BinEntry::byId).flatMap(Optional::stream).toList());
+            return new Lacking(new TreeSet<>(links.holders()).stream().map(id -> StoredEntity.byId(BinEntry.class, id)).flatMap(Optional::stream).toList());
         }
         return putBack(entry, held);
     }

@@ -1,6 +1,7 @@
 package benchful.bin;
 
 import benchful.web.Pages;
+import benchful.web.StoredEntity;
 import io.quarkus.arc.Unremovable;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.runtime.BlockingOperationControl;
@@ -39,6 +40,6 @@ public class Undo {
             return Optional.empty();
         }
         return Optional.ofNullable(request.getCurrent().request().getParam(REMOVED)).flatMap(Pages::number)
-                .flatMap(id -> QuarkusTransaction.requiringNew().call(() -> BinEntry.byId(id)));
+                .flatMap(id -> QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(BinEntry.class, id)));
     }
 }

@@ -4,19 +4,15 @@ import benchful.bin.EarlierVersion;
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.web.EditedEntity;
 import benchful.web.Paged;
 import benchful.web.Sought;
 import benchful.web.Unusable;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Entity;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.OneToMany;
 import jakarta.persistence.OrderBy;
-import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,14 +34,7 @@ import org.hibernate.annotations.Formula;
  * the movements, read along with the material.
  */
 @Entity
-public class Material extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    @Version
-    long version;
-
+public class Material extends EditedEntity {
     String name;
     Unit unit;
     BigDecimal wasteBeginner;
@@ -231,15 +220,6 @@ public class Material extends PanacheEntityBase {
         return byName(name).filter(m -> m.name().equals(name)).isPresent();
     }
 
-    public static Optional<Material> byId(long id) {
-        return findByIdOptional(id);
-    }
-
-    /** The same, kept from everybody else until the transaction ends. */
-    static Optional<Material> toChange(long id) {
-        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
-    }
-
     /** Their names, in order. */
     public static List<String> names() {
         return getEntityManager().createQuery("select name from Material order by lower(name)", String.class).getResultList();
@@ -279,14 +259,6 @@ public class Material extends PanacheEntityBase {
     public static List<Material> named(Collection<String> names) {
         List<String> lower = names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).distinct().toList();
         return lower.isEmpty() ? List.of() : list("lower(name) in ?1 order by lower(name)", lower);
-    }
-
-    public long id() {
-        return id;
-    }
-
-    public long version() {
-        return version;
     }
 
     public String name() {

@@ -5,6 +5,7 @@ import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.core.quantity.Quantity;
 import benchful.web.Paged;
+import benchful.web.Pages;
 import benchful.web.Renamed;
 import benchful.web.Sought;
 import benchful.web.Trouble;
@@ -22,7 +23,6 @@ import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -99,7 +99,7 @@ public class MaterialsPages {
     @Path("{id}/edit")
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
-        Material material = Material.byId(id).orElseThrow(NotFoundException::new);
+        Material material = Pages.existing(Material.class, id);
         return page(form(material), id);
     }
 
@@ -108,7 +108,7 @@ public class MaterialsPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return post(id).answer(form, target(existing(id)));
+        return post(id).answer(form, target(Pages.toChange(Material.class, id)));
     }
 
     @POST
@@ -117,14 +117,14 @@ public class MaterialsPages {
     @Transactional
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
         EarlierVersions.Wanted wanted = earlier.wanted("material", id, version, form);
-        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), target(existing(id)));
+        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), target(Pages.toChange(Material.class, id)));
     }
 
     @POST
     @Path("{id}/removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        Material material = existing(id);
+        Material material = Pages.toChange(Material.class, id);
         return removals.removeUnused(Material.class, id, new Thing("material", material.name(), "/materials/" + id), "/materials", material::delete);
     }
 
@@ -156,9 +156,5 @@ public class MaterialsPages {
     private TemplateInstance page(SpecForm form, Long id) {
         Map<String, String> names = hazards.isResolvable() ? hazards.get().byId() : Map.of();
         return Templates.form(new MaterialForm(form, id, Supplier.all().stream().map(Supplier::name).toList(), names));
-    }
-
-    private static Material existing(long id) {
-        return Material.toChange(id).orElseThrow(NotFoundException::new);
     }
 }

@@ -1,15 +1,10 @@
 package benchful.catalogue;
 
 import benchful.bin.EarlierVersion;
+import benchful.web.EditedEntity;
 import benchful.web.Paged;
 import benchful.web.Sought;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
-import jakarta.persistence.LockModeType;
-import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -20,14 +15,7 @@ import java.util.Optional;
  * No two suppliers have the same name, whatever the case of its letters.
  */
 @Entity
-public class Supplier extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    @Version
-    long version;
-
+public class Supplier extends EditedEntity {
     String name;
     String currency;
     BigDecimal minimumOrder;
@@ -52,7 +40,7 @@ public class Supplier extends PanacheEntityBase {
     }
 
     public void replace(SupplierSpec sheet) {
-        EarlierVersion.keep("supplier", id, id == null ? sheet : toSpec(), sheet);
+        EarlierVersion.keep("supplier", id, isStored() ? toSpec() : sheet, sheet);
         name = sheet.name().strip();
         currency = sheet.currency();
         minimumOrder = sheet.minimumOrder();
@@ -73,11 +61,6 @@ public class Supplier extends PanacheEntityBase {
         return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
     }
 
-    /** Kept from everybody else until the transaction ends. */
-    public static Optional<Supplier> toChange(long id) {
-        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
-    }
-
     /** All, by name. */
     public static List<Supplier> all() {
         return list("order by lower(name)");
@@ -86,14 +69,6 @@ public class Supplier extends PanacheEntityBase {
     /** A page of them, by name. */
     public static Paged<Supplier> page(Sought sought) {
         return Paged.of(find("lower(name) like ?1 escape '!' order by lower(name)", sought.pattern()), sought);
-    }
-
-    public long id() {
-        return id;
-    }
-
-    public long version() {
-        return version;
     }
 
     public String name() {

@@ -2,14 +2,11 @@ package benchful.catalogue;
 
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import benchful.web.StoredEntity;
 import jakarta.persistence.CollectionTable;
 import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.OrderBy;
@@ -32,11 +29,7 @@ import org.joda.money.Money;
  */
 @Entity
 @Table(name = "offer")
-public class SupplierOffer extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+public class SupplierOffer extends StoredEntity {
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
     Material material;
 
@@ -133,10 +126,6 @@ public class SupplierOffer extends PanacheEntityBase {
     public static Map<Long, Long> counts(Collection<Supplier> suppliers) {
         return getEntityManager().createQuery("select supplier.id, count(*) from SupplierOffer where supplier in :suppliers group by supplier.id", Object[].class)
                 .setParameter("suppliers", suppliers).getResultStream().collect(Collectors.toMap(row -> (Long) row[0], row -> (Long) row[1]));
-    }
-
-    public long id() {
-        return id;
     }
 
     public Material material() {

@@ -10,7 +10,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -62,7 +61,7 @@ class ClassesPages {
     @Transactional
     public TemplateInstance fresh(@QueryParam("project") String project, @QueryParam("like") String like) {
         if (like != null) {
-            return SetupPages.Templates.form(forms.like(Pages.number(like).flatMap(CraftClass::byId).orElseThrow(NotFoundException::new)));
+            return SetupPages.Templates.form(forms.like(Pages.named(CraftClass.class, like)));
         }
         return project == null ? Templates.choice(Project.offered()) : SetupPages.Templates.form(forms.fresh(found(project)));
     }
@@ -75,6 +74,6 @@ class ClassesPages {
     }
 
     private static Project found(String id) {
-        return Pages.number(id).flatMap(Project::byId).orElseThrow(NotFoundException::new);
+        return Pages.named(Project.class, id);
     }
 }

@@ -3,22 +3,16 @@ package benchful.classes;
 import benchful.bin.EarlierVersion;
 import benchful.projects.Project;
 import benchful.venues.Venue;
+import benchful.web.EditedEntity;
 import benchful.web.Paged;
 import benchful.web.Sought;
 import benchful.web.forms.SpecFormat;
 import benchful.web.forms.Stored;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
-import jakarta.persistence.LockModeType;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.TypedQuery;
-import jakarta.persistence.Version;
 import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.List;
@@ -33,7 +27,7 @@ import org.hibernate.type.descriptor.java.Immutability;
  * each time from the setup, the project, the venue and the catalogue.
  */
 @Entity
-public class CraftClass extends PanacheEntityBase {
+public class CraftClass extends EditedEntity {
     /** Where an earlier version says its venue. */
     static final String ROOM = "venue";
 
@@ -51,18 +45,11 @@ public class CraftClass extends PanacheEntityBase {
                 where lower(:name) in (lower(other ->> 'of'), lower(other ->> 'use')))
             order by c.starts_at, c.id""";
 
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    @Version
-    long version;
-
-    /** Always at hand: its name is the title of a class that has none of its own. */
+    /** At hand as the venue is, so that a class can be planned when the transaction is over; its name is the title of a class that has none. */
     @ManyToOne(optional = false)
     Project project;
 
-    @ManyToOne(fetch = FetchType.LAZY)
+    @ManyToOne
     Venue venue;
 
     /** Start of the first meeting, kept from the setup for lists in order of time. */
@@ -113,14 +100,6 @@ public class CraftClass extends PanacheEntityBase {
         return stored;
     }
 
-    public long id() {
-        return id;
-    }
-
-    public long version() {
-        return version;
-    }
-
     public Project project() {
         return project;
     }
@@ -150,10 +129,6 @@ public class CraftClass extends PanacheEntityBase {
 
     public boolean sample() {
         return sample;
-    }
-
-    public boolean isStored() {
-        return id != null;
     }
 
     /** Takes a new setup and venue in place of the old ones. */
@@ -246,16 +221,6 @@ public class CraftClass extends PanacheEntityBase {
         return CraftClass.<CraftClass>find("from CraftClass c join fetch c.project left join fetch c.venue where c.endsAt >= ?1 order by c.startsAt, c.id", moment).page(0, most).list();
     }
 
-    /** With its project and venue, so that it can be planned when the transaction is over. */
-    public static Optional<CraftClass> byId(long id) {
-        return find("from CraftClass c join fetch c.project left join fetch c.venue where c.id = ?1", id).firstResultOptional();
-    }
-
-    /** The same, kept from everybody else until the transaction ends. */
-    public static Optional<CraftClass> toChange(long id) {
-        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
-    }
-
     /** Classes in which somebody chose this material or takes it instead of another, in order of time. */
     static List<CraftClass> naming(String material) {
         return getEntityManager().createNativeQuery(NAMING, CraftClass.class).setParameter("name", material).getResultList();
@@ -263,6 +228,6 @@ public class CraftClass extends PanacheEntityBase {
 
     /** All classes of a project, in order of time. */
     public static List<CraftClass> teaching(Project project) {
-        return list("project = ?1 order by startsAt, id", project);
+        return list("from CraftClass c left join fetch c.venue where c.project = ?1 order by c.startsAt, c.id", project);
     }
 }

@@ -4,6 +4,7 @@ import benchful.bin.EarlierVersions;
 import benchful.projects.Size;
 import benchful.venues.Venue;
 import benchful.web.Pages;
+import benchful.web.StoredEntity;
 import benchful.web.forms.SpecPost;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -12,7 +13,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -44,14 +44,14 @@ class SetupPages {
     @GET
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
-        return Templates.form(forms.of(existing(id)));
+        return Templates.form(forms.of(Pages.existing(CraftClass.class, id)));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return save(existing(id), form);
+        return save(Pages.existing(CraftClass.class, id), form);
     }
 
     @POST
@@ -59,7 +59,7 @@ class SetupPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
-        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
         EarlierVersions.Wanted wanted = earlier.wanted("craft_class", id, version, form);
         ObjectNode setup = wanted.version().sheet().deepCopy();
         JsonNode room = setup.remove(CraftClass.ROOM);
@@ -78,11 +78,7 @@ class SetupPages {
         return new SpecPost<>(SetupRules.reader(target.project().toSpec()), f -> Templates.form(forms.page(f, target, venue)));
     }
 
-    private static CraftClass existing(long id) {
-        return CraftClass.byId(id).orElseThrow(NotFoundException::new);
-    }
-
     private static Venue venue(String id) {
-        return Pages.number(id).flatMap(Venue::byId).orElse(null);
+        return Pages.number(id).flatMap(n -> StoredEntity.byId(Venue.class, n)).orElse(null);
     }
 }

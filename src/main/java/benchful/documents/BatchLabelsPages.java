@@ -13,6 +13,7 @@ import benchful.plans.Remembered;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
 import benchful.web.Pages;
+import benchful.web.StoredEntity;
 import benchful.web.door.Costly;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
@@ -95,6 +96,6 @@ class BatchLabelsPages {
     }
 
     private static KitBatch existing(long id) {
-        return QuarkusTransaction.joiningExisting().call(() -> KitBatch.byId(id)).orElseThrow(NotFoundException::new);
+        return QuarkusTransaction.joiningExisting().call(() -> StoredEntity.byId(KitBatch.class, id)).orElseThrow(NotFoundException::new);
     }
 }

@@ -120,7 +120,7 @@ class DocumentsPages {
     @GET
     @Produces(MediaType.TEXT_HTML)
     public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
-        return plans.before(id, plans::plan, () -> page(existing(id), PrintForm.of(uri.getQueryParameters(), address(uri))));
+        return plans.before(id, plans::plan, () -> page(Pages.existing(CraftClass.class, id), PrintForm.of(uri.getQueryParameters(), address(uri))));
     }
 
     /** Gives up a long print-out that is under way. */
@@ -128,7 +128,7 @@ class DocumentsPages {
     @Path("{name: [a-z]+}/cancellation")
     @Transactional
     public Response stop(@PathParam("id") long id, @PathParam("name") String name) {
-        jobs.stop(existing(id), PrintOut.of(name).orElseThrow(NotFoundException::new));
+        jobs.stop(Pages.existing(CraftClass.class, id), PrintOut.of(name).orElseThrow(NotFoundException::new));
         return Pages.seeOther("/classes/" + id + "/documents");
     }
 
@@ -143,7 +143,7 @@ class DocumentsPages {
 
     /** What is waited for is waited for after the transaction. */
     private Supplier<Response> printed(long id, PrintOut what, UriInfo uri) {
-        CraftClass craftClass = existing(id);
+        CraftClass craftClass = Pages.existing(CraftClass.class, id);
         PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri));
         OptionsReader reader = new OptionsReader(form);
         PrintOptions options = reader.read("/classes/" + id + "/documents");
@@ -212,9 +212,5 @@ class DocumentsPages {
 
     private static boolean ownMachine(String address) {
         return address.matches("https?://(localhost|127\\.|\\[::1).*");
-    }
-
-    private static CraftClass existing(long id) {
-        return CraftClass.byId(id).orElseThrow(NotFoundException::new);
     }
 }

@@ -3,6 +3,7 @@ package benchful.documents;
 import benchful.documents.lists.OrderLetter;
 import benchful.documents.paper.Paper;
 import benchful.orders.PurchaseOrder;
+import benchful.web.Pages;
 import benchful.web.door.Costly;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.DefaultValue;
@@ -30,7 +31,7 @@ class OrderLetterPages {
     @Produces("application/pdf")
     @Transactional
     public Response show(@PathParam("id") long id, @QueryParam("paper") @DefaultValue("a4") String paper) {
-        PurchaseOrder order = PurchaseOrder.byId(id).orElseThrow(NotFoundException::new);
+        PurchaseOrder order = Pages.existing(PurchaseOrder.class, id);
         OrderLetter letter = OrderLetter.of(order, Paper.of(paper).orElseThrow(NotFoundException::new));
         return Response.ok((StreamingOutput) out -> documents.write(letter, out), "application/pdf")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"order-%d.pdf\"".formatted(id))

@@ -4,14 +4,11 @@ import benchful.catalogue.Material;
 import benchful.catalogue.StoredAmount;
 import benchful.core.buying.Purchase;
 import benchful.core.quantity.Quantity;
+import benchful.web.StoredEntity;
 import benchful.web.Unusable;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.math.BigDecimal;
@@ -21,11 +18,7 @@ import org.joda.money.CurrencyUnit;
 
 /** A line of an order: packs of one material at a price, and how many of them have come. */
 @Entity
-public class OrderLine extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+public class OrderLine extends StoredEntity {
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
     @JoinColumn(name = "order_id")
     PurchaseOrder order;
@@ -65,10 +58,6 @@ public class OrderLine extends PanacheEntityBase {
     /** The line with its exact value before VAT and its VAT. */
     public Purchase purchase() {
         return Purchase.of(material, packs, holds(), BigMoney.of(CurrencyUnit.of(order.currency), price), vat, neededBy);
-    }
-
-    public long id() {
-        return id;
     }
 
     public String material() {

@@ -4,6 +4,7 @@ import benchful.catalogue.SupplierOffer;
 import benchful.classes.CraftClass;
 import benchful.core.buying.Totals;
 import benchful.web.Formats;
+import benchful.web.StoredEntity;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
@@ -28,7 +29,7 @@ public record OrderPage(
         Money shortOfMinimum) {
 
     static OrderPage of(PurchaseOrder order, SpecForm form, SpecForm receipt, String notice, LocalDate today) {
-        List<Choice> classes = order.classIds.stream().flatMap(id -> CraftClass.byId(id).stream()).map(c -> new Choice(c.id(), c.title())).toList();
+        List<Choice> classes = order.classIds.stream().flatMap(id -> StoredEntity.byId(CraftClass.class, id).stream()).map(c -> new Choice(c.id(), c.title())).toList();
         return new OrderPage(order, form, receipt, notice, today, classes, offers(order), shortOfMinimum(order));
     }
 

@@ -15,7 +15,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -62,7 +61,7 @@ class OrderPages {
     @GET
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
-        return page(PurchaseOrder.byId(id).orElseThrow(NotFoundException::new), null);
+        return page(Pages.existing(PurchaseOrder.class, id), null);
     }
 
     /** Changes packs, prices, delivery and note of a draft. */
@@ -70,7 +69,7 @@ class OrderPages {
     @Path("lines")
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return changed(existing(id), form, order -> {});
+        return changed(Pages.toChange(PurchaseOrder.class, id), form, order -> {});
     }
 
     /** Puts one more of the supplier's packs on a draft, with what was changed on it. */
@@ -78,7 +77,7 @@ class OrderPages {
     @Path("additions")
     @Transactional
     public Response add(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        PurchaseOrder order = existing(id);
+        PurchaseOrder order = Pages.toChange(PurchaseOrder.class, id);
         Optional<SupplierOffer> offer = Pages.number(form.getFirst("offer")).flatMap(o -> SupplierOffer.<SupplierOffer>findByIdOptional(o))
                 .filter(o -> o.supplier().equals(order.seller()));
         Optional<Long> packs = Pages.number(form.getFirst("packs")).filter(n -> n > 0 && n <= MOST_PACKS);
@@ -94,7 +93,7 @@ class OrderPages {
     @Path("dispatch")
     @Transactional
     public Response send(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        PurchaseOrder order = existing(id);
+        PurchaseOrder order = Pages.toChange(PurchaseOrder.class, id);
         Response answer = changed(order, form, draft -> draft.send(LocalDate.now(clock)));
         if (order.status() != OrderStatus.DRAFT) {
             bin.forget(DraftTarget.LINE, "/orders/" + id);
@@ -107,7 +106,7 @@ class OrderPages {
     @Path("receipts")
     @Transactional
     public Response receive(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        PurchaseOrder order = existing(id);
+        PurchaseOrder order = Pages.toChange(PurchaseOrder.class, id);
         SpecReader<ReceiptSpec> reader = new SpecReader<>(ReceiptSpec.class, sheet -> sheet.faults(order));
         if (overtaken(order, form)) {
             return Pages.stale(page(order, OVERTAKEN));
@@ -126,7 +125,7 @@ class OrderPages {
     @Path("cancellation")
     @Transactional
     public Response cancel(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        PurchaseOrder order = existing(id);
+        PurchaseOrder order = Pages.toChange(PurchaseOrder.class, id);
         if (overtaken(order, form) || !order.status().awaited()) {
             return Pages.stale(page(order, OVERTAKEN));
         }
@@ -141,7 +140,7 @@ class OrderPages {
     @Path("removal")
     @Transactional
     public Response delete(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        PurchaseOrder order = existing(id);
+        PurchaseOrder order = Pages.toChange(PurchaseOrder.class, id);
         if (overtaken(order, form) || order.status() != OrderStatus.DRAFT) {
             return Pages.stale(page(order, OVERTAKEN));
         }
@@ -153,7 +152,7 @@ class OrderPages {
     @Produces("text/csv;charset=UTF-8")
     @Transactional
     public Response csv(@PathParam("id") long id) {
-        String text = OrderCsv.text(PurchaseOrder.byId(id).orElseThrow(NotFoundException::new));
+        String text = OrderCsv.text(Pages.existing(PurchaseOrder.class, id));
         return Response.ok(text).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"order-%d.csv\"".formatted(id)).build();
     }
 
@@ -188,9 +187,5 @@ class OrderPages {
     private static SpecForm receipt(PurchaseOrder order) {
         SpecReader<ReceiptSpec> reader = new SpecReader<>(ReceiptSpec.class, sheet -> List.of());
         return SpecForm.of(reader.written(ReceiptSpec.rest(order)), order.version());
-    }
-
-    private static PurchaseOrder existing(long id) {
-        return PurchaseOrder.toChange(id).orElseThrow(NotFoundException::new);
     }
 }

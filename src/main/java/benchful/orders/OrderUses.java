@@ -17,6 +17,6 @@ class OrderUses implements Uses {
     }
 
     private static List<Use> open(String which, Object id) {
-        return PurchaseOrder.<PurchaseOrder>list("from PurchaseOrder o where o.status in (DRAFT, SENT, PART_RECEIVED) and " + which + " order by o.id desc", id).stream().map(o -> new Use("the order %d to %s".formatted(o.id, o.supplier), "/orders/" + o.id)).toList();
+        return PurchaseOrder.<PurchaseOrder>list("from PurchaseOrder o where o.status in (DRAFT, SENT, PART_RECEIVED) and " + which + " order by o.id desc", id).stream().map(o -> new Use("the order %d to %s".formatted(o.id(), o.supplier), "/orders/" + o.id())).toList();
     }
 }

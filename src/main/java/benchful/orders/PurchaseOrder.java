@@ -4,9 +4,9 @@ import benchful.catalogue.Supplier;
 import benchful.core.buying.LeadTime;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.Totals;
+import benchful.web.EditedEntity;
 import benchful.web.Paged;
 import benchful.web.Sought;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.CollectionTable;
 import jakarta.persistence.Column;
@@ -15,15 +15,10 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
-import jakarta.persistence.LockModeType;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.OneToMany;
 import jakarta.persistence.OrderBy;
-import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -33,7 +28,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.hibernate.annotations.BatchSize;
@@ -46,14 +40,7 @@ import org.joda.money.Money;
  * names of materials as they were when it was written.
  */
 @Entity
-public class PurchaseOrder extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    @Version
-    long version;
-
+public class PurchaseOrder extends EditedEntity {
     /** Null where the supplier was removed since. */
     @ManyToOne(fetch = FetchType.LAZY)
     @JoinColumn(name = "supplier_id")
@@ -173,14 +160,6 @@ public class PurchaseOrder extends PanacheEntityBase {
         return status.open() && neededBy() != null && expected.isAfter(neededBy());
     }
 
-    public long id() {
-        return id;
-    }
-
-    public long version() {
-        return version;
-    }
-
     public String supplier() {
         return supplier;
     }
@@ -233,14 +212,5 @@ public class PurchaseOrder extends PanacheEntityBase {
 
     private static Paged<PurchaseOrder> page(String status, Sought sought) {
         return Paged.of(find(status + " and lower(cast(id as string) || ' ' || supplier) like ?1 escape '!' order by id desc", sought.pattern()), sought);
-    }
-
-    public static Optional<PurchaseOrder> byId(long id) {
-        return findByIdOptional(id);
-    }
-
-    /** The same, kept from everybody else until the transaction ends. */
-    static Optional<PurchaseOrder> toChange(long id) {
-        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
     }
 }

@@ -8,7 +8,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -39,7 +38,7 @@ class CuttingPages {
 
     @GET
     public TemplateInstance show(@PathParam("id") long id) {
-        return plans.before(id, plans::materials, () -> page(CraftClass.byId(id).orElseThrow(NotFoundException::new), null));
+        return plans.before(id, plans::materials, () -> page(Pages.existing(CraftClass.class, id), null));
     }
 
     @POST
@@ -50,7 +49,7 @@ class CuttingPages {
     }
 
     private Response created(long id, long material, MultivaluedMap<String, String> form) {
-        CraftClass craftClass = toChange(id);
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
         return work.cut(craftClass, material, form.getFirst("seen")) ? Pages.seeOther("/classes/" + id + "/cutting")
                 : Pages.stale(page(craftClass, "The plan has changed since you looked, so nothing was written down. This is how it is cut now."));
     }
@@ -59,16 +58,12 @@ class CuttingPages {
     @Path("{material: \\d+}/removal")
     @Transactional
     public Response delete(@PathParam("id") long id, @PathParam("material") long material) {
-        CraftClass craftClass = toChange(id);
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
         return work.takeBack(craftClass, material) ? Pages.seeOther("/classes/" + id + "/cutting")
                 : Pages.stale(page(craftClass, "One of its offcuts was cut for another class since. Take that back first."));
     }
 
     private TemplateInstance page(CraftClass craftClass, String trouble) {
         return Templates.cutting(craftClass.id(), craftClass.title(), work.rows(craftClass), trouble);
-    }
-
-    private static CraftClass toChange(long id) {
-        return CraftClass.toChange(id).orElseThrow(NotFoundException::new);
     }
 }

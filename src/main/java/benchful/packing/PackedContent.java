@@ -3,13 +3,10 @@ package benchful.packing;
 import benchful.catalogue.Material;
 import benchful.catalogue.StoredAmount;
 import benchful.core.quantity.Quantity;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import benchful.web.StoredEntity;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.math.BigDecimal;
@@ -20,11 +17,7 @@ import java.util.Optional;
 
 /** One material ticked in one kit of a class: it exists while the tick stands. */
 @Entity
-public class PackedContent extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+public class PackedContent extends StoredEntity {
     long classId;
     String kit;
 

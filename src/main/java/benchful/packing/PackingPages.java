@@ -8,7 +8,6 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -51,7 +50,7 @@ class PackingPages {
     }
 
     private TemplateInstance shown(long id) {
-        CraftClass craftClass = CraftClass.byId(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = Pages.existing(CraftClass.class, id);
         PackingList list = packer.list(craftClass);
         return Templates.show(id, craftClass.title(), list, Overdrawn.among(list.materials()));
     }
@@ -68,7 +67,7 @@ class PackingPages {
     }
 
     private Response updated(long id, MultivaluedMap<String, String> form) {
-        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
         List<String> kits = form.getOrDefault("kit", List.of());
         packer.change(craftClass, IntStream.rangeClosed(1, kits.size()).mapToObj(number -> changed(kits.get(number - 1), number, form)).toList());
         return Pages.seeOther("/classes/" + id + "/packing" + place(Stream.of("whole", "none", "place").map(form::getFirst).filter(Objects::nonNull).findFirst().orElse("")));

@@ -7,7 +7,6 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -41,7 +40,7 @@ class ReservationPages {
     }
 
     private TemplateInstance page(long id) {
-        CraftClass craftClass = CraftClass.byId(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = Pages.existing(CraftClass.class, id);
         List<ReservationRow> rows = reservation.rows(craftClass);
         return Templates.reservation(id, craftClass.title(), rows, rows.stream().anyMatch(r -> r.reserved().signum() > 0));
     }
@@ -49,7 +48,7 @@ class ReservationPages {
     @POST
     public Response create(@PathParam("id") long id) {
         return plans.before(id, plans::needs, () -> {
-            reservation.reserve(toChange(id));
+            reservation.reserve(Pages.toChange(CraftClass.class, id));
             return shown(id);
         });
     }
@@ -58,15 +57,11 @@ class ReservationPages {
     @Path("removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        reservation.release(toChange(id));
+        reservation.release(Pages.toChange(CraftClass.class, id));
         return shown(id);
     }
 
     /** Kept from packers until the transaction ends, so that what they pack is not reserved as well. */
-    private static CraftClass toChange(long id) {
-        return CraftClass.toChange(id).orElseThrow(NotFoundException::new);
-    }
-
     private static Response shown(long id) {
         return Pages.seeOther("/classes/" + id + "/reservation");
     }

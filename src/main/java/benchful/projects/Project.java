@@ -4,19 +4,15 @@ import benchful.bin.EarlierVersion;
 import benchful.core.SkillLevel;
 import benchful.projects.pictures.Picture;
 import benchful.projects.pictures.ProjectPicture;
+import benchful.web.EditedEntity;
 import benchful.web.Paged;
 import benchful.web.Sought;
 import benchful.web.forms.Difference;
 import benchful.web.forms.Stored;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.Query;
-import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -35,14 +31,7 @@ import org.hibernate.type.descriptor.java.Immutability;
  * Its name is unlike every other's, whatever the case of its letters. The pictures' bytes stand in {@link ProjectPicture}.
  */
 @Entity
-public class Project extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    @Version
-    long version;
-
+public class Project extends EditedEntity {
     String name;
     String craft;
 
@@ -114,10 +103,6 @@ public class Project extends PanacheEntityBase {
         return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
     }
 
-    public static Optional<Project> byId(long id) {
-        return findByIdOptional(id);
-    }
-
     /** The projects offered for a new class, by name, without their sheets. */
     public static List<ProjectLine> offered() {
         return find("archived = false order by lower(name)").project(ProjectLine.class).list();
@@ -169,14 +154,6 @@ public class Project extends PanacheEntityBase {
     /** The sheet with the contents of its pictures, for files and print-outs. */
     public ProjectSpec toFullSheet() {
         return filled(toSpec());
-    }
-
-    public long id() {
-        return id;
-    }
-
-    public long version() {
-        return version;
     }
 
     public String name() {

@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import benchful.web.StoredEntity;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.OptimisticLockException;
@@ -39,7 +40,7 @@ public class ProjectKeeper {
 
     /** @param version of the stored sheet that the change started from */
     public Outcome replace(long id, long version, ProjectSpec sheet) {
-        return guarded(sheet, id, () -> Project.byId(id).map(p -> replace(p, version, sheet)).orElseGet(Gone::new));
+        return guarded(sheet, id, () -> StoredEntity.byId(Project.class, id).map(p -> replace(p, version, sheet)).orElseGet(Gone::new));
     }
 
     private Outcome replace(Project project, long version, ProjectSpec sheet) {
@@ -61,7 +62,7 @@ public class ProjectKeeper {
         } catch (ConstraintViolationException e) {
             return new NameTaken(sheet.name());
         } catch (OptimisticLockException e) {
-            return QuarkusTransaction.requiringNew().call(() -> Project.byId(id)
+            return QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(Project.class, id)
                     .<Outcome>map(p -> new Changed(p.toSpec(), p.version()))
                     .orElseGet(Gone::new));
         }

@@ -13,7 +13,6 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -68,20 +67,20 @@ public class ProjectsPages {
     @Path("{id: \\d+}")
     @Transactional
     public TemplateInstance show(@RestPath long id) {
-        return Templates.show(view(found(id)));
+        return Templates.show(view(Pages.existing(Project.class, id)));
     }
 
     @POST
     @Path("{id: \\d+}/copies")
     public Response copy(@RestPath long id) {
-        return Pages.seeOther("/projects/" + copies.of(found(id)) + "/edit");
+        return Pages.seeOther("/projects/" + copies.of(Pages.existing(Project.class, id)) + "/edit");
     }
 
     @POST
     @Path("{id: \\d+}/archive")
     @Transactional
     public Response archive(@RestPath long id) {
-        found(id).archive(true);
+        Pages.existing(Project.class, id).archive(true);
         return Pages.seeOther("/projects/" + id);
     }
 
@@ -89,7 +88,7 @@ public class ProjectsPages {
     @Path("{id: \\d+}/archive/removal")
     @Transactional
     public Response bringBack(@RestPath long id) {
-        found(id).archive(false);
+        Pages.existing(Project.class, id).archive(false);
         return Pages.seeOther("/projects/" + id);
     }
 
@@ -97,7 +96,7 @@ public class ProjectsPages {
     @Path("{id: \\d+}/removal")
     @Transactional
     public Response delete(@RestPath long id) {
-        Project project = found(id);
+        Project project = Pages.existing(Project.class, id);
         return removals.removeUnused(Project.class, id, new Thing("project", project.name(), "/projects/" + id), "/projects", project::delete);
     }
 
@@ -106,7 +105,7 @@ public class ProjectsPages {
     @Produces("application/yaml")
     @Transactional
     public Response file(@RestPath long id) {
-        Project project = found(id);
+        Project project = Pages.existing(Project.class, id);
         return Response.ok(ProjectFiles.READER.yaml(project.toFullSheet()), "application/yaml;charset=UTF-8")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(ProjectFiles.fileName(project.name())))
                 .build();
@@ -119,9 +118,5 @@ public class ProjectsPages {
 
     private ProjectView view(Project project) {
         return ProjectView.of(project, working, hazards.byId());
-    }
-
-    public static Project found(long id) {
-        return Project.byId(id).orElseThrow(NotFoundException::new);
     }
 }

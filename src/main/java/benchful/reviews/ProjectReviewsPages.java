@@ -5,13 +5,13 @@ import benchful.core.learning.Habit;
 import benchful.core.learning.StepReview;
 import benchful.plans.stored.ClassTroubles;
 import benchful.projects.Project;
+import benchful.web.Pages;
 import benchful.web.Trouble;
 import benchful.web.tasks.Tried;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -38,7 +38,7 @@ class ProjectReviewsPages {
     @GET
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
-        Project project = Project.byId(id).orElseThrow(NotFoundException::new);
+        Project project = Pages.existing(Project.class, id);
         List<Tried<List<StepReview>>> steps = Review.of(project).stream().map(this::tried).toList();
         return Templates.project(project, Review.reviewed(project), Habit.over(Tried.worked(steps)), Tried.troubles(steps));
     }

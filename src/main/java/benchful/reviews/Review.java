@@ -10,17 +10,13 @@ import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
 import benchful.plans.stored.KeptPlan;
 import benchful.projects.Project;
+import benchful.web.EditedEntity;
 import benchful.web.forms.Stored;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.OneToOne;
-import jakarta.persistence.Version;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -34,15 +30,7 @@ import org.hibernate.type.descriptor.java.Immutability;
 
 /** The review of one class: typed after it, put beside the kept plan, and read together with those of other classes. */
 @Entity
-public class Review extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    /** From 1, so that a form that began with a blank review, version 0, is told from one that began with this. */
-    @Version
-    long version = 1;
-
+public class Review extends EditedEntity {
     @OneToOne(optional = false, fetch = FetchType.LAZY)
     @JoinColumn(name = "class_id")
     CraftClass craftClass;
@@ -54,7 +42,10 @@ public class Review extends PanacheEntityBase {
     @Mutability(Immutability.class)
     Stored<ReviewSpec> sheet;
 
-    protected Review() {}
+    /** Its versions count from 1, so that a form that began with a blank review, version 0, is told from one that began with this. */
+    protected Review() {
+        version = 1;
+    }
 
     /** A review of a class that is not stored yet. */
     public static Review of(CraftClass craftClass, KeptPlan plan, ReviewSpec sheet) {
@@ -77,7 +68,7 @@ public class Review extends PanacheEntityBase {
 
     /** The reviews of all classes of a project, in order of time. */
     public static List<Review> of(Project project) {
-        return list("from Review r join fetch r.craftClass c join fetch r.plan where c.project = ?1 order by c.startsAt, c.id", project);
+        return list("from Review r join fetch r.craftClass c left join fetch c.venue join fetch r.plan where c.project = ?1 order by c.startsAt, c.id", project);
     }
 
     /** The classes of a project that have a review, in order of time. */
@@ -87,7 +78,7 @@ public class Review extends PanacheEntityBase {
     }
 
     void replace(ReviewSpec newSheet) {
-        EarlierVersion.keep("review", id == null ? null : craftClass.id(), Stored.kept(sheet), newSheet);
+        EarlierVersion.keep("review", isStored() ? craftClass.id() : null, Stored.kept(sheet), newSheet);
         sheet = Stored.of(newSheet);
     }
 
@@ -106,11 +97,6 @@ public class Review extends PanacheEntityBase {
      */
     public ReviewSpec sheet() {
         return sheet.read("the review of this class", null).of(plan.steps());
-    }
-
-    /** 0 of a blank one that is not stored. */
-    public long version() {
-        return id == null ? 0 : version;
     }
 
     /** Planned against actual, in order of the planned start. */

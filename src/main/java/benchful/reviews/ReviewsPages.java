@@ -3,6 +3,7 @@ package benchful.reviews;
 import benchful.bin.EarlierVersions;
 import benchful.classes.CraftClass;
 import benchful.plans.stored.PlanService;
+import benchful.web.Pages;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecPost;
 import benchful.web.forms.SpecReader;
@@ -50,7 +51,7 @@ class ReviewsPages {
     }
 
     private TemplateInstance shown(long id) {
-        CraftClass craftClass = existing(id);
+        CraftClass craftClass = Pages.existing(CraftClass.class, id);
         return review(craftClass)
                 .map(r -> Templates.show(ReviewPage.of(r, form(r))))
                 .orElseGet(() -> Templates.unplanned(craftClass));
@@ -63,7 +64,7 @@ class ReviewsPages {
     }
 
     private Response updated(long id, MultivaluedMap<String, String> typed) {
-        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
         Review review = review(craftClass).orElseThrow(NotFoundException::new);
         return post(review).answer(typed, new ReviewTarget(review));
     }
@@ -73,7 +74,7 @@ class ReviewsPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
-        Review review = CraftClass.toChange(id).flatMap(Review::of).orElseThrow(NotFoundException::new);
+        Review review = Review.of(Pages.toChange(CraftClass.class, id)).orElseThrow(NotFoundException::new);
         EarlierVersions.Wanted wanted = earlier.wanted("review", id, version, form);
         return post(review).putBack(wanted.version().sheet(), wanted.fresh(), new ReviewTarget(review));
     }
@@ -90,9 +91,5 @@ class ReviewsPages {
     private Optional<Review> review(CraftClass craftClass) {
         return Review.of(craftClass)
                 .or(() -> plans.keep(craftClass, "reviewed").map(kept -> Review.of(craftClass, kept, ReviewSpec.EMPTY)));
-    }
-
-    private static CraftClass existing(long id) {
-        return CraftClass.byId(id).orElseThrow(NotFoundException::new);
     }
 }

@@ -3,14 +3,11 @@ package benchful.stock;
 import benchful.catalogue.Material;
 import benchful.catalogue.StockPiece;
 import benchful.core.quantity.Quantity;
+import benchful.web.StoredEntity;
 import benchful.web.Unusable;
 import benchful.web.forms.Stored;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.ManyToOne;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -24,11 +21,7 @@ import org.hibernate.type.descriptor.java.Immutability;
 
 /** A material that was cut for a class: from what, and what was left. It is written once, so that a cut is booked once. */
 @Entity
-public class CutMaterial extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+public class CutMaterial extends StoredEntity {
     long classId;
 
     @ManyToOne(fetch = FetchType.LAZY, optional = false)

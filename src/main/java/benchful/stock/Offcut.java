@@ -4,13 +4,10 @@ import benchful.catalogue.Material;
 import benchful.catalogue.StockPiece;
 import benchful.catalogue.StoredAmount;
 import benchful.core.quantity.Quantity;
+import benchful.web.StoredEntity;
 import benchful.web.Unusable;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.ManyToOne;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -22,11 +19,7 @@ import java.util.List;
  * gone. It says how a part of the balance lies; how much there is, the movements say.
  */
 @Entity
-public class Offcut extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+public class Offcut extends StoredEntity {
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
     Material material;
 

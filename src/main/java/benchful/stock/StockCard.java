@@ -33,7 +33,7 @@ public record StockCard(
     @TemplateData
     public record Lying(long id, String size, long fromClass) {
         static Lying of(Offcut o) {
-            return !o.readable() ? new Lying(o.id, "of a size that can't be read: take it off the list", o.fromClass) : new Lying(o.id, o.piece().width() == null ? Formats.measured(o.piece().length()) : Formats.words(o.piece().sheet()), o.fromClass);
+            return !o.readable() ? new Lying(o.id(), "of a size that can't be read: take it off the list", o.fromClass) : new Lying(o.id(), o.piece().width() == null ? Formats.measured(o.piece().length()) : Formats.words(o.piece().sheet()), o.fromClass);
         }
     }
 

@@ -3,14 +3,11 @@ package benchful.stock;
 import benchful.catalogue.Material;
 import benchful.web.Paged;
 import benchful.web.Sought;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import benchful.web.StoredEntity;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.ManyToOne;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -20,11 +17,7 @@ import org.hibernate.annotations.Immutable;
 /** One line of the stock ledger: what moved, when and why. It is written once and never changed; a mistake is met by a count. */
 @Entity
 @Immutable
-public class StockMovement extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+public class StockMovement extends StoredEntity {
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
     Material material;
 

@@ -16,7 +16,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -57,7 +56,7 @@ class StockPages {
     @Path("{id}")
     @Transactional
     public TemplateInstance show(@PathParam("id") long id, UriInfo uri) {
-        return page(existing(id), SpecForm.of(SpecFormat.json().createObjectNode(), 0), Sought.of(uri.getQueryParameters()));
+        return page(Pages.existing(Material.class, id), SpecForm.of(SpecFormat.json().createObjectNode(), 0), Sought.of(uri.getQueryParameters()));
     }
 
     @POST
@@ -65,7 +64,7 @@ class StockPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response move(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        Material material = existing(id);
+        Material material = Pages.existing(Material.class, id);
         SpecReader<MovementSpec> reader = reader(material);
         SpecReader.Reading<MovementSpec> reading = reader.tree(new FormTree(reader.schema()).of(form));
         if (reading instanceof SpecReader.Read<MovementSpec> read) {
@@ -80,7 +79,7 @@ class StockPages {
     @Path("{id}/offcuts/{offcut}/removal")
     @Transactional
     public Response forget(@PathParam("id") long id, @PathParam("offcut") long offcut) {
-        Material material = existing(id);
+        Material material = Pages.existing(Material.class, id);
         return removals.remove(new Thing("offcut", "An offcut of " + material.name(), "/materials/" + id + "#stock"), "/materials/" + id + "#stock",
                 () -> offcuts.forget(id, offcut));
     }
@@ -104,9 +103,5 @@ class StockPages {
 
     private static SpecReader<MovementSpec> reader(Material material) {
         return new SpecReader<>(MovementSpec.class, sheet -> sheet.faults(material.unit()));
-    }
-
-    private static Material existing(long id) {
-        return Material.byId(id).orElseThrow(NotFoundException::new);
     }
 }

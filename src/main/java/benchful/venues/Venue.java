@@ -1,16 +1,11 @@
 package benchful.venues;
 
 import benchful.bin.EarlierVersion;
+import benchful.web.EditedEntity;
 import benchful.web.Paged;
 import benchful.web.Sought;
 import benchful.web.forms.Stored;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
-import jakarta.persistence.LockModeType;
-import jakarta.persistence.Version;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,14 +19,7 @@ import org.hibernate.type.descriptor.java.Immutability;
  * whatever the case of its letters.
  */
 @Entity
-public class Venue extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
-    @Version
-    long version;
-
+public class Venue extends EditedEntity {
     String name;
     boolean sample;
 
@@ -72,15 +60,6 @@ public class Venue extends PanacheEntityBase {
         return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
     }
 
-    public static Optional<Venue> byId(long id) {
-        return findByIdOptional(id);
-    }
-
-    /** Kept from everybody else until the transaction ends. */
-    static Optional<Venue> toChange(long id) {
-        return findByIdOptional(id, LockModeType.PESSIMISTIC_WRITE);
-    }
-
     /** All, by name. */
     public static List<Venue> all() {
         return list("order by lower(name)");
@@ -89,14 +68,6 @@ public class Venue extends PanacheEntityBase {
     /** A page of them, by name. */
     static Paged<Venue> page(Sought sought) {
         return Paged.of(find("lower(name) like ?1 escape '!' order by lower(name)", sought.pattern()), sought);
-    }
-
-    public long id() {
-        return id;
-    }
-
-    public long version() {
-        return version;
     }
 
     public String name() {

@@ -4,6 +4,7 @@ import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.web.Paged;
+import benchful.web.Pages;
 import benchful.web.Sought;
 import benchful.web.Trouble;
 import benchful.web.forms.SpecForm;
@@ -16,7 +17,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -81,7 +81,7 @@ class VenuesPages {
     @Path("{id}")
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
-        Venue venue = existing(id);
+        Venue venue = Pages.existing(Venue.class, id);
         return Templates.show(VenueCard.of(venue, removals.uses(Venue.class, id, venue.name())));
     }
 
@@ -89,7 +89,7 @@ class VenuesPages {
     @Path("{id}/edit")
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
-        Venue venue = existing(id);
+        Venue venue = Pages.existing(Venue.class, id);
         return page(READER.form(venue.stored(), venue.version()), id);
     }
 
@@ -98,7 +98,7 @@ class VenuesPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return post(id).answer(ToolRows.asFields(form), new VenueTarget(toChange(id)));
+        return post(id).answer(ToolRows.asFields(form), new VenueTarget(Pages.toChange(Venue.class, id)));
     }
 
     @POST
@@ -107,14 +107,14 @@ class VenuesPages {
     @Transactional
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
         EarlierVersions.Wanted wanted = earlier.wanted("venue", id, version, form);
-        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), new VenueTarget(toChange(id)));
+        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), new VenueTarget(Pages.toChange(Venue.class, id)));
     }
 
     @POST
     @Path("{id}/removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        Venue venue = toChange(id);
+        Venue venue = Pages.toChange(Venue.class, id);
         return removals.removeUnused(Venue.class, id, new Thing("venue", venue.name(), "/venues/" + id), "/venues", venue::delete);
     }
 
@@ -124,13 +124,5 @@ class VenuesPages {
 
     private static TemplateInstance page(SpecForm form, Long id) {
         return Templates.form(new VenueForm(form, id));
-    }
-
-    private static Venue existing(long id) {
-        return Venue.byId(id).orElseThrow(NotFoundException::new);
-    }
-
-    private static Venue toChange(long id) {
-        return Venue.toChange(id).orElseThrow(NotFoundException::new);
     }
 }

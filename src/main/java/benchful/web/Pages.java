@@ -1,6 +1,7 @@
 package benchful.web;
 
 import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -30,6 +31,21 @@ public final class Pages {
     /** Shown again because a list button was pressed; nothing is saved. */
     public static Response again(TemplateInstance form) {
         return shown(Response.Status.OK.getStatusCode(), form);
+    }
+
+    /** What an address names. */
+    public static <E extends StoredEntity> E existing(Class<E> type, long id) {
+        return StoredEntity.byId(type, id).orElseThrow(NotFoundException::new);
+    }
+
+    /** The same, kept from everybody else until the transaction ends. */
+    public static <E extends StoredEntity> E toChange(Class<E> type, long id) {
+        return StoredEntity.toChange(type, id).orElseThrow(NotFoundException::new);
+    }
+
+    /** What a form names by its number. */
+    public static <E extends StoredEntity> E named(Class<E> type, String id) {
+        return number(id).flatMap(n -> StoredEntity.byId(type, n)).orElseThrow(NotFoundException::new);
     }
 
     /** The version of the stored sheet that a form started from; 0, which fits no stored one, where the field was tampered with. */

@@ -10,6 +10,7 @@ import benchful.core.quantity.Unit;
 import benchful.stock.Cause;
 import benchful.stock.MovementKind;
 import benchful.stock.StockLedger;
+import benchful.web.StoredEntity;
 import io.quarkus.test.TestTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -43,7 +44,7 @@ class CatalogueServiceTest {
         CatalogueSpec sheets = catalogue.sheets(List.of("CATALOGUE cord", "not there"));
         assertThat(sheets.materials()).containsExactly(withOnHand(cord("Catalogue cord", new BigDecimal("4.20")), "4 m"));
         assertThat(sheets.suppliers()).contains(HARBOUR);
-        assertThat(Material.byId(id).orElseThrow().onHand()).isEqualTo(Quantity.parse("4.7 m"));
+        assertThat(StoredEntity.byId(Material.class, id).orElseThrow().onHand()).isEqualTo(Quantity.parse("4.7 m"));
     }
 
     @Test

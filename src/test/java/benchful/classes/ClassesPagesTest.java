@@ -3,6 +3,7 @@ package benchful.classes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
+import benchful.web.StoredEntity;
 import benchful.web.Visitor;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -157,7 +158,7 @@ class ClassesPagesTest {
         tutor.open("/classes/" + data.classTitled("Knotted strand, September")).follow("Plan the same again");
         LocalDate date = LocalDate.parse(tutor.field("/meetings/0/date"));
         assertThat(date).isBetween("2026-12-16", "2026-12-22");
-        assertThat(date.getDayOfWeek()).isEqualTo(CraftClass.byId(data.classTitled("Knotted strand, September")).orElseThrow().startsAt().getDayOfWeek());
+        assertThat(date.getDayOfWeek()).isEqualTo(StoredEntity.byId(CraftClass.class, data.classTitled("Knotted strand, September")).orElseThrow().startsAt().getDayOfWeek());
     }
 
     @Test

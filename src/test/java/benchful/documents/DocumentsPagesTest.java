@@ -7,6 +7,7 @@ import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.documents.pdf.PdfReading;
 import benchful.plans.stored.KeptPlan;
+import benchful.web.StoredEntity;
 import benchful.web.Visitor;
 import benchful.web.tasks.BackgroundTask;
 import benchful.web.tasks.BackgroundTasks;
@@ -68,7 +69,7 @@ class DocumentsPagesTest {
         try (PdfReading register = PdfReading.of(RestAssured.get(page + "/register.pdf").asByteArray())) {
             assertThat(register.text()).contains("Kazimierz B. +48 600 000 000");
         }
-        CraftClass craftClass = QuarkusTransaction.requiringNew().call(() -> CraftClass.byId(data.classTitled("Knotted strand, Saturday")).orElseThrow());
+        CraftClass craftClass = QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(CraftClass.class, data.classTitled("Knotted strand, Saturday")).orElseThrow());
         ClassFile kept = QuarkusTransaction.requiringNew().call(() -> KeptPlan.latest(craftClass)).orElseThrow().file();
         assertThat(kept.setup().students()).hasSize(9).allSatisfy(student -> assertThat(student.emergency()).isNull());
     }

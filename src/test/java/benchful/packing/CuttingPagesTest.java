@@ -11,6 +11,7 @@ import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.MaterialsPlanner;
 import benchful.plans.stored.PlanService;
 import benchful.stock.StockLedger;
+import benchful.web.StoredEntity;
 import benchful.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -79,7 +80,7 @@ class CuttingPagesTest {
         assertThat(thong(first).bought().bought().signum()).isZero();
         assertThat(thong(first).bought().unmet().signum()).isZero();
         assertThat(thong(first).cutting().lengths()).allMatch(l -> !l.bought());
-        long next = QuarkusTransaction.requiringNew().call(() -> again(CraftClass.byId(first).orElseThrow()).id());
+        long next = QuarkusTransaction.requiringNew().call(() -> again(StoredEntity.byId(CraftClass.class, first).orElseThrow()).id());
         assertThat(thong(next).cutting().lengths()).extracting(CutLength::length).containsExactly(Quantity.parse("4.088 m"));
 
         tutor.open("/classes/" + next + "/cutting").press(button(THONG, " is cut"));
@@ -148,7 +149,7 @@ class CuttingPagesTest {
 
     private MaterialsPlan.MaterialPlan thong(long classId) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            List<MaterialsPlan.MaterialPlan> all = MaterialsPlanner.plan(plans.file(CraftClass.byId(classId).orElseThrow())).materials();
+            List<MaterialsPlan.MaterialPlan> all = MaterialsPlanner.plan(plans.file(StoredEntity.byId(CraftClass.class, classId).orElseThrow())).materials();
             return all.stream().filter(m -> m.name().equals(THONG)).findFirst().orElseThrow();
         });
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import benchful.core.SkillLevel;
 import benchful.core.lesson.StepKind;
+import benchful.web.StoredEntity;
 import benchful.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -27,7 +28,7 @@ class MaterialRenamesTest {
 
         tutor.open(material + "/edit").type("/name", "Waxed cord of another name").press("Save");
         assertThat(tutor.page().select("main li").eachText()).contains("the project Renaming bracelet");
-        assertThat(QuarkusTransaction.requiringNew().call(() -> Project.byId(project).orElseThrow().toSpec().materials()))
+        assertThat(QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(Project.class, project).orElseThrow().toSpec().materials()))
                 .extracting(MaterialLine::material, MaterialLine::alternatives).containsExactly(tuple("Waxed cord of another name", List.of()),
                         tuple("bead", List.of("bead, other", "Waxed cord of another name")));
 

@@ -3,6 +3,7 @@ package benchful.projects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.projects.pictures.Picture;
+import benchful.web.StoredEntity;
 import benchful.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -297,7 +298,7 @@ class ProjectsPagesTest {
         tutor.press("Archive");
         assertThat(tutor.status()).isEqualTo(403);
         assertThat(tutor.page().select("h1").text()).isEqualTo("Nothing was lost: send it again");
-        assertThat(QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().archived())).isFalse();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(Project.class, id).orElseThrow().archived())).isFalse();
     }
 
     @Test
@@ -321,10 +322,10 @@ class ProjectsPagesTest {
     }
 
     private static ProjectSpec sheet(long id) {
-        return QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().toSpec());
+        return QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(Project.class, id).orElseThrow().toSpec());
     }
 
     private static ProjectSpec full(long id) {
-        return QuarkusTransaction.requiringNew().call(() -> Project.byId(id).orElseThrow().toFullSheet());
+        return QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(Project.class, id).orElseThrow().toFullSheet());
     }
 }

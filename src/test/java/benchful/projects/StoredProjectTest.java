@@ -8,6 +8,7 @@ import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
 import benchful.projects.pictures.Picture;
 import benchful.projects.pictures.ProjectPicture;
+import benchful.web.StoredEntity;
 import io.quarkus.test.TestTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import java.awt.image.BufferedImage;
@@ -36,7 +37,7 @@ class StoredProjectTest {
         long id = Project.stored(sheet, false, NOW).id();
         Project.getEntityManager().clear();
 
-        Project stored = Project.byId(id).orElseThrow();
+        Project stored = StoredEntity.byId(Project.class, id).orElseThrow();
         assertThat(stored.toFullSheet()).isEqualTo(sheet);
         assertThat(stored.toSpec().pictures()).containsExactly(new Picture("cover", "image/png", "a ring", null));
         assertThat(stored.updatedAt()).isEqualTo(NOW);
@@ -48,7 +49,7 @@ class StoredProjectTest {
         ProjectSpec sheet = ProjectSpecs.generated(seed);
         long id = Project.stored(sheet, false, NOW).id();
         Project.getEntityManager().clear();
-        assertThat(Project.byId(id).orElseThrow().toFullSheet()).isEqualTo(sheet);
+        assertThat(StoredEntity.byId(Project.class, id).orElseThrow().toFullSheet()).isEqualTo(sheet);
     }
 
     @Test
@@ -92,7 +93,7 @@ class StoredProjectTest {
         photo.writeBytes("51.5N 0.1W".getBytes(StandardCharsets.US_ASCII));
         long id = Project.stored(ring("Stored ring", photo.toByteArray()).withPictures(List.of(new Picture("cover", "image/jpeg", "a ring", photo.toByteArray()))), false, NOW).id();
         Project.getEntityManager().clear();
-        byte[] read = Project.byId(id).orElseThrow().toFullSheet().pictures().get(0).content();
+        byte[] read = StoredEntity.byId(Project.class, id).orElseThrow().toFullSheet().pictures().get(0).content();
         assertThat(new String(read, StandardCharsets.ISO_8859_1)).doesNotContain("51.5N");
         Project.flush();
         byte[] stored = (byte[]) Project.getEntityManager().createNativeQuery("select content from project_picture where project_id = " + id).getSingleResult();

@@ -2,6 +2,7 @@ package benchful.venues;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.web.StoredEntity;
 import io.quarkus.test.TestTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
@@ -21,6 +22,6 @@ class StoredVenueTest {
         Venue.getEntityManager().clear();
 
         assertThat(Venue.byName(" stored LOFT").orElseThrow().id()).isEqualTo(id);
-        assertThat(Venue.byId(id).orElseThrow().toSpec()).isEqualTo(loft);
+        assertThat(StoredEntity.byId(Venue.class, id).orElseThrow().toSpec()).isEqualTo(loft);
     }
 }

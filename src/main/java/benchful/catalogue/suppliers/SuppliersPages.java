@@ -9,6 +9,7 @@ import benchful.catalogue.SupplierOffer;
 import benchful.catalogue.SupplierRules;
 import benchful.catalogue.SupplierSpec;
 import benchful.web.Paged;
+import benchful.web.Pages;
 import benchful.web.Sought;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecFormat;
@@ -19,7 +20,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -80,7 +80,7 @@ class SuppliersPages {
     @Path("{id}/edit")
     @Transactional
     public TemplateInstance edit(@PathParam("id") long id) {
-        Supplier supplier = existing(id);
+        Supplier supplier = Pages.toChange(Supplier.class, id);
         return Templates.form(SpecForm.of(READER.written(supplier.toSpec()), supplier.version()), id);
     }
 
@@ -89,7 +89,7 @@ class SuppliersPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return post(id).answer(form, new SupplierTarget(existing(id), rules));
+        return post(id).answer(form, new SupplierTarget(Pages.toChange(Supplier.class, id), rules));
     }
 
     @POST
@@ -98,22 +98,18 @@ class SuppliersPages {
     @Transactional
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
         EarlierVersions.Wanted wanted = earlier.wanted("supplier", id, version, form);
-        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), new SupplierTarget(existing(id), rules));
+        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), new SupplierTarget(Pages.toChange(Supplier.class, id), rules));
     }
 
     @POST
     @Path("{id}/removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        Supplier supplier = existing(id);
+        Supplier supplier = Pages.toChange(Supplier.class, id);
         return removals.removeUnused(Supplier.class, id, new Thing("supplier", supplier.name(), "/suppliers/" + id + "/edit"), "/suppliers", supplier::delete);
     }
 
     private static SpecPost<SupplierSpec> post(Long id) {
         return new SpecPost<>(READER, form -> Templates.form(form, id));
-    }
-
-    private static Supplier existing(long id) {
-        return Supplier.toChange(id).orElseThrow(NotFoundException::new);
     }
 }

@@ -97,7 +97,7 @@ class PlanPages {
     @Produces("application/yaml")
     @Transactional
     public Response file(@PathParam("id") long id) {
-        return Response.ok(files.yaml(plans.file(existing(id))))
+        return Response.ok(files.yaml(plans.file(Pages.existing(CraftClass.class, id))))
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"class-%d.yaml\"".formatted(id))
                 .build();
     }
@@ -108,7 +108,7 @@ class PlanPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response change(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
-        Bench bench = new Bench(existing(id));
+        Bench bench = new Bench(Pages.existing(CraftClass.class, id));
         WhatIf undo = WhatIf.typed(typed, bench.stored).reversed(bench.stored);
         SetupTarget target = new SetupTarget(bench.craftClass, bench.craftClass.venue());
         return new SpecPost<>(bench.reader, form -> bench.page(form, null)).changed(typed, new KeptChange(target, undo));
@@ -119,16 +119,12 @@ class PlanPages {
     @Path("removal")
     @Transactional
     public Response delete(@PathParam("id") long id) {
-        CraftClass craftClass = CraftClass.toChange(id).orElseThrow(NotFoundException::new);
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
         Thing thing = new Thing("class", "%s, %s".formatted(craftClass.title(), Formats.words(craftClass.startsAt().toLocalDate())), "/classes/" + id);
         return removals.remove(thing, "/classes", () -> {
             ledger.reserve(id, Map.of(), "Released, as the class was removed");
             craftClass.delete();
         });
-    }
-
-    private static CraftClass existing(long id) {
-        return CraftClass.byId(id).orElseThrow(NotFoundException::new);
     }
 
     /** One class on its page. */

@@ -3,13 +3,10 @@ package benchful.plans.stored;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.core.learning.PlannedStep;
+import benchful.web.StoredEntity;
 import benchful.web.forms.Stored;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.time.LocalDateTime;
@@ -28,12 +25,8 @@ import org.hibernate.type.descriptor.java.Immutability;
  * project or the catalogue do not change what a review compares with.
  */
 @Entity
-public class KeptPlan extends PanacheEntityBase {
+public class KeptPlan extends StoredEntity {
     private static final String WHAT = "the plan that was kept when the class was printed or reviewed";
-
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
 
     @ManyToOne(optional = false, fetch = FetchType.LAZY)
     @JoinColumn(name = "class_id")

@@ -16,6 +16,7 @@ import benchful.plans.SafetyAdvice;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.Requirements;
 import benchful.projects.ProjectSpec;
+import benchful.web.StoredEntity;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -56,7 +57,7 @@ public class PlanService {
     /** A stored class, with all of it that plans and pages ask for. */
     @Transactional
     public Optional<CraftClass> craftClass(long id) {
-        return CraftClass.byId(id);
+        return StoredEntity.byId(CraftClass.class, id);
     }
 
     /**
@@ -66,7 +67,7 @@ public class PlanService {
      * @param work what is to be worked out from the class's file
      */
     public <T> T before(long id, Consumer<ClassFile> work, Supplier<T> transaction) {
-        QuarkusTransaction.requiringNew().call(() -> CraftClass.byId(id).map(this::file)).ifPresent(work);
+        QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(CraftClass.class, id).map(this::file)).ifPresent(work);
         return QuarkusTransaction.requiringNew().call(transaction::get);
     }
 

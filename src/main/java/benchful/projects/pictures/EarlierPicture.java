@@ -1,23 +1,16 @@
 package benchful.projects.pictures;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import benchful.web.StoredEntity;
 import jakarta.persistence.Entity;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import java.util.Optional;
 
 /** The bytes of a picture that a save took away or replaced; kept as long as the version of the project that they were a part of. */
 @Entity
-public class EarlierPicture extends PanacheEntityBase {
+public class EarlierPicture extends StoredEntity {
     private static final String SINCE = """
             from EarlierPicture p where p.name = ?1 and p.versionId >= ?2
                 and p.versionId in (select v.id from EarlierVersion v where v.kind = 'project' and v.thing = ?3)
             order by p.versionId""";
-
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
 
     long versionId;
     String name;

@@ -1,11 +1,8 @@
 package benchful.projects.pictures;
 
 import benchful.bin.EarlierVersion;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import benchful.web.StoredEntity;
 import jakarta.persistence.Entity;
-import jakarta.persistence.GeneratedValue;
-import jakarta.persistence.GenerationType;
-import jakarta.persistence.Id;
 import jakarta.persistence.PostLoad;
 import java.util.Arrays;
 import java.util.List;
@@ -16,11 +13,7 @@ import java.util.stream.Collectors;
 
 /** The bytes of one picture of a project; its words stand in the project's sheet under the same name. */
 @Entity
-public class ProjectPicture extends PanacheEntityBase {
-    @Id
-    @GeneratedValue(strategy = GenerationType.IDENTITY)
-    Long id;
-
+public class ProjectPicture extends StoredEntity {
     long projectId;
     String name;
     String mediaType;

@@ -8,7 +8,6 @@ import benchful.projects.Project;
 import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectKeeper;
 import benchful.projects.ProjectSpec;
-import benchful.projects.ProjectsPages;
 import benchful.projects.pictures.EarlierPicture;
 import benchful.web.Pages;
 import benchful.web.forms.SentForm;
@@ -70,7 +69,7 @@ class ProjectFormPages {
     @Path("{id: \\d+}/edit")
     @Transactional
     public TemplateInstance edit(@RestPath long id) {
-        Project project = ProjectsPages.found(id);
+        Project project = Pages.existing(Project.class, id);
         return page(ProjectFiles.READER.form(project.stored(), project.version()), id, stored(project));
     }
 
@@ -97,7 +96,7 @@ class ProjectFormPages {
     @Path("{id: \\d+}/earlier/{version: \\d+}")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response putBack(@RestPath long id, @RestPath long version, MultivaluedMap<String, String> form) {
-        Project project = ProjectsPages.found(id);
+        Project project = Pages.existing(Project.class, id);
         EarlierVersions.Wanted wanted = earlier.wanted("project", id, version, form);
         ObjectNode tree = wanted.version().sheet().deepCopy();
         tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
