@@ -98,6 +98,11 @@ public class Project extends EditedEntity {
         archived = away;
     }
 
+    /** Whoever else does the same waits until this transaction ends, so that no two give one name at once. */
+    static void holdNames() {
+        getEntityManager().createNativeQuery("select 1 from pg_advisory_xact_lock(hashtext('project'))").getSingleResult();
+    }
+
     /** Whatever the case of its letters and the blanks around them. */
     public static Optional<Project> byName(String name) {
         return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();

@@ -1,6 +1,7 @@
 package benchful.projects;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.stream.IntStream;
 
 /** Copies of a project under a name of their own. */
 @ApplicationScoped
@@ -13,18 +14,14 @@ public class ProjectCopies {
         this.keeper = keeper;
     }
 
-    /** @return the identifier of the new project */
-    long of(Project project) {
+    /** @return the address of the new project */
+    String of(Project project) {
         return of(project.toFullSheet());
     }
 
     /** Stores a sheet under the first free of its own name, "NAME (copy)", "NAME (copy 2)" and so on. */
-    public long of(ProjectSpec sheet) {
-        for (int i = 0; ; i++) {
-            if (keeper.create(sheet.withName(name(sheet.name(), i))) instanceof ProjectKeeper.Kept kept) {
-                return kept.id();
-            }
-        }
+    public String of(ProjectSpec sheet) {
+        return IntStream.iterate(0, i -> i + 1).boxed().flatMap(i -> keeper.create(sheet.withName(name(sheet.name(), i))).stream()).findFirst().orElseThrow();
     }
 
     private static String name(String name, int copy) {

@@ -73,7 +73,7 @@ public class ProjectsPages {
     @POST
     @Path("{id: \\d+}/copies")
     public Response copy(@RestPath long id) {
-        return Pages.seeOther("/projects/" + copies.of(Pages.existing(Project.class, id)) + "/edit");
+        return Pages.seeOther(copies.of(Pages.existing(Project.class, id)) + "/edit");
     }
 
     @POST

@@ -111,8 +111,10 @@ final class ProjectFormFiller {
         return stored;
     }
 
-    SpecReader.Reading<ProjectSpec> read() {
-        SpecReader.Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), stored().keySet());
+    /** @param id of the stored project; null for a new one */
+    SpecReader.Reading<ProjectSpec> read(Long id) {
+        SpecReader.Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), stored().keySet())
+                .with(sheet -> id == null ? sheet : withRenamedPictures(id, sheet));
         if (refused.isEmpty()) {
             return reading;
         }
@@ -136,7 +138,7 @@ final class ProjectFormFiller {
     }
 
     /** Fetches the content of pictures that are stored under another name than they have now. */
-    ProjectSpec withRenamedPictures(long id, ProjectSpec sheet) {
+    private ProjectSpec withRenamedPictures(long id, ProjectSpec sheet) {
         Map<String, String> stored = stored();
         return sheet.withPictures(sheet.pictures().stream().map(p -> {
             String was = stored.getOrDefault(p.name(), p.name());

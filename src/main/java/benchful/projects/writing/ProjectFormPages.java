@@ -3,33 +3,31 @@ package benchful.projects.writing;
 import benchful.bin.EarlierVersions;
 import benchful.catalogue.HazardNames;
 import benchful.catalogue.Material;
-import benchful.core.Fault;
 import benchful.projects.Project;
 import benchful.projects.ProjectFiles;
-import benchful.projects.ProjectKeeper;
 import benchful.projects.ProjectSpec;
+import benchful.projects.ProjectTarget;
 import benchful.projects.pictures.EarlierPicture;
 import benchful.web.Pages;
 import benchful.web.forms.SentForm;
 import benchful.web.forms.SpecForm;
-import benchful.web.forms.SpecReader.Faulty;
-import benchful.web.forms.SpecReader.Read;
+import benchful.web.forms.SpecPost;
 import benchful.web.forms.SpecReader.Reading;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.List;
+import java.time.Clock;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -42,12 +40,12 @@ import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
 @Path("/projects")
 @Produces(MediaType.TEXT_HTML)
 class ProjectFormPages {
-    private final ProjectKeeper keeper;
+    private final Clock clock;
     private final HazardNames hazards;
     private final EarlierVersions earlier;
 
-    ProjectFormPages(ProjectKeeper keeper, HazardNames hazards, EarlierVersions earlier) {
-        this.keeper = keeper;
+    ProjectFormPages(Clock clock, HazardNames hazards, EarlierVersions earlier) {
+        this.clock = clock;
         this.hazards = hazards;
         this.earlier = earlier;
     }
@@ -95,18 +93,14 @@ class ProjectFormPages {
     @POST
     @Path("{id: \\d+}/earlier/{version: \\d+}")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
     public Response putBack(@RestPath long id, @RestPath long version, MultivaluedMap<String, String> form) {
-        Project project = Pages.existing(Project.class, id);
+        ProjectTarget target = target(id);
         EarlierVersions.Wanted wanted = earlier.wanted("project", id, version, form);
         ObjectNode tree = wanted.version().sheet().deepCopy();
         tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
-        SpecForm shown = SpecForm.of(tree, project.version());
-        Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), names(tree));
-        if (reading instanceof Faulty<ProjectSpec> f) {
-            return Pages.faulty(page(SpecForm.faulty(f.tree(), f.faults(), project.version()), id, stored(project)));
-        }
-        ProjectSpec sheet = withContents(((Read<ProjectSpec>) reading).sheet(), id, version);
-        return answer(id, shown, keeper.replace(id, wanted.fresh() ? project.version() : -1, sheet), stored(project));
+        Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), names(tree)).with(sheet -> withContents(sheet, id, version));
+        return post(id, stored(target.project())).putBack(reading, wanted.fresh(), target);
     }
 
     private static Set<String> names(JsonNode sheet) {
@@ -121,35 +115,19 @@ class ProjectFormPages {
         if (forms.rearranged()) {
             return Pages.again(page(forms.shown(), id, forms.stored()));
         }
-        Reading<ProjectSpec> reading = forms.read();
-        if (reading instanceof Faulty<ProjectSpec> f) {
-            return Pages.faulty(page(SpecForm.faulty(f.tree(), f.faults(), forms.version()), id, forms.stored()));
-        }
-        ProjectSpec sheet = ((Read<ProjectSpec>) reading).sheet();
-        return answer(id, SpecForm.of(reading.tree(), forms.version()), id == null
-                ? keeper.create(sheet)
-                : keeper.replace(id, forms.version(), forms.withRenamedPictures(id, sheet)), forms.stored());
+        Reading<ProjectSpec> reading = forms.read(id);
+        return QuarkusTransaction.requiringNew().call(() -> post(id, forms.stored()).answer(reading, forms.version(), target(id)));
     }
 
-    /**
-     * @param typed what was to be stored
-     * @param stored by its name in the form, the name under which a picture is stored
-     */
-    private Response answer(Long id, SpecForm typed, ProjectKeeper.Outcome outcome, Map<String, String> stored) {
-        if (outcome instanceof ProjectKeeper.Kept kept) {
-            return Pages.seeOther("/projects/" + kept.id());
-        }
-        if (outcome instanceof ProjectKeeper.NameTaken) {
-            Fault taken = new Fault("/name", "There is another project of this name. Choose a name of its own.");
-            return Pages.faulty(page(SpecForm.faulty(typed.tree(), List.of(taken), typed.version()), id, stored));
-        }
-        if (outcome instanceof ProjectKeeper.Changed c) {
-            SpecForm both = SpecForm.stale(typed.tree(), ProjectFiles.READER.written(c.theirs()), c.version());
-            return Pages.stale(page(both, id, stored));
-        }
-        throw new NotFoundException();
+    private SpecPost<ProjectSpec> post(Long id, Map<String, String> stored) {
+        return new SpecPost<>(ProjectFiles.READER, form -> page(form, id, stored));
     }
 
+    private ProjectTarget target(Long id) {
+        return new ProjectTarget(id == null ? null : Pages.toChange(Project.class, id), clock.instant());
+    }
+
+    /** @param stored by its name in the form, the name under which a picture is stored */
     private TemplateInstance page(SpecForm form, Long id, Map<String, String> stored) {
         return Templates.form(new ProjectForm(form, id, stored, choices()));
     }

@@ -76,7 +76,7 @@ class ProjectImportPages {
         ProjectSpec sheet = ((Read<ProjectSpec>) reading).sheet();
         String decision = Optional.ofNullable(form.fields().getFirst("as")).orElse("");
         if (decision.equals("copy")) {
-            return Pages.seeOther("/projects/" + copies.of(sheet));
+            return Pages.seeOther(copies.of(sheet));
         }
         Optional<Project> clash = Project.byName(sheet.name());
         if (clash.isEmpty()) {
@@ -87,12 +87,9 @@ class ProjectImportPages {
                 : undecided(clash.get(), sheet, file);
     }
 
-    private static Response answer(ProjectKeeper.Outcome outcome, ProjectSpec sheet, byte[] file) {
-        if (outcome instanceof ProjectKeeper.Kept kept) {
-            return Pages.seeOther("/projects/" + kept.id());
-        }
-        return Project.byName(sheet.name())
-                .map(other -> undecided(other, sheet, file))
+    private static Response answer(Optional<String> kept, ProjectSpec sheet, byte[] file) {
+        return kept.map(Pages::seeOther)
+                .or(() -> Project.byName(sheet.name()).map(other -> undecided(other, sheet, file)))
                 .orElseGet(() -> Pages.faulty(Templates.imports(ProjectImport.faulty("The project was removed meanwhile. Pick the file again."))));
     }
 

@@ -46,12 +46,20 @@ public final class SpecPost<T> {
         if (FormTree.rearranged(form, tree)) {
             return Pages.again(page.apply(SpecForm.of(tree, Pages.version(form))));
         }
-        return read(tree, Pages.version(form), target);
+        return answer(reader.tree(tree), Pages.version(form), target);
+    }
+
+    /** For a sheet that takes more than its form to read. */
+    public Response answer(SpecReader.Reading<T> reading, long version, Target<T> target) {
+        if (reading instanceof SpecReader.Faulty<T> faulty) {
+            return faulty(faulty.faults(), faulty.tree(), version);
+        }
+        return saved((SpecReader.Read<T>) reading, version, target);
     }
 
     /** For a form that shows only some fields of the sheet: all others stay as they are stored. */
     public Response changed(MultivaluedMap<String, String> form, Target<T> target) {
-        return read(new FormTree(reader.schema()).over(reader.written(target.stored()), form), Pages.version(form), target);
+        return answer(reader.tree(new FormTree(reader.schema()).over(reader.written(target.stored()), form)), Pages.version(form), target);
     }
 
     /**
@@ -60,15 +68,12 @@ public final class SpecPost<T> {
      * @param fresh false where somebody saved meanwhile: both versions are shown then
      */
     public Response putBack(JsonNode sheet, boolean fresh, Target<T> target) {
-        return read(sheet, fresh ? target.version() : -1, target);
+        return putBack(reader.tree(sheet), fresh, target);
     }
 
-    private Response read(JsonNode tree, long version, Target<T> target) {
-        SpecReader.Reading<T> reading = reader.tree(tree);
-        if (reading instanceof SpecReader.Faulty<T> faulty) {
-            return faulty(faulty.faults(), faulty.tree(), version);
-        }
-        return saved((SpecReader.Read<T>) reading, version, target);
+    /** The same for a sheet that takes more to read. */
+    public Response putBack(SpecReader.Reading<T> reading, boolean fresh, Target<T> target) {
+        return answer(reading, fresh ? target.version() : -1, target);
     }
 
     private Response saved(SpecReader.Read<T> read, long version, Target<T> target) {

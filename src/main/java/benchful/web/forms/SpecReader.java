@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * Reads one kind of sheet from a file or a form: first its JSON Schema, then its record, then its own rules. What comes
@@ -42,9 +43,17 @@ public final class SpecReader<T> {
     public sealed interface Reading<T> {
         /** What was written, to show again. */
         JsonNode tree();
+
+        /** With something put in that is not written. */
+        Reading<T> with(UnaryOperator<T> more);
     }
 
-    public record Read<T>(T sheet, JsonNode tree) implements Reading<T> {}
+    public record Read<T>(T sheet, JsonNode tree) implements Reading<T> {
+        @Override
+        public Reading<T> with(UnaryOperator<T> more) {
+            return new Read<>(more.apply(sheet), tree);
+        }
+    }
 
     /**
      * @param faults at least one, in the order of the sheet
@@ -54,6 +63,11 @@ public final class SpecReader<T> {
         public Faulty {
             faults = List.copyOf(faults);
             lines = Map.copyOf(lines);
+        }
+
+        @Override
+        public Reading<T> with(UnaryOperator<T> more) {
+            return this;
         }
 
         /** The line of a place, or of the nearest place about it that the file holds. */
