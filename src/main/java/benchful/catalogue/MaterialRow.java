@@ -20,7 +20,7 @@ public record MaterialRow(
     }
 
     private static String words(SupplierOffer offer) {
-        return "%s at %s from %s".formatted(OfferRow.amount(offer.holds()), Formats.words(offer.money(offer.price)), offer.supplier.name());
+        return "%s at %s from %s".formatted(Formats.withUnit(offer.holds()), Formats.words(offer.money(offer.price)), offer.supplier.name());
     }
 
     /** True where part of what lies there is reserved. */

@@ -34,18 +34,13 @@ public record OfferRow(long supplierId, String supplier, String pack, String pri
         return "%s from %s until %s".formatted(Formats.words(o.money(p.price)), Formats.words(p.pricedOn), Formats.words(p.until));
     }
 
-    /** With its unit even where it counts pieces. */
-    static String amount(Quantity amount) {
-        return Formats.words(amount) + (amount.unit() == Unit.PIECE ? " pcs" : "");
-    }
-
     private static String pack(SupplierOffer o) {
         Extent sheet = o.toSpec().sheet();
         if (sheet != null) {
             return "%s of %s".formatted(Formats.counted(o.holds().base().divideToIntegralValue(sheet.area().base()).intValueExact(), "sheet"), Formats.words(sheet));
         }
         if (o.lengths == null || o.lengths == 1) {
-            return amount(o.holds());
+            return Formats.withUnit(o.holds());
         }
         Quantity each = new Quantity(o.holds().amount().divide(BigDecimal.valueOf(o.lengths), Quantity.PRECISION), o.holds().unit());
         return "%d lengths of %s".formatted(o.lengths, Formats.words(each));

@@ -1,5 +1,6 @@
 package benchful.documents;
 
+import benchful.core.Progress;
 import benchful.documents.checklist.Checklists;
 import benchful.documents.handout.Handouts;
 import benchful.documents.handout.Readers;
@@ -19,7 +20,6 @@ import benchful.documents.parts.PrintSource;
 import benchful.documents.pdf.Manuscript;
 import benchful.documents.pdf.PdfBinder;
 import benchful.documents.pdf.PdfRenderer;
-import benchful.web.tasks.Headway;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -40,12 +40,12 @@ public class DocumentService {
 
     /** @param out is written to but not closed; nothing is written before the document is typeset */
     public void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out) throws IOException {
-        write(what, source, options, out, Headway.NONE);
+        write(what, source, options, out, Progress.NONE);
     }
 
-    /** @param headway told after each part, asked before each; a print-out that is given up is not written */
-    void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out, Headway headway) throws IOException {
-        bind(title(what, options) + ": " + source.title(), parts(what, source, options), headway, out);
+    /** @param progress told after each part, asked before each; a print-out that is given up is not written */
+    void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out, Progress progress) throws IOException {
+        bind(title(what, options) + ": " + source.title(), parts(what, source, options), progress, out);
     }
 
     /** @param kit number of the kit whose student the handout is for */
@@ -82,17 +82,17 @@ public class DocumentService {
         return what == PrintOut.LABELS ? options.labels().kind().title() : what.title();
     }
 
-    private void bind(String title, List<Part> parts, Headway headway, OutputStream out) throws IOException {
+    private void bind(String title, List<Part> parts, Progress progress, OutputStream out) throws IOException {
         if (parts.size() == 1) {
             renderer.write(parts.get(0).manuscript().get(), out);
             return;
         }
         try (PdfBinder binder = new PdfBinder(renderer, title)) {
-            for (int i = 0; i < parts.size() && !headway.isGivenUp(); i++) {
-                headway.tell(i, parts.size());
+            for (int i = 0; i < parts.size() && !progress.isGivenUp(); i++) {
+                progress.tell(i, parts.size());
                 binder.add(parts.get(i).name(), parts.get(i).manuscript().get());
             }
-            if (!headway.isGivenUp()) {
+            if (!progress.isGivenUp()) {
                 binder.write(out);
             }
         }

@@ -1,11 +1,11 @@
 package benchful.documents;
 
 import benchful.classes.CraftClass;
+import benchful.core.Progress;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.parts.PrintSource;
 import benchful.web.tasks.BackgroundTask;
 import benchful.web.tasks.BackgroundTasks;
-import benchful.web.tasks.Headway;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -39,12 +39,12 @@ class PrintJobs {
         return "%s for class %d".formatted(what.slug(), craftClass.id());
     }
 
-    private PrintedFile printed(PrintOut what, PrintSource source, PrintOptions options, Headway headway) {
+    private PrintedFile printed(PrintOut what, PrintSource source, PrintOptions options, Progress progress) {
         try {
             Path file = Files.createTempFile("benchful-print", ".pdf");
             PrintedFile printed = PrintedFile.at(file);
             try (OutputStream out = Files.newOutputStream(file)) {
-                documents.write(what, source, options, out, headway);
+                documents.write(what, source, options, out, progress);
             }
             return printed;
         } catch (IOException e) {

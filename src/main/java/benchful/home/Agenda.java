@@ -5,6 +5,7 @@ import benchful.catalogue.Material;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
+import benchful.core.Progress;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.SupplierOrder;
 import benchful.orders.OrderStatus;
@@ -20,7 +21,6 @@ import benchful.projects.Project;
 import benchful.reviews.Review;
 import benchful.stock.StockLedger;
 import benchful.web.Trouble;
-import benchful.web.tasks.Headway;
 import benchful.web.tasks.Tried;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.TemplateData;
@@ -138,7 +138,7 @@ class Agenda {
         if (coming.isEmpty()) {
             return List.of();
         }
-        TermPlan plan = terms.plan(read, Headway.NONE).plan();
+        TermPlan plan = terms.plan(read, Progress.NONE).plan();
         String link = "/orders/new?" + coming.stream().map(c -> "class=" + c.id()).collect(Collectors.joining("&"));
         return plan.orders().stream().map(o -> new Task(o.orderBy(), o.late(), "Order from %s for %s".formatted(o.supplier(), buyers(plan, o)), link)).toList();
     }

@@ -2,8 +2,6 @@ package benchful.orders;
 
 import benchful.core.buying.Purchase;
 import benchful.core.buying.Totals;
-import benchful.core.quantity.Quantity;
-import benchful.core.quantity.Unit;
 import benchful.web.Formats;
 import java.time.LocalDate;
 import java.util.stream.Collectors;
@@ -29,11 +27,7 @@ final class OrderMail {
     }
 
     private static String line(Purchase p) {
-        return "%d × %s of %s at %s".formatted(p.packs(), held(p.holds()), p.material(), Formats.words(p.price()));
-    }
-
-    private static String held(Quantity holds) {
-        return Formats.words(holds) + (holds.unit() == Unit.PIECE ? " pcs" : "");
+        return "%d × %s of %s at %s".formatted(p.packs(), Formats.withUnit(p.holds()), p.material(), Formats.words(p.price()));
     }
 
     private static String deadline(LocalDate day) {

@@ -8,6 +8,7 @@ import benchful.catalogue.Supplier;
 import benchful.catalogue.SupplierOffer;
 import benchful.classes.CraftClass;
 import benchful.classes.Picks;
+import benchful.core.Progress;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.SupplierOrder;
 import benchful.plans.materials.TermPlan;
@@ -17,7 +18,6 @@ import benchful.stock.Cause;
 import benchful.stock.MovementKind;
 import benchful.stock.StockLedger;
 import benchful.web.Trouble;
-import benchful.web.tasks.Headway;
 import benchful.web.tasks.Tried;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -59,7 +59,7 @@ class OrderWriter {
     /** What to buy for the chosen, and what of it is left out; null where nothing is chosen. */
     TermService.Together plan(Choice choice) {
         Asked asked = asked(choice);
-        return asked.isEmpty() ? null : plan(asked, Headway.NONE);
+        return asked.isEmpty() ? null : plan(asked, Progress.NONE);
     }
 
     /**
@@ -88,8 +88,8 @@ class OrderWriter {
         return Stream.concat(ofClasses, others.stream().flatMap(p -> Picks.names(p.file().project(), p.file().setup()).stream())).collect(Collectors.toSet());
     }
 
-    TermService.Together plan(Asked asked, Headway headway) {
-        TermService.Together plan = terms.plan(asked.gathered(), headway);
+    TermService.Together plan(Asked asked, Progress progress) {
+        TermService.Together plan = terms.plan(asked.gathered(), progress);
         return new TermService.Together(plan.plan(), Stream.concat(asked.leftOut().stream(), plan.leftOut().stream()).toList());
     }
 

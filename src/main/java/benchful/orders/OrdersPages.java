@@ -3,6 +3,7 @@ package benchful.orders;
 import benchful.batches.KitBatch;
 import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
+import benchful.core.Progress;
 import benchful.plans.stored.TermService;
 import benchful.web.Paged;
 import benchful.web.Pages;
@@ -12,7 +13,6 @@ import benchful.web.door.Costly;
 import benchful.web.tasks.Asker;
 import benchful.web.tasks.BackgroundTask;
 import benchful.web.tasks.BackgroundTasks;
-import benchful.web.tasks.Headway;
 import benchful.web.tasks.Tried;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
@@ -91,7 +91,7 @@ class OrdersPages {
             return offered.page(null, null);
         }
         if (asked.gathered().size() <= AT_A_GO) {
-            return offered.page(writer.plan(asked, Headway.NONE), null);
+            return offered.page(writer.plan(asked, Progress.NONE), null);
         }
         BackgroundTask<TermService.Together> task = tasks.send("what to buy for " + offered.choice().ids(), asked.gathered().question(),
                 e -> Asker.during(e::isGivenUp, () -> writer.plan(asked, e)));

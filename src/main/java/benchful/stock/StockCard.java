@@ -5,7 +5,6 @@ import benchful.catalogue.MaterialSpec;
 import benchful.catalogue.OfferRow;
 import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
-import benchful.core.quantity.Unit;
 import benchful.web.Formats;
 import benchful.web.Paged;
 import benchful.web.Uses;
@@ -42,27 +41,22 @@ public record StockCard(
     }
 
     public String onHand() {
-        return counted(balance.onHand());
+        return Formats.withUnit(balance.onHand());
     }
 
     public String free() {
-        return counted(balance.free());
+        return Formats.withUnit(balance.free());
     }
 
     /** What is promised to classes; null for nothing. */
     public String reserved() {
         Quantity reserved = balance.onHand().minus(balance.free());
-        return reserved.signum() == 0 ? null : counted(reserved);
+        return reserved.signum() == 0 ? null : Formats.withUnit(reserved);
     }
 
     /** Null where none is set. */
     public String minimum() {
-        return sheet.minimum() == null ? null : counted(sheet.minimum());
-    }
-
-    /** With its unit even where it counts pieces. */
-    private static String counted(Quantity amount) {
-        return Formats.words(amount) + (amount.unit() == Unit.PIECE ? " pcs" : "");
+        return sheet.minimum() == null ? null : Formats.withUnit(sheet.minimum());
     }
 
     /** "10 % for beginner groups, 5 % for improver groups"; null where nothing is added. */

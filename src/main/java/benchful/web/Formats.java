@@ -77,6 +77,16 @@ public final class Formats {
         };
     }
 
+    /** "12 pcs", "1.25 m": with its unit even where it counts pieces. */
+    public static String withUnit(Quantity quantity) {
+        return withUnit(words(quantity), quantity);
+    }
+
+    /** @param words of the quantity, which say no pieces */
+    public static String withUnit(String words, Quantity quantity) {
+        return quantity.unit() == Unit.PIECE ? words + " " + Unit.PIECE.symbol() : words;
+    }
+
     /** As a hand at the bench measures it: lengths in millimetres below 10 cm, then centimetres, from 2 m on metres. */
     public static String measured(Quantity amount) {
         if (!amount.dimension().equals(Dimension.LENGTH)) {

@@ -1,10 +1,10 @@
 package benchful.benchmarks;
 
+import benchful.core.Progress;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.advice.Advice;
 import benchful.core.lesson.advice.Advisor;
 import benchful.core.lesson.advice.Costs;
-import benchful.core.lesson.advice.Progress;
 import benchful.core.lesson.order.solver.SolverPlanner;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;

@@ -1,5 +1,6 @@
 package benchful.benchmarks;
 
+import benchful.core.Progress;
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonPlan;
@@ -11,7 +12,6 @@ import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.advice.Advice;
 import benchful.core.lesson.advice.Advisor;
 import benchful.core.lesson.advice.Costs;
-import benchful.core.lesson.advice.Progress;
 import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.order.solver.SolverPlanner;
 import benchful.core.lesson.risk.ClassSimulation;

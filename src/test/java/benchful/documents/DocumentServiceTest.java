@@ -2,6 +2,7 @@ package benchful.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.core.Progress;
 import benchful.documents.paper.LabelSetting;
 import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.Paper;
@@ -9,7 +10,6 @@ import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.pdf.PdfReading;
-import benchful.web.tasks.Headway;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -30,7 +30,7 @@ class DocumentServiceTest {
         strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
     }
 
-    private static final class Watched implements Headway {
+    private static final class Watched implements Progress {
         private final List<String> told = new ArrayList<>();
         private final int patience;
 

@@ -2,7 +2,6 @@ package benchful.documents.lists;
 
 import benchful.catalogue.Supplier;
 import benchful.core.buying.Totals;
-import benchful.core.quantity.Unit;
 import benchful.documents.paper.Paper;
 import benchful.documents.paper.Stylesheet;
 import benchful.documents.paper.Version;
@@ -40,7 +39,7 @@ public record OrderLetter(PrintHead head, String title, String when, String cont
     }
 
     private static Line line(OrderLine line, Amounts amounts) {
-        return new Line("%d × %s%s".formatted(line.packs(), amounts.words(line.holds()), line.holds().unit() == Unit.PIECE ? " pcs" : ""), line.material(), day(line.neededBy()),
+        return new Line("%d × %s".formatted(line.packs(), Formats.withUnit(amounts.words(line.holds()), line.holds())), line.material(), day(line.neededBy()),
                 Formats.words(line.purchase().price()), Formats.words(line.purchase().net()), Formats.words(line.purchase().vat()));
     }
 

@@ -1,5 +1,6 @@
 package benchful.documents.parts;
 
+import benchful.plans.pictures.Palette;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,13 +13,13 @@ final class LowInk {
     private static final Pattern COLOURS = Pattern.compile("#(?:005387|237f52|9b2423|c8102e)");
     private static final String OUTLINE = "fill=\"#fff\" stroke=\"#000\" stroke-width=\"3\"/>";
     /** Of plans and cutting pictures, whose kinds differ by bands and patterns as well. */
-    private static final Pattern TINTS = Pattern.compile("#(?:e3edef|f3efe4|e9e5da|8fb0b9|efefef)");
+    private static final Pattern TINTS = Pattern.compile(String.join("|", Palette.TINTS));
 
     private LowInk() {}
 
     /** A plan or a cutting picture without its tints. */
     static String drawing(String svg) {
-        return TINTS.matcher(svg).replaceAll("#ffffff");
+        return TINTS.matcher(svg).replaceAll(Palette.PAPER);
     }
 
     /** A sign or pictogram. */

@@ -1,8 +1,8 @@
 package benchful.plans.pages;
 
 import benchful.classes.ClassFile;
+import benchful.core.Progress;
 import benchful.core.lesson.LessonPlanner;
-import benchful.core.lesson.advice.Progress;
 import benchful.core.lesson.risk.Promised;
 import benchful.plans.ClassFileReader;
 import benchful.plans.ClassPlan;
@@ -47,13 +47,13 @@ public class PlanApi {
     /** Changes that were not tried when the client left or the time was up. */
     private static final Progress UNTIL_NOBODY_WAITS = new Progress() {
         @Override
-        public boolean isCancelled() {
+        public boolean isGivenUp() {
             Asker.check();
             return false;
         }
 
         @Override
-        public void tried(int done, int all) {
+        public void tell(int done, int all) {
             // the answer comes in one piece
         }
     };

@@ -18,7 +18,7 @@ record BusyLane(PlanScale scale, List<TutorLoad.Span> spans, ToDoubleFunction<Tu
             if (tall > 0 && scale.shows(span.start(), span.end())) {
                 double x = scale.x(span.start());
                 svg.rect(x, top + height - 0.3 * text - tall, scale.x(span.end()) - x, tall,
-                        "fill=\"#8fb0b9\" stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.INK));
+                        "fill=\"%s\" stroke=\"%s\" stroke-width=\"0.7\"".formatted(Palette.WORK_BAND, Palette.INK));
             }
         }
     }

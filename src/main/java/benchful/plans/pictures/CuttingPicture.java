@@ -52,14 +52,14 @@ public record CuttingPicture(CuttingPlan plan, int width, int text, Function<Qua
         for (CutLength.Cut cut : length.cuts()) {
             double x = left + mm(cut.at()) * scale;
             double wide = mm(cut.length()) * scale;
-            svg.rect(x, y, wide, height, "fill=\"#e3edef\" stroke=\"%s\" stroke-width=\"1\"".formatted(Svg.INK));
+            svg.rect(x, y, wide, height, "fill=\"%s\" stroke=\"%s\" stroke-width=\"1\"".formatted(Palette.WORK, Palette.INK));
             label(svg, words.apply(cut.length()), cut.label(), x, y, wide);
         }
         double offcut = mm(length.offcut()) * scale;
         double end = left + mm(length.length()) * scale;
         if (offcut > 0.5) {
-            svg.rect(end - offcut, y, offcut, height, "fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.INK));
-            svg.hatch(end - offcut, y, offcut, 0.4 * text, 0.4 * text, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.INK));
+            svg.rect(end - offcut, y, offcut, height, "fill=\"%s\" stroke=\"%s\" stroke-width=\"0.7\"".formatted(Palette.PAPER, Palette.INK));
+            svg.hatch(end - offcut, y, offcut, 0.4 * text, 0.4 * text, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Palette.INK));
             label(svg, words.apply(length.offcut()), length.kept() ? "keep" : "bin", end - offcut, y, offcut);
         }
     }

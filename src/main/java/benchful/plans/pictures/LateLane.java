@@ -69,8 +69,8 @@ final class LateLane {
 
     /** As in the legend: hollow, with a thick end at the late time. */
     static void bar(Svg svg, double x, double y, double width, double text) {
-        svg.rect(x, y + 0.4 * text, width, 0.5 * text, "fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"1\"".formatted(Svg.INK));
-        svg.line(x + width, y + 0.15 * text, x + width, y + 1.15 * text, "stroke=\"%s\" stroke-width=\"2\"".formatted(Svg.INK));
+        svg.rect(x, y + 0.4 * text, width, 0.5 * text, "fill=\"%s\" stroke=\"%s\" stroke-width=\"1\"".formatted(Palette.PAPER, Palette.INK));
+        svg.line(x + width, y + 0.15 * text, x + width, y + 1.15 * text, "stroke=\"%s\" stroke-width=\"2\"".formatted(Palette.INK));
     }
 
     private double begin(Bar step) {

@@ -9,28 +9,28 @@ final class PlanBox {
     static void draw(Svg svg, StepKind kind, boolean critical, double x, double y, double width, double height, double text) {
         svg.rect(x, y, width, height, "fill=\"%s\"".formatted(fill(kind)));
         band(svg, kind, x, y, width, 0.45 * text);
-        String frame = "fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"".formatted(Svg.INK, Svg.n(critical ? 0.2 * text : 0.07 * text));
+        String frame = "fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"".formatted(Palette.INK, Svg.n(critical ? 0.2 * text : 0.07 * text));
         svg.rect(x, y, width, height, kind.isUnattended() && !critical ? frame + " stroke-dasharray=\"4 2\"" : frame);
     }
 
     private static void band(Svg svg, StepKind kind, double x, double y, double width, double height) {
-        String stroke = "stroke=\"%s\" stroke-width=\"%s\"".formatted(Svg.INK, Svg.n(height / 7));
-        String ink = "fill=\"" + Svg.INK + "\"";
+        String stroke = "stroke=\"%s\" stroke-width=\"%s\"".formatted(Palette.INK, Svg.n(height / 7));
+        String ink = "fill=\"" + Palette.INK + "\"";
         Runnable pattern = switch (kind) {
             case SHOW -> () -> svg.hatch(x, y, width, height, height * 0.7, stroke);
             case TOGETHER, AHEAD -> () -> svg.rect(x, y, width, height, ink);
             case WAIT -> () -> svg.dots(x, y, width, height, height, ink);
-            case MAKE -> () -> svg.rect(x, y, width, height, "fill=\"#8fb0b9\"");
+            case MAKE -> () -> svg.rect(x, y, width, height, "fill=\"%s\"".formatted(Palette.WORK_BAND));
         };
         pattern.run();
     }
 
     private static String fill(StepKind kind) {
         return switch (kind) {
-            case SHOW -> "#f3efe4";
-            case TOGETHER, AHEAD -> "#e9e5da";
-            case WAIT -> "#ffffff";
-            case MAKE -> "#e3edef";
+            case SHOW -> Palette.REST;
+            case TOGETHER, AHEAD -> Palette.TOGETHER;
+            case WAIT -> Palette.PAPER;
+            case MAKE -> Palette.WORK;
         };
     }
 }

@@ -127,12 +127,12 @@ final class PlanPanel {
         picture.breaks().stream().filter(this::within).forEach(pause -> pause(pause, lanes, bottom));
         double written = Double.NEGATIVE_INFINITY;
         for (LocalDateTime at : scale.ticks()) {
-            svg.line(x(at), lanes - 0.35 * text, x(at), bottom, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.LINE));
+            svg.line(x(at), lanes - 0.35 * text, x(at), bottom, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Palette.LINE));
             if (anchor(at).equals("end") && x(at) - written < 4.1 * text) {
                 continue; // it would run into the label before it
             }
             written = x(at);
-            svg.text(x(at), lanes - 0.6 * text, 0.9 * text, Formats.clock(at), "text-anchor=\"%s\" fill=\"%s\"".formatted(anchor(at), Svg.QUIET));
+            svg.text(x(at), lanes - 0.6 * text, 0.9 * text, Formats.clock(at), "text-anchor=\"%s\" fill=\"%s\"".formatted(anchor(at), Palette.QUIET));
         }
     }
 
@@ -146,11 +146,11 @@ final class PlanPanel {
 
     private void pause(Break pause, double lanes, double bottom) {
         double x = x(pause.start());
-        svg.rect(x, lanes, x(pause.end()) - x, bottom - lanes, "fill=\"#f3efe4\"");
+        svg.rect(x, lanes, x(pause.end()) - x, bottom - lanes, "fill=\"%s\"".formatted(Palette.REST));
         double middle = (x + x(pause.end())) / 2;
         double y = lanes + 2.3 * text;
         svg.text(middle, y, 0.9 * text, "Break", "text-anchor=\"middle\" transform=\"rotate(-90 %s %s)\" fill=\"%s\""
-                .formatted(Svg.n(middle + 0.3 * text), Svg.n(y), Svg.QUIET));
+                .formatted(Svg.n(middle + 0.3 * text), Svg.n(y), Palette.QUIET));
     }
 
     /** Blocks of these lanes that fall into the meeting, spread over rows so that none covers another. */
@@ -191,7 +191,7 @@ final class PlanPanel {
 
     private void name(String name, double top, double bottom) {
         svg.text(0, top + 1.6 * text, text, name, "font-weight=\"bold\"");
-        svg.line(0, bottom, picture.width(), bottom, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Svg.LINE));
+        svg.line(0, bottom, picture.width(), bottom, "stroke=\"%s\" stroke-width=\"0.7\"".formatted(Palette.LINE));
     }
 
     private void shape(Block block, double y, double height, double before, double next) {
@@ -216,9 +216,9 @@ final class PlanPanel {
 
     private void bookedEnd(double lanes, double bottom) {
         double x = Math.min(x(meeting.end()), picture.width() - 1);
-        svg.line(x, lanes - 0.35 * text, x, bottom, "stroke=\"%s\" stroke-width=\"2.5\"".formatted(Svg.INK));
+        svg.line(x, lanes - 0.35 * text, x, bottom, "stroke=\"%s\" stroke-width=\"2.5\"".formatted(Palette.INK));
         if (meeting.finish().isAfter(meeting.end())) {
-            svg.hatch(x, lanes - 0.35 * text, x(meeting.finish()) - x, 0.35 * text, 0.4 * text, "stroke=\"%s\" stroke-width=\"1\"".formatted(Svg.INK));
+            svg.hatch(x, lanes - 0.35 * text, x(meeting.finish()) - x, 0.35 * text, 0.4 * text, "stroke=\"%s\" stroke-width=\"1\"".formatted(Palette.INK));
             String over = "over by " + Formats.words(Duration.between(meeting.end(), meeting.finish()));
             svg.text(picture.width(), lanes - 1.8 * text, 0.9 * text, over, "text-anchor=\"end\" font-weight=\"bold\"");
         }

@@ -45,7 +45,7 @@ public record SheetPicture(CutSheet sheet, int count, double scale, int text, Fu
         svg.text(0, top + 1.2 * text, text, count + " ×", "font-weight=\"bold\"");
         sheet.pieces().forEach(p -> piece(svg, p, left, top));
         sheet.offcuts().forEach(o -> offcut(svg, o, left, top));
-        svg.rect(left, top, px(sheet.size().length()), px(sheet.size().width()), "fill=\"none\" stroke=\"%s\" stroke-width=\"1.5\"".formatted(Svg.INK));
+        svg.rect(left, top, px(sheet.size().length()), px(sheet.size().width()), "fill=\"none\" stroke=\"%s\" stroke-width=\"1.5\"".formatted(Palette.INK));
         for (int i = 0; i < sheet.cuts().size(); i++) {
             cut(svg, sheet.cuts().get(i), i + 1, left, top);
         }
@@ -55,18 +55,18 @@ public record SheetPicture(CutSheet sheet, int count, double scale, int text, Fu
     private void piece(Svg svg, CutSheet.Piece piece, double left, double top) {
         double x = left + px(piece.x());
         double y = top + px(piece.y());
-        svg.rect(x, y, px(piece.size().length()), px(piece.size().width()), "fill=\"#e3edef\" stroke=\"%s\" stroke-width=\"1\"".formatted(Svg.INK));
+        svg.rect(x, y, px(piece.size().length()), px(piece.size().width()), "fill=\"%s\" stroke=\"%s\" stroke-width=\"1\"".formatted(Palette.WORK, Palette.INK));
         label(svg, words.apply(piece.size()), piece.label(), x, y, piece.size());
     }
 
     private void offcut(Svg svg, CutSheet.Offcut offcut, double left, double top) {
         double x = left + px(offcut.x());
         double y = top + px(offcut.y());
-        svg.rect(x, y, px(offcut.size().length()), px(offcut.size().width()), "fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"0.5\"".formatted(Svg.INK));
+        svg.rect(x, y, px(offcut.size().length()), px(offcut.size().width()), "fill=\"%s\" stroke=\"%s\" stroke-width=\"0.5\"".formatted(Palette.PAPER, Palette.INK));
         if (offcut.kept()) {
             label(svg, words.apply(offcut.size()), "keep", x, y, offcut.size());
         } else {
-            svg.hatch(x, y, px(offcut.size().length()), px(offcut.size().width()), 0.6 * text, "stroke=\"%s\" stroke-width=\"0.5\"".formatted(Svg.QUIET));
+            svg.hatch(x, y, px(offcut.size().length()), px(offcut.size().width()), 0.6 * text, "stroke=\"%s\" stroke-width=\"0.5\"".formatted(Palette.QUIET));
         }
     }
 
@@ -96,9 +96,9 @@ public record SheetPicture(CutSheet sheet, int count, double scale, int text, Fu
         double to = (cut.across() ? top : left) + px(cut.to());
         double x = cut.across() ? at : from;
         double y = cut.across() ? from : at;
-        svg.line(x, y, cut.across() ? at : to, cut.across() ? to : at, "stroke=\"%s\" stroke-width=\"1.2\" stroke-dasharray=\"5 2\"".formatted(Svg.INK));
+        svg.line(x, y, cut.across() ? at : to, cut.across() ? to : at, "stroke=\"%s\" stroke-width=\"1.2\" stroke-dasharray=\"5 2\"".formatted(Palette.INK));
         double ring = 0.55 * text;
-        svg.circle(x, y, ring, "fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"0.8\"".formatted(Svg.INK));
+        svg.circle(x, y, ring, "fill=\"%s\" stroke=\"%s\" stroke-width=\"0.8\"".formatted(Palette.PAPER, Palette.INK));
         svg.text(x, y + 0.25 * text, 0.65 * text, String.valueOf(number), "text-anchor=\"middle\"");
     }
 

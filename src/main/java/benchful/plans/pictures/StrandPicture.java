@@ -72,7 +72,7 @@ public record StrandPicture(Strand strand, double width, boolean inches) {
         double tall = strand.beads().stream().mapToDouble(b -> Math.min(TALLEST, mm(b.size()))).max().orElse(1);
         double axis = 4.5 + tall / 2;
         boolean goesOn = to < strand.beads().size();
-        svg.line(from == 0 ? -0.5 : 0, axis, goesOn ? width : length + 0.5, axis, "stroke=\"%s\" stroke-width=\"0.3\"".formatted(Svg.QUIET));
+        svg.line(from == 0 ? -0.5 : 0, axis, goesOn ? width : length + 0.5, axis, "stroke=\"%s\" stroke-width=\"0.3\"".formatted(Palette.QUIET));
         for (int i = from; i < to; i++) {
             bead(svg, i, start, axis);
         }
@@ -95,13 +95,12 @@ public record StrandPicture(Strand strand, double width, boolean inches) {
     }
 
     private static void bead(Svg svg, int kind, double x, double y, double wide, double tall) {
-        String[] fills = {"#ffffff", "#c9c9c9", "#ffffff", "#8f8f8f", "#efefef", "#ffffff"};
-        String fill = fills[Math.floorMod(kind, fills.length)];
-        svg.ellipse(x, y, wide / 2 - 0.1, tall / 2 - 0.1, "fill=\"%s\" stroke=\"%s\" stroke-width=\"0.2\"".formatted(fill, Svg.INK));
-        switch (Math.floorMod(kind, fills.length)) {
-            case 2 -> svg.ellipse(x, y, wide / 6, tall / 6, "fill=\"%s\"".formatted(Svg.INK));
-            case 4 -> svg.ellipse(x, y, wide / 4, tall / 4, "fill=\"none\" stroke=\"%s\" stroke-width=\"0.2\"".formatted(Svg.INK));
-            case 5 -> svg.line(x, y - tall / 2 + 0.1, x, y + tall / 2 - 0.1, "stroke=\"%s\" stroke-width=\"0.3\"".formatted(Svg.INK));
+        String fill = Palette.BEADS.get(Math.floorMod(kind, Palette.BEADS.size()));
+        svg.ellipse(x, y, wide / 2 - 0.1, tall / 2 - 0.1, "fill=\"%s\" stroke=\"%s\" stroke-width=\"0.2\"".formatted(fill, Palette.INK));
+        switch (Math.floorMod(kind, Palette.BEADS.size())) {
+            case 2 -> svg.ellipse(x, y, wide / 6, tall / 6, "fill=\"%s\"".formatted(Palette.INK));
+            case 4 -> svg.ellipse(x, y, wide / 4, tall / 4, "fill=\"none\" stroke=\"%s\" stroke-width=\"0.2\"".formatted(Palette.INK));
+            case 5 -> svg.line(x, y - tall / 2 + 0.1, x, y + tall / 2 - 0.1, "stroke=\"%s\" stroke-width=\"0.3\"".formatted(Palette.INK));
             default -> { }
         }
     }
@@ -109,11 +108,11 @@ public record StrandPicture(Strand strand, double width, boolean inches) {
     private void ruler(Svg svg, double start, double length, double y) {
         double step = inches ? INCH / 8 : 1;
         int whole = inches ? 8 : 10;
-        svg.line(0, y, length, y, "stroke=\"%s\" stroke-width=\"0.2\"".formatted(Svg.INK));
+        svg.line(0, y, length, y, "stroke=\"%s\" stroke-width=\"0.2\"".formatted(Palette.INK));
         for (int i = (int) Math.ceil(start / step); i * step <= start + length + 1e-6; i++) {
             double x = i * step - start;
             double tick = i % whole == 0 ? 3 : i % (whole / 2) == 0 ? 2 : 1.2;
-            svg.line(x, y, x, y + tick, "stroke=\"%s\" stroke-width=\"0.15\"".formatted(Svg.INK));
+            svg.line(x, y, x, y + tick, "stroke=\"%s\" stroke-width=\"0.15\"".formatted(Palette.INK));
             if (i % whole == 0) {
                 svg.text(x, y + 5.8, 2.8, i / whole + (i == 0 ? inches ? " in" : " cm" : ""), "text-anchor=\"%s\"".formatted(x < 2 ? "start" : "middle"));
             }

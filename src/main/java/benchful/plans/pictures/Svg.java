@@ -9,45 +9,42 @@ import java.util.List;
  * A drawing under construction, in SVG 1.1 with presentation attributes only, so that browsers and the PDF engine show the
  * same. Patterns are drawn as lines: they survive black-and-white printers and engines without pattern fills.
  */
-final class Svg {
-    static final String INK = "#22282b";
-    static final String QUIET = "#555f63";
-    static final String LINE = "#b9b3a5";
-    static final String FONT = "DejaVu Sans, Noto Sans, WenQuanYi Micro Hei, sans-serif";
+public final class Svg {
+    private static final String FONT = "DejaVu Sans, Noto Sans, WenQuanYi Micro Hei, sans-serif";
 
     private final StringBuilder out = new StringBuilder(8192);
 
-    Svg rect(double x, double y, double width, double height, String attributes) {
+    public Svg rect(double x, double y, double width, double height, String attributes) {
         out.append("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" %s/>\n"
                 .formatted(n(x), n(y), n(Math.max(0, width)), n(Math.max(0, height)), attributes));
         return this;
     }
 
-    Svg line(double x1, double y1, double x2, double y2, String attributes) {
+    public Svg line(double x1, double y1, double x2, double y2, String attributes) {
         out.append("<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" %s/>\n".formatted(n(x1), n(y1), n(x2), n(y2), attributes));
         return this;
     }
 
-    Svg circle(double x, double y, double radius, String attributes) {
+    public Svg circle(double x, double y, double radius, String attributes) {
         out.append("<circle cx=\"%s\" cy=\"%s\" r=\"%s\" %s/>\n".formatted(n(x), n(y), n(radius), attributes));
         return this;
     }
 
-    Svg ellipse(double x, double y, double wide, double tall, String attributes) {
+    public Svg ellipse(double x, double y, double wide, double tall, String attributes) {
         out.append("<ellipse cx=\"%s\" cy=\"%s\" rx=\"%s\" ry=\"%s\" %s/>\n".formatted(n(x), n(y), n(wide), n(tall), attributes));
         return this;
     }
 
     /** Text whose baseline begins, or by {@code text-anchor} lies, at the point. */
-    Svg text(double x, double y, double size, String words, String attributes) {
+    public Svg text(double x, double y, double size, String words, String attributes) {
         out.append("<text x=\"%s\" y=\"%s\" font-size=\"%s\" font-family=\"%s\" %s>%s</text>\n"
-                .formatted(n(x), n(y), n(size), FONT, attributes.contains("fill=") ? attributes : attributes + " fill=\"" + INK + '"',
+                .formatted(n(x), n(y), n(size), FONT, attributes.contains("fill=") ? attributes : attributes + " fill=\"" + Palette.INK + '"',
                         escaped(words)));
         return this;
     }
 
     /** Slanting lines {@code gap} apart, cut off at the edges of the rectangle. */
-    Svg hatch(double x, double y, double width, double height, double gap, String attributes) {
+    public Svg hatch(double x, double y, double width, double height, double gap, String attributes) {
         for (double at = x - height + gap; at < x + width; at += gap) {
             double left = Math.max(at, x);
             double right = Math.min(at + height, x + width);
@@ -56,7 +53,7 @@ final class Svg {
         return this;
     }
 
-    Svg dots(double x, double y, double width, double height, double gap, String attributes) {
+    public Svg dots(double x, double y, double width, double height, double gap, String attributes) {
         for (double at = x + gap; at < x + width - gap / 3; at += gap) {
             circle(at, y + height / 2, height / 5, attributes);
         }
@@ -64,7 +61,7 @@ final class Svg {
     }
 
     /** The whole drawing, with its name and its description for those who can't see it; {@code unit} is "px" or "mm". */
-    String document(double width, double height, String unit, String id, String title, String description) {
+    public String document(double width, double height, String unit, String id, String title, String description) {
         return """
                 <svg xmlns="http://www.w3.org/2000/svg" width="%1$s%3$s" height="%2$s%3$s" viewBox="0 0 %1$s %2$s" role="img" \
                 aria-labelledby="%4$s-title %4$s-desc">
@@ -75,7 +72,7 @@ final class Svg {
     }
 
     /** Broken into at most {@code most} lines no wider than {@code width}; what is left over ends in an ellipsis. */
-    static List<String> wrapped(String words, double width, double size, int most) {
+    public static List<String> wrapped(String words, double width, double size, int most) {
         List<String> lines = new ArrayList<>();
         String rest = words.strip();
         while (!rest.isEmpty() && lines.size() < most) {
@@ -100,7 +97,8 @@ final class Svg {
         return end > 0 ? end : fitting(words, width, size);
     }
 
-    private static String cut(String words, double width, double size) {
+    /** Ends in an ellipsis where it is wider; nothing where not even that fits. */
+    public static String cut(String words, double width, double size) {
         if (widthOf(words, size) <= width) {
             return words;
         }
@@ -122,7 +120,7 @@ final class Svg {
     }
 
     /** Width of a text in a plain sans serif, from rounded widths of its kinds of letters; errs on the wide side. */
-    static double widthOf(String words, double size) {
+    public static double widthOf(String words, double size) {
         return size * words.codePoints().mapToDouble(Svg::ems).sum();
     }
 
@@ -137,11 +135,11 @@ final class Svg {
     }
 
     /** At most two decimals, with a point. */
-    static String n(double value) {
+    public static String n(double value) {
         return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 
-    static String escaped(String text) {
+    private static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

@@ -4,6 +4,7 @@ import benchful.catalogue.CatalogueSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.classes.Picks;
+import benchful.core.Progress;
 import benchful.plans.Remembered;
 import benchful.plans.materials.TermPlan;
 import benchful.plans.materials.TermRequest;
@@ -11,7 +12,6 @@ import benchful.plans.materials.cutting.ShoppingPlanner;
 import benchful.plans.materials.kits.ClassNeeds;
 import benchful.web.Trouble;
 import benchful.web.Unusable;
-import benchful.web.tasks.Headway;
 import benchful.web.tasks.Tried;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -99,7 +99,7 @@ public class TermService {
 
     /** @param others kits without a lesson that are bought for along with the classes */
     public Together plan(List<CraftClass> classes, List<TermRequest.Part> others) {
-        return plan(gathered(classes, others), Headway.NONE);
+        return plan(gathered(classes, others), Progress.NONE);
     }
 
     /** Reads what is bought for; nothing is worked out yet. */
@@ -112,17 +112,17 @@ public class TermService {
         return new Gathered(all, sheets, new TermRequest(all.stream().map(Asking::part).toList(), sheets.all()), leftOut);
     }
 
-    /** @param headway told after each class, and asked whether anybody still waits */
-    public Together plan(Gathered gathered, Headway headway) {
+    /** @param progress told after each class, and asked whether anybody still waits */
+    public Together plan(Gathered gathered, Progress progress) {
         List<Trouble> leftOut = new ArrayList<>(gathered.leftOut());
         List<Asking> there = sound(gathered.asking(), a -> a.with(gathered.sheets().of(a.classId(), a.materials())), leftOut);
         Set<String> cut = there.stream().flatMap(a -> ClassNeeds.cut(a.part().file()).stream()).collect(Collectors.toSet());
         AtomicInteger done = new AtomicInteger();
         List<Asking> sound = sound(there, a -> {
-            headway.tell(done.getAndIncrement(), there.size() + 1);
+            progress.tell(done.getAndIncrement(), there.size() + 1);
             return needing(a, cut);
         }, leftOut);
-        headway.tell(there.size(), there.size() + 1);
+        progress.tell(there.size(), there.size() + 1);
         return bought(sound, gathered.sheets().all(), leftOut);
     }
 

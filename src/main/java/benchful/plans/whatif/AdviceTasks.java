@@ -3,7 +3,6 @@ package benchful.plans.whatif;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.core.lesson.LessonPlanner;
-import benchful.core.lesson.advice.Progress;
 import benchful.plans.ClassPlanner;
 import benchful.web.tasks.Asker;
 import benchful.web.tasks.BackgroundTask;
@@ -27,7 +26,7 @@ public class AdviceTasks {
     /** The one under way or finished for the same file, or a new one. */
     BackgroundTask<Optional<Suggestions>> of(CraftClass craftClass, ClassFile file) {
         return tasks.send(purpose(craftClass), file, task -> Asker.during(task::isGivenUp,
-                () -> planner.promised(file).map(now -> new ClassAdvisor(lessons, file).suggestions(now, progress(task)))));
+                () -> planner.promised(file).map(now -> new ClassAdvisor(lessons, file).suggestions(now, task))));
     }
 
     public void keepOnlyFor(CraftClass craftClass, ClassFile file) {
@@ -36,19 +35,5 @@ public class AdviceTasks {
 
     private static String purpose(CraftClass craftClass) {
         return "suggestions for class " + craftClass.id();
-    }
-
-    private static Progress progress(BackgroundTask<?> task) {
-        return new Progress() {
-            @Override
-            public boolean isCancelled() {
-                return task.isGivenUp();
-            }
-
-            @Override
-            public void tried(int done, int all) {
-                task.tell(done, all);
-            }
-        };
     }
 }

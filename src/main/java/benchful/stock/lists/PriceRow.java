@@ -68,6 +68,6 @@ record PriceRow(int number, String material, Unit unit, String supplier, Quantit
 
     String words() {
         String many = fromPacks == 1 ? "" : " from %d packs".formatted(fromPacks);
-        return pack == null ? material : "%s, %s from %s%s".formatted(material, Formats.words(pack) + (pack.unit() == Unit.PIECE ? " pcs" : ""), supplier, many);
+        return pack == null ? material : "%s, %s from %s%s".formatted(material, Formats.withUnit(pack), supplier, many);
     }
 }

@@ -85,16 +85,12 @@ final class StockImport {
         }
         Quantity before = material == null ? null : material.onHand();
         if (row.found() != null && !row.found().equals(before)) {
-            changes.add(before == null ? shown(row.found()) : shown(before) + " → " + shown(row.found()));
+            changes.add(before == null ? Formats.withUnit(row.found()) : Formats.withUnit(before) + " → " + Formats.withUnit(row.found()));
         }
         if (row.minimum() != null && (material == null || !row.minimum().equals(material.minimum()))) {
-            changes.add("at least " + shown(row.minimum()));
+            changes.add("at least " + Formats.withUnit(row.minimum()));
         }
         return String.join(", ", changes);
-    }
-
-    private static String shown(Quantity amount) {
-        return Formats.words(amount) + (amount.unit() == Unit.PIECE ? " pcs" : "");
     }
 
     private void write(StockRow row, Material material) {

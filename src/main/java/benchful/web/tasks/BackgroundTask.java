@@ -1,5 +1,6 @@
 package benchful.web.tasks;
 
+import benchful.core.Progress;
 import io.quarkus.qute.TemplateData;
 import java.io.UncheckedIOException;
 import java.time.Duration;
@@ -15,7 +16,7 @@ import java.util.concurrent.atomic.AtomicLong;
  * @param <R> what it brings back
  */
 @TemplateData
-public final class BackgroundTask<R> implements Headway {
+public final class BackgroundTask<R> implements Progress {
     /** A page that shows progress asks every second or two. */
     static final Duration PATIENCE = Duration.ofSeconds(20);
 

@@ -1,5 +1,6 @@
 package benchful.core.lesson.advice;
 
+import benchful.core.Progress;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
@@ -103,7 +104,7 @@ public final class Advisor {
             List<List<Change>> best = Stream.concat(alone.stream(), together.stream()).sorted(Ranking.BEST_FIRST).limit(most).map(Suggestion::changes).toList();
             all = done + best.size();
             List<Suggestion> whole = allTried(new Trial(planner, request, now), best);
-            return new Advice(now.risk().onTime(), whole.stream().sorted(Ranking.BEST_FIRST).toList(), false, !progress.isCancelled());
+            return new Advice(now.risk().onTime(), whole.stream().sorted(Ranking.BEST_FIRST).toList(), false, !progress.isGivenUp());
         }
 
         private List<Suggestion> allTried(Trial trial, List<List<Change>> changes) {
@@ -112,11 +113,11 @@ public final class Advisor {
 
         /** Nothing where there is no plan, and when cancelled. */
         private Optional<Suggestion> tried(Trial trial, List<Change> changes) {
-            if (progress.isCancelled()) {
+            if (progress.isGivenUp()) {
                 return Optional.empty();
             }
             Optional<Suggestion> suggestion = trial.of(changes);
-            progress.tried(++done, Math.max(all, done));
+            progress.tell(++done, Math.max(all, done));
             return suggestion;
         }
 

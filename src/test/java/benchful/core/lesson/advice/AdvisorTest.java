@@ -3,6 +3,7 @@ package benchful.core.lesson.advice;
 import static benchful.core.lesson.order.Lessons.TEN;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.core.Progress;
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
@@ -179,12 +180,12 @@ class AdvisorTest {
         List<String> told = new ArrayList<>();
         Advice advice = advisor.advise(tooLong(), List.of(), new Progress() {
             @Override
-            public boolean isCancelled() {
+            public boolean isGivenUp() {
                 return told.size() == 3;
             }
 
             @Override
-            public void tried(int done, int all) {
+            public void tell(int done, int all) {
                 told.add(done + " of " + (all > done));
             }
         }).orElseThrow();
