@@ -8,6 +8,7 @@ import benchful.plans.Remembered;
 import benchful.projects.Project;
 import benchful.projects.ProjectLine;
 import benchful.projects.ProjectSpec;
+import benchful.studio.Studio;
 import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.Sought;
@@ -84,7 +85,7 @@ class BatchesPages {
             return Templates.choice(Project.offered());
         }
         Project found = found(project);
-        BatchSpec sheet = new BatchSpec(null, 10, SkillLevel.BEGINNER, Map.of(), null, null, "GBP", null);
+        BatchSpec sheet = new BatchSpec(null, 10, SkillLevel.BEGINNER, Map.of(), null, null, Studio.current().coin(), null);
         return Templates.form(BatchForm.of(SpecForm.of(reader(found.toSpec()).written(sheet), 0), KitBatch.of(found)));
     }
 

@@ -3,6 +3,7 @@ package benchful.catalogue;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Matching;
 import benchful.web.forms.fields.Mend;
 import benchful.web.forms.fields.Price;
 import benchful.web.forms.fields.Range;
@@ -20,6 +21,8 @@ import java.util.List;
  * @param price of one pack before VAT, in the supplier's currency
  * @param lengths for things cut to length: how many equal lengths the pack comes in; null for one
  * @param sheet for rectangles cut from sheet: one sheet's length and width, of which the pack holds a whole number; null for none
+ * @param article its number with the supplier; null where not known
+ * @param link page of the supplier that shows it; null for none
  * @param breaks lower prices for more packs, by rising number
  */
 @RecordBuilder
@@ -29,6 +32,8 @@ public record Offer(
         @Required @Price BigDecimal price,
         @Range(from = 1, to = 10_000) @Mend("Give how many lengths are in the pack, from 1.") Integer lengths,
         @JsonInclude(JsonInclude.Include.NON_NULL) Extent sheet,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Length(most = 60) @Mend("Write the article number in at most 60 characters.") String article,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Length(most = 300) @Matching("^\\s*$|^https?://\\S+$") @Mend("Give the address of a page, beginning with https://.") String link,
         @Length(most = 20) List<PriceBreak> breaks) implements OfferBuilder.With {
     public Offer {
         breaks = breaks == null ? List.of() : List.copyOf(breaks);

@@ -25,6 +25,7 @@ public class Supplier extends EditedEntity {
     boolean weekdays;
     BigDecimal vat;
     String contact;
+    String customerNumber;
     boolean sample;
 
     /** For the database only; see {@link #stored}. */
@@ -50,10 +51,11 @@ public class Supplier extends EditedEntity {
         weekdays = sheet.weekdays();
         vat = sheet.vat();
         contact = sheet.contact();
+        customerNumber = sheet.customerNumber();
     }
 
     public SupplierSpec toSpec() {
-        return new SupplierSpec(name, currency, minimumOrder, delivery, freeAbove, leadDays, weekdays, vat, contact);
+        return new SupplierSpec(name, currency, minimumOrder, delivery, freeAbove, leadDays, weekdays, vat, contact, customerNumber);
     }
 
     /** Whatever the case of its letters and the blanks around them. */

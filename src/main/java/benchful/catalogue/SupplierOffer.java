@@ -1,5 +1,6 @@
 package benchful.catalogue;
 
+import benchful.core.buying.Purchase;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.web.StoredEntity;
@@ -41,6 +42,8 @@ public class SupplierOffer extends StoredEntity {
     Integer lengths;
     StoredAmount sheetLength;
     StoredAmount sheetWidth;
+    String article;
+    String link;
     BigDecimal price;
     LocalDate pricedOn;
 
@@ -72,6 +75,8 @@ public class SupplierOffer extends StoredEntity {
 
     void take(Offer offer, int place, LocalDate today) {
         position = place;
+        article = offer.article();
+        link = offer.link();
         holds = StoredAmount.of(offer.holds());
         lengths = offer.lengths();
         sheetLength = offer.sheet() == null ? null : StoredAmount.of(offer.sheet().length());
@@ -95,12 +100,18 @@ public class SupplierOffer extends StoredEntity {
     /** @throws benchful.web.Unusable where an amount of it can't be read */
     public Offer toSpec() {
         Extent sheet = sheetLength == null ? null : new Extent(material.read(sheetLength), material.read(sheetWidth));
-        return Offer.of(supplier.name, holds(), price).withLengths(lengths).withSheet(sheet).withBreaks(sheetBreaks());
+        return Offer.of(supplier.name, holds(), price).withLengths(lengths).withSheet(sheet).withArticle(article).withLink(link).withBreaks(sheetBreaks());
     }
 
     /** The offer without its amounts. */
     Offer priceOnly() {
-        return Offer.of(supplier.name, null, price).withLengths(lengths).withBreaks(sheetBreaks());
+        return Offer.of(supplier.name, null, price).withLengths(lengths).withArticle(article).withLink(link).withBreaks(sheetBreaks());
+    }
+
+    /** Whether it is what was bought: so much in a pack, at this price for so many. */
+    public boolean sold(Supplier seller, Purchase purchase) {
+        BigDecimal each = breaks.stream().filter(b -> b.packs <= purchase.packs()).reduce((a, b) -> b).map(b -> b.price).orElse(price);
+        return supplier.equals(seller) && holds.says(purchase.holds()) && each.compareTo(purchase.price().getAmount()) == 0;
     }
 
     /** What is in one pack. */
@@ -126,6 +137,21 @@ public class SupplierOffer extends StoredEntity {
     public static Map<Long, Long> counts(Collection<Supplier> suppliers) {
         return getEntityManager().createQuery("select supplier.id, count(*) from SupplierOffer where supplier in :suppliers group by supplier.id", Object[].class)
                 .setParameter("suppliers", suppliers).getResultStream().collect(Collectors.toMap(row -> (Long) row[0], row -> (Long) row[1]));
+    }
+
+    /** Its number with the supplier; null where not known. */
+    public String article() {
+        return article;
+    }
+
+    /** A page that shows it; null for none. */
+    public String link() {
+        return link;
+    }
+
+    /** What a pack holds, in words: "10 sheets 70 × 50 cm", "5 lengths of 1 m". */
+    public String pack() {
+        return OfferRow.pack(this);
     }
 
     public Material material() {

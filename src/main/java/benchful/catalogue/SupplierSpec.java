@@ -4,6 +4,7 @@ import benchful.core.buying.LeadTime;
 import benchful.web.Formats;
 import benchful.web.forms.fields.CurrencyCode;
 import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Length;
 import benchful.web.forms.fields.Mend;
 import benchful.web.forms.fields.Price;
 import benchful.web.forms.fields.Range;
@@ -23,6 +24,7 @@ import java.math.BigDecimal;
  * @param leadDays days from order to delivery
  * @param weekdays true where only Mondays to Fridays count as such days
  * @param vat percentage added to goods and delivery; null for none
+ * @param customerNumber by which it knows the studio; null for none
  */
 @Spec(name = "supplier-1", title = "Somebody who sells materials")
 public record SupplierSpec(
@@ -34,7 +36,8 @@ public record SupplierSpec(
         @Range(from = 0, to = 365) @Mend("Give the days from order to delivery, from 0 to 365.") int leadDays,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean weekdays,
         @Range(from = 0, to = 100) @Mend("Give the VAT percentage, from 0 to 100.") BigDecimal vat,
-        @ShortText String contact) {
+        @ShortText String contact,
+        @Length(most = 60) @Mend("Write the customer number in at most 60 characters.") String customerNumber) {
 
     public LeadTime lead() {
         return new LeadTime(leadDays, weekdays);

@@ -4,6 +4,8 @@ import benchful.catalogue.Material;
 import benchful.projects.Project;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
+import benchful.studio.Studio;
+import benchful.studio.StudioSpec;
 import benchful.venues.Venue;
 import benchful.web.forms.SpecForm;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -15,6 +17,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Fills the form of a class. */
 @ApplicationScoped
@@ -28,10 +31,11 @@ class SetupForms {
     /** A class three weeks ahead, six students, an afternoon: the tutor changes what differs. */
     ClassForm fresh(Project project) {
         LocalDate date = LocalDate.now(clock).plusWeeks(3);
+        StudioSpec studio = Studio.current();
         ClassSetup setup = ClassSetupBuilder.builder()
                 .meetings(List.of(new ClassSetup.Meeting(date, LocalTime.of(13, 30), LocalTime.of(17, 0))))
                 .breaks(List.of(new ClassSetup.Break(LocalTime.of(15, 15), Duration.ofMinutes(15))))
-                .headcount(6).level(project.toSpec().level()).demonstration(project.toSpec().sizes().get(0).name()).spares(1).currency("GBP").build();
+                .headcount(6).level(Objects.requireNonNullElse(studio.level(), project.toSpec().level())).demonstration(project.toSpec().sizes().get(0).name()).spares(1).currency(studio.coin()).build();
         return page(SpecForm.of(SetupRules.reader(project.toSpec()).written(setup), 0), CraftClass.of(project), null);
     }
 

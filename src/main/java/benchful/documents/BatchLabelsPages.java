@@ -12,6 +12,8 @@ import benchful.plans.ClassPlan;
 import benchful.plans.Remembered;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
+import benchful.studio.Studio;
+import benchful.studio.StudioSpec;
 import benchful.web.Pages;
 import benchful.web.StoredEntity;
 import benchful.web.door.Costly;
@@ -58,7 +60,7 @@ class BatchLabelsPages {
     @Produces(MediaType.TEXT_HTML)
     @Transactional
     public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
-        return page(existing(id), PrintForm.of(uri.getQueryParameters(), ""));
+        return page(existing(id), PrintForm.of(uri.getQueryParameters(), "", studio()));
     }
 
     @GET
@@ -67,8 +69,8 @@ class BatchLabelsPages {
     @Produces({"application/pdf", MediaType.TEXT_HTML})
     public Response show(@PathParam("id") long id, UriInfo uri) {
         KitBatch batch = existing(id);
-        PrintForm form = PrintForm.of(uri.getQueryParameters(), "");
-        OptionsReader reader = new OptionsReader(form);
+        PrintForm form = PrintForm.of(uri.getQueryParameters(), "", studio());
+        OptionsReader reader = new OptionsReader(form, studio());
         PrintOptions options = reader.read("");
         if (!reader.faults().isEmpty()) {
             return Pages.faulty(page(batch, form.with(reader.faults())));
@@ -87,12 +89,16 @@ class BatchLabelsPages {
         ClassFile file = batches.file(batch);
         MaterialsPlan plan = remembered.materials(file, null);
         MaterialsPlan named = plan.withKits(plan.kits().stream().map(kit -> named(kit, batch.title())).toList());
-        return new PrintSource(file, new ClassPlan(null, null, List.of(), List.of(), named, List.of()), Map.of(), HazardNotes.of(hazards.all()), null);
+        return new PrintSource(file, new ClassPlan(null, null, List.of(), List.of(), named, List.of()), Map.of(), HazardNotes.of(hazards.all()), null).of(studio(), null);
     }
 
     /** Nobody's kit in particular. */
     private static Kit named(Kit kit, String title) {
         return new Kit(kit.number(), kit.taker(), title, null, null, kit.size(), kit.contents(), kit.bench(), kit.mass());
+    }
+
+    private static StudioSpec studio() {
+        return QuarkusTransaction.joiningExisting().call(Studio::current);
     }
 
     private static KitBatch existing(long id) {

@@ -24,7 +24,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
@@ -57,8 +56,8 @@ public class DocumentService {
     }
 
     /** @param out is written to but not closed; nothing is written before the order is typeset */
-    public void write(OrderLetter letter, OutputStream out) throws IOException {
-        renderer.write(templates.fill("order", letter, Map.of()), out);
+    public void write(OrderLetter letter, PictureBag bag, OutputStream out) throws IOException {
+        renderer.write(templates.fill("order", letter, bag.all()), out);
     }
 
     /**

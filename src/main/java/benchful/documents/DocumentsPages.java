@@ -7,7 +7,6 @@ import benchful.classes.CraftClass;
 import benchful.core.Fault;
 import benchful.documents.paper.LabelKind;
 import benchful.documents.paper.LabelStock;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.HazardNotes;
@@ -17,6 +16,8 @@ import benchful.plans.Advice;
 import benchful.plans.ClassPlan;
 import benchful.plans.stored.PlanService;
 import benchful.projects.pictures.Picture;
+import benchful.studio.Paper;
+import benchful.studio.Studio;
 import benchful.web.Pages;
 import benchful.web.door.Costly;
 import benchful.web.tasks.BackgroundTask;
@@ -120,7 +121,7 @@ class DocumentsPages {
     @GET
     @Produces(MediaType.TEXT_HTML)
     public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
-        return plans.before(id, plans::plan, () -> page(Pages.existing(CraftClass.class, id), PrintForm.of(uri.getQueryParameters(), address(uri))));
+        return plans.before(id, plans::plan, () -> page(Pages.existing(CraftClass.class, id), PrintForm.of(uri.getQueryParameters(), address(uri), Studio.current())));
     }
 
     /** Gives up a long print-out that is under way. */
@@ -144,8 +145,8 @@ class DocumentsPages {
     /** What is waited for is waited for after the transaction. */
     private Supplier<Response> printed(long id, PrintOut what, UriInfo uri) {
         CraftClass craftClass = Pages.existing(CraftClass.class, id);
-        PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri));
-        OptionsReader reader = new OptionsReader(form);
+        PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri), Studio.current());
+        OptionsReader reader = new OptionsReader(form, Studio.current());
         PrintOptions options = reader.read("/classes/" + id + "/documents");
         PrintSource source = source(craftClass, what == PrintOut.ASSESSMENT ? assessment(craftClass, form.value("kept")) : null);
         List<Fault> faults = what.needsLesson() && source.lesson() == null
@@ -195,7 +196,7 @@ class DocumentsPages {
         ClassFile file = plans.file(craftClass);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
         return new PrintSource(file, plans.plan(file), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
-                HazardNotes.of(hazards.all()), assessment);
+                HazardNotes.of(hazards.all()), assessment).of(Studio.current(), Studio.sign());
     }
 
     /** @param kept id of a version that was printed before; empty for what is saved now */

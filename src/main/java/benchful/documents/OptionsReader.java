@@ -4,9 +4,10 @@ import benchful.core.Fault;
 import benchful.documents.paper.LabelKind;
 import benchful.documents.paper.LabelSetting;
 import benchful.documents.paper.LabelStock;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
+import benchful.studio.Paper;
+import benchful.studio.StudioSpec;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +18,12 @@ final class OptionsReader {
     private static final int LONGEST_ADDRESS = 120;
 
     private final PrintForm form;
+    private final StudioSpec studio;
     private final List<Fault> faults = new ArrayList<>();
 
-    OptionsReader(PrintForm form) {
+    OptionsReader(PrintForm form, StudioSpec studio) {
         this.form = form;
+        this.studio = studio;
     }
 
     /** At least one fault after {@link #read()} means that its answer is not to be used. */
@@ -32,7 +35,7 @@ final class OptionsReader {
     PrintOptions read(String path) {
         Paper paper = Paper.of(form.value("paper")).orElseGet(() -> chosen("paper", "Choose A4 or US Letter.", Paper.A4));
         Version version = Version.of(form.value("version")).orElseGet(() -> chosen("version", "Choose normal, large print or low ink.", Version.NORMAL));
-        return new PrintOptions(paper, version, form.is("for", "student"), labels(), address(path));
+        return new PrintOptions(paper, studio.customary(paper), version, form.is("for", "student"), labels(), address(path));
     }
 
     private <T> T chosen(String field, String fault, T otherwise) {

@@ -1,12 +1,15 @@
 package benchful.documents;
 
 import benchful.documents.lists.OrderLetter;
-import benchful.documents.paper.Paper;
+import benchful.documents.paper.Version;
+import benchful.documents.parts.PictureBag;
 import benchful.orders.PurchaseOrder;
+import benchful.studio.Paper;
+import benchful.studio.Studio;
+import benchful.studio.StudioSpec;
 import benchful.web.Pages;
 import benchful.web.door.Costly;
 import jakarta.transaction.Transactional;
-import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
@@ -30,10 +33,13 @@ class OrderLetterPages {
     @Costly
     @Produces("application/pdf")
     @Transactional
-    public Response show(@PathParam("id") long id, @QueryParam("paper") @DefaultValue("a4") String paper) {
+    public Response show(@PathParam("id") long id, @QueryParam("paper") String asked) {
         PurchaseOrder order = Pages.existing(PurchaseOrder.class, id);
-        OrderLetter letter = OrderLetter.of(order, Paper.of(paper).orElseThrow(NotFoundException::new));
-        return Response.ok((StreamingOutput) out -> documents.write(letter, out), "application/pdf")
+        StudioSpec studio = Studio.current();
+        Paper paper = asked == null ? studio.printsOn() : Paper.of(asked).orElseThrow(NotFoundException::new);
+        PictureBag bag = new PictureBag(Version.NORMAL);
+        OrderLetter letter = OrderLetter.of(order, studio, Studio.sign(), paper, bag);
+        return Response.ok((StreamingOutput) out -> documents.write(letter, bag, out), "application/pdf")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"order-%d.pdf\"".formatted(id))
                 .build();
     }

@@ -2,8 +2,8 @@ package benchful.documents;
 
 import benchful.core.Fault;
 import benchful.documents.paper.LabelKind;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.Version;
+import benchful.studio.StudioSpec;
 import io.quarkus.qute.TemplateData;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.LinkedHashMap;
@@ -13,7 +13,7 @@ import java.util.Map;
 /** How print-outs are asked for on their page: what was chosen and typed, kept, with what is wrong with it. */
 @TemplateData
 public record PrintForm(Map<String, String> typed, List<Fault> faults) {
-    private static final Map<String, String> FIRST = Map.of("paper", Paper.A4.slug(), "version", Version.NORMAL.slug(), "for", "size", "labels", LabelKind.KITS.slug(), "sheet", "1",
+    private static final Map<String, String> FIRST = Map.of("version", Version.NORMAL.slug(), "for", "size", "labels", LabelKind.KITS.slug(), "sheet", "1",
             "start", "1", "right", "0", "down", "0");
 
     public PrintForm {
@@ -21,9 +21,13 @@ public record PrintForm(Map<String, String> typed, List<Fault> faults) {
         faults = List.copyOf(faults);
     }
 
-    /** @param address where phones reach the program, as far as the program knows */
-    static PrintForm of(MultivaluedMap<String, String> query, String address) {
+    /**
+     * @param address where phones reach the program, as far as the program knows
+     * @param studio  whose paper it begins with
+     */
+    static PrintForm of(MultivaluedMap<String, String> query, String address, StudioSpec studio) {
         Map<String, String> typed = new LinkedHashMap<>(FIRST);
+        typed.put("paper", studio.printsOn().slug());
         typed.put("address", address);
         query.forEach((name, values) -> typed.put(name, values.get(0).strip()));
         return new PrintForm(typed, List.of());

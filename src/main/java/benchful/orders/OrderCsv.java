@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 
 /** An order as a table that a spreadsheet reads. */
 final class OrderCsv {
-    private static final List<String> COLUMNS = List.of("material", "packs", "pack", "price", "net", "vat_percent", "vat", "gross", "currency", "needed_by");
+    private static final List<String> COLUMNS = List.of("material", "article", "packs", "pack", "holds", "price", "net", "tax_percent", "tax", "gross", "currency", "needed_by", "link");
 
     private OrderCsv() {}
 
@@ -23,10 +23,14 @@ final class OrderCsv {
 
     private static Map<String, String> cells(OrderLine line, String currency) {
         Purchase p = line.purchase();
-        List<Object> values = List.of(p.material(), p.packs(), p.holds(), p.price().getAmount().toPlainString(), p.net().getAmount(), line.vat.toPlainString(),
-                p.vat().getAmount(), p.gross().getAmount(), currency, Objects.requireNonNullElse(p.arriveBy(), ""));
+        List<Object> values = List.of(p.material(), given(line.article()), p.packs(), line.pack(), p.holds(), p.price().getAmount().toPlainString(), p.net().getAmount(), line.vat.toPlainString(),
+                p.vat().getAmount(), p.gross().getAmount(), currency, Objects.requireNonNullElse(p.arriveBy(), ""), given(line.link()));
         Map<String, String> cells = new HashMap<>();
         IntStream.range(0, COLUMNS.size()).forEach(i -> cells.put(COLUMNS.get(i), values.get(i).toString()));
         return cells;
+    }
+
+    private static String given(String text) {
+        return Objects.requireNonNullElse(text, "");
     }
 }

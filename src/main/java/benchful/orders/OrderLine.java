@@ -2,8 +2,10 @@ package benchful.orders;
 
 import benchful.catalogue.Material;
 import benchful.catalogue.StoredAmount;
+import benchful.catalogue.SupplierOffer;
 import benchful.core.buying.Purchase;
 import benchful.core.quantity.Quantity;
+import benchful.web.Formats;
 import benchful.web.StoredEntity;
 import benchful.web.Unusable;
 import jakarta.persistence.Column;
@@ -35,6 +37,9 @@ public class OrderLine extends StoredEntity {
 
     int packs;
     StoredAmount holds;
+    String pack;
+    String article;
+    String link;
     BigDecimal price;
     BigDecimal vat;
     LocalDate neededBy;
@@ -43,7 +48,8 @@ public class OrderLine extends StoredEntity {
     /** For the database only. */
     protected OrderLine() {}
 
-    OrderLine(PurchaseOrder order, Material stocked, Purchase purchase, BigDecimal vat) {
+    /** @param offer what is bought; null where it is not in the catalogue any more */
+    OrderLine(PurchaseOrder order, Material stocked, Purchase purchase, SupplierOffer offer) {
         this.order = order;
         this.position = order.lines.size();
         this.stocked = stocked;
@@ -51,8 +57,13 @@ public class OrderLine extends StoredEntity {
         this.packs = purchase.packs();
         this.holds = StoredAmount.of(purchase.holds());
         this.price = purchase.price().getAmount();
-        this.vat = vat;
+        this.vat = order.vat;
         this.neededBy = purchase.arriveBy();
+        if (offer != null) {
+            this.pack = offer.pack();
+            this.article = offer.article();
+            this.link = offer.link();
+        }
     }
 
     /** The line with its exact value before VAT and its VAT. */
@@ -71,6 +82,26 @@ public class OrderLine extends StoredEntity {
     /** @throws benchful.web.Unusable where what is stored can't be read */
     public Quantity holds() {
         return StoredAmount.read(holds, "the pack of “%s” on order %d".formatted(material, order.id()), "/orders/" + order.id());
+    }
+
+    /** What one pack holds, in words: "10 sheets 70 × 50 cm". */
+    public String pack() {
+        return pack != null ? pack : Formats.withUnit(holds());
+    }
+
+    /** "3 packs of 10 sheets 70 × 50 cm". */
+    public String counted() {
+        return "%s of %s".formatted(Formats.counted(packs, "pack"), pack());
+    }
+
+    /** Its number with the supplier; null where not known. */
+    public String article() {
+        return article;
+    }
+
+    /** A page of the supplier that shows it; null for none. */
+    public String link() {
+        return link;
     }
 
     boolean readable() {

@@ -3,7 +3,8 @@ package benchful.orders;
 import benchful.catalogue.SupplierOffer;
 import benchful.classes.CraftClass;
 import benchful.core.buying.Totals;
-import benchful.web.Formats;
+import benchful.studio.Studio;
+import benchful.studio.StudioSpec;
 import benchful.web.StoredEntity;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
@@ -21,16 +22,17 @@ import org.joda.money.Money;
  * @param notice what kept a button from doing its work; null for nothing
  * @param classes those it was written for
  * @param offers what else the supplier sells, to be added to a draft
+ * @param studio whose order it is
  * @param shortOfMinimum how far the goods of a draft fall below the supplier's least order; null where they don't
  */
 @TemplateData
 public record OrderPage(
         PurchaseOrder order, SpecForm form, SpecForm receipt, String notice, LocalDate today, List<Choice> classes, List<Choice> offers,
-        Money shortOfMinimum) {
+        Money shortOfMinimum, StudioSpec studio) {
 
     static OrderPage of(PurchaseOrder order, SpecForm form, SpecForm receipt, String notice, LocalDate today) {
         List<Choice> classes = order.classIds.stream().flatMap(id -> StoredEntity.byId(CraftClass.class, id).stream()).map(c -> new Choice(c.id(), c.title())).toList();
-        return new OrderPage(order, form, receipt, notice, today, classes, offers(order), shortOfMinimum(order));
+        return new OrderPage(order, form, receipt, notice, today, classes, offers(order), shortOfMinimum(order), Studio.current());
     }
 
     private static List<Choice> offers(PurchaseOrder order) {
@@ -49,8 +51,13 @@ public record OrderPage(
     @TemplateData
     public record Choice(long id, String words) {
         static Choice of(SupplierOffer offer) {
-            return new Choice(offer.id(), "%s, %s".formatted(offer.material().name(), Formats.words(offer.toSpec().holds())));
+            return new Choice(offer.id(), "%s, %s".formatted(offer.material().name(), offer.pack()));
         }
+    }
+
+    /** A draft whose sender the supplier would not know. */
+    public boolean nameless() {
+        return draft() && studio.sender().isEmpty();
     }
 
     public boolean draft() {
@@ -80,6 +87,6 @@ public record OrderPage(
     }
 
     public String mail() {
-        return OrderMail.text(order);
+        return OrderMail.text(order, studio);
     }
 }

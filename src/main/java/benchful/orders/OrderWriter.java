@@ -17,6 +17,7 @@ import benchful.plans.stored.TermService;
 import benchful.stock.Cause;
 import benchful.stock.MovementKind;
 import benchful.stock.StockLedger;
+import benchful.studio.Studio;
 import benchful.web.Trouble;
 import benchful.web.tasks.Tried;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -113,7 +114,7 @@ class OrderWriter {
         if (seller.isEmpty()) {
             return null;
         }
-        PurchaseOrder order = PurchaseOrder.draft(seller.get(), proposed.delivery(), classIds, LocalDate.now(clock));
+        PurchaseOrder order = PurchaseOrder.draft(seller.get(), proposed.delivery(), classIds, Studio.current(), LocalDate.now(clock));
         proposed.purchases().forEach(p -> add(order, p));
         order.changed(clock.instant());
         order.persist();
@@ -121,7 +122,9 @@ class OrderWriter {
     }
 
     private static void add(PurchaseOrder order, Purchase purchase) {
-        order.lines.add(new OrderLine(order, Material.byName(purchase.material()).orElse(null), purchase, order.vat));
+        Optional<Material> material = Material.byName(purchase.material());
+        SupplierOffer offer = material.flatMap(m -> m.offers().stream().filter(o -> o.sold(order.seller(), purchase)).findFirst()).orElse(null);
+        order.lines.add(new OrderLine(order, material.orElse(null), purchase, offer));
     }
 
     /** Puts packs of one more offer of the supplier on a draft, beyond what classes need. */
@@ -129,7 +132,7 @@ class OrderWriter {
         Offer sheet = offer.toSpec();
         BigMoney price = BigMoney.of(CurrencyUnit.of(order.currency), sheet.price());
         Purchase purchase = Purchase.of(offer.material().name(), packs, sheet.holds(), price, order.vat, null);
-        order.lines.add(new OrderLine(order, offer.material(), purchase, order.vat));
+        order.lines.add(new OrderLine(order, offer.material(), purchase, offer));
         order.changed(clock.instant());
     }
 

@@ -4,6 +4,7 @@ import benchful.catalogue.Supplier;
 import benchful.core.buying.LeadTime;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.Totals;
+import benchful.studio.StudioSpec;
 import benchful.web.EditedEntity;
 import benchful.web.Paged;
 import benchful.web.Sought;
@@ -59,6 +60,8 @@ public class PurchaseOrder extends EditedEntity {
     OrderStatus status = OrderStatus.DRAFT;
 
     String note;
+    String deliverTo;
+    String customerNumber;
     LocalDate writtenOn;
     LocalDate sentOn;
     Instant changedAt;
@@ -81,9 +84,10 @@ public class PurchaseOrder extends EditedEntity {
      * A draft without lines, not stored yet.
      *
      * @param delivery before VAT
+     * @param studio whose order it is
      * @param classIds the classes it is for; none for an order to fill the shelf
      */
-    static PurchaseOrder draft(Supplier seller, Money delivery, Collection<Long> classIds, LocalDate today) {
+    static PurchaseOrder draft(Supplier seller, Money delivery, Collection<Long> classIds, StudioSpec studio, LocalDate today) {
         PurchaseOrder order = new PurchaseOrder();
         order.seller = seller;
         order.supplier = seller.name();
@@ -92,6 +96,8 @@ public class PurchaseOrder extends EditedEntity {
         order.vat = Objects.requireNonNullElse(seller.toSpec().vat(), BigDecimal.ZERO);
         order.leadDays = seller.toSpec().leadDays();
         order.weekdays = seller.toSpec().weekdays();
+        order.customerNumber = seller.toSpec().customerNumber();
+        order.deliverTo = studio.delivery();
         order.writtenOn = today;
         order.classIds.addAll(classIds);
         return order;
@@ -174,8 +180,19 @@ public class PurchaseOrder extends EditedEntity {
     }
 
     /** Null for none. */
+    /** Remarks for the supplier; null for none. */
     public String note() {
         return note;
+    }
+
+    /** Lines of the address to which it is sent; null for none. */
+    public String deliverTo() {
+        return deliverTo;
+    }
+
+    /** By which the supplier knows the studio; null for none. */
+    public String customerNumber() {
+        return customerNumber;
     }
 
     public LocalDate writtenOn() {

@@ -94,7 +94,7 @@ final class InventedTerm {
     private SupplierSpec supplier(int i) {
         return new SupplierSpec("Supplier " + i, "GBP", i % 3 == 0 ? new BigDecimal("15.00") : null,
                 BigDecimal.valueOf(250 + random.nextInt(400), 2), BigDecimal.valueOf(30 + random.nextInt(40)), 2 + random.nextInt(9), true,
-                i % 4 == 0 ? null : new BigDecimal("20"), null);
+                i % 4 == 0 ? null : new BigDecimal("20"), null, null);
     }
 
     private static Size size(String name, String length) {

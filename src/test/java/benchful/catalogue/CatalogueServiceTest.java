@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 class CatalogueServiceTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 6);
     private static final SupplierSpec HARBOUR = new SupplierSpec(
-            "Catalogue harbour", "GBP", new BigDecimal("10"), new BigDecimal("3.95"), new BigDecimal("40"), 3, false, new BigDecimal("20"), "by post");
+            "Catalogue harbour", "GBP", new BigDecimal("10"), new BigDecimal("3.95"), new BigDecimal("40"), 3, false, new BigDecimal("20"), "by post", null);
 
     @Inject CatalogueService catalogue;
     @Inject StockLedger ledger;

@@ -44,7 +44,7 @@ class MaterialsPagesTest {
         assertThat(tutor.faults()).contains("A pack of 310 cm2 does not hold a whole number of sheets of 300 mm x 100 mm. Mend the one or the other.");
         tutor.type("/offers/0/holds", "600 cm2").press("Save");
 
-        assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Sheet works | 2 sheets of 300 × 100 mm | £9.80"));
+        assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Sheet works | 2 sheets 300 × 100 mm | £9.80"));
         tutor.open(tutor.path() + "/edit").type("/offers/0/sheet/length", "").type("/offers/0/sheet/width", "").press("Save");
         assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Sheet works | 600 cm² | £9.80"));
     }

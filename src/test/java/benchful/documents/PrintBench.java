@@ -2,11 +2,11 @@ package benchful.documents;
 
 import benchful.documents.paper.LabelSetting;
 import benchful.documents.paper.LabelStock;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.pdf.Manuscript;
+import benchful.studio.Paper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;

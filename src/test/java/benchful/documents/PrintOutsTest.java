@@ -5,7 +5,6 @@ import static org.assertj.core.data.Offset.offset;
 
 import benchful.documents.paper.LabelSetting;
 import benchful.documents.paper.LabelStock;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PrintSource;
@@ -13,6 +12,7 @@ import benchful.documents.pdf.Manuscript;
 import benchful.documents.pdf.OutlineReader;
 import benchful.documents.pdf.PdfReading;
 import benchful.documents.pdf.PdfRenderer;
+import benchful.studio.Paper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.documents.paper.LabelSetting;
 import benchful.documents.paper.LabelStock;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.pdf.PdfReading;
 import benchful.documents.pdf.TagTree;
+import benchful.studio.Paper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

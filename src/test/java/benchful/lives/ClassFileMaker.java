@@ -150,7 +150,7 @@ final class ClassFileMaker {
             ObjectNode supplier = suppliers.addObject().put("name", "Supplier " + i + mark).put("currency", chance.of("GBP", "EUR"));
             if (chance.once(2)) {
                 supplier.put("minimum_order", chance.of(0, 10, 1_000_000)).put("delivery", 4.5).put("free_above", chance.of(0, 50))
-                        .put("lead_days", chance.edge(0, 10, 365)).put("weekdays", chance.once(2)).put("vat", chance.of(0, 20, 100)).put("contact", chance.words(300));
+                        .put("lead_days", chance.edge(0, 10, 365)).put("weekdays", chance.once(2)).put("vat", chance.of(0, 20, 100)).put("contact", chance.words(300)).put("customer_number", chance.words(60));
             }
         }
     }
@@ -210,6 +210,9 @@ final class ClassFileMaker {
         }
         if (dimension.equals(Dimension.AREA)) {
             offer.putObject("sheet").put("length", "70 cm").put("width", "50 cm");
+        }
+        if (chance.once(4)) {
+            offer.put("article", chance.words(60)).put("link", chance.of("https://example.com/a?b=1", "http://example.org/" + "x".repeat(200)));
         }
         if (chance.once(4)) {
             offer.putArray("breaks").addObject().put("packs", chance.edge(2, 10, 100_000)).put("price", 0);

@@ -259,10 +259,27 @@ class OrdersPagesTest {
     @Test
     void writesATableAndAMailForTheSupplier() {
         String order = written("Ninepin Bead Loft");
-        assertThat(tutor.page().select("#mail").text()).startsWith("Order ").contains("Please send:").contains("of bead silk 0.6 mm at £1.");
+        assertThat(tutor.page().select("#mail").text()).startsWith("Order ").contains("Please send:").containsPattern("- bead silk 0.6 mm: \\d+ packs of 2 m, article NB-606, at £1.");
         String csv = new String(tutor.open(order + "/order.csv").bytes(), StandardCharsets.UTF_8);
-        assertThat(csv).startsWith("\uFEFFmaterial,packs,pack,price,net,vat_percent,vat,gross,currency,needed_by\r\n").contains("bead silk 0.6 mm,");
+        assertThat(csv).startsWith("\uFEFFmaterial,article,packs,pack,holds,price,net,tax_percent,tax,gross,currency,needed_by,link\r\n").contains("bead silk 0.6 mm,NB-606,");
         assertThat(csv.lines().count()).isGreaterThan(3);
+    }
+
+    @Test
+    void saysWhoOrdersWhereToDeliverAndWhatTheSupplierCallsIt() throws Exception {
+        tutor.open("/studio").type("/name", "Boathouse Bench").type("/address", "3 Slipway Row\nTidewell").type("/mail", "hello@boathouse.example")
+                .type("/tax_name", "GST").type("/tax_number", "GS 123").type("/greeting", "Good morning,").press("Save");
+        String order = written("Ninepin Bead Loft");
+        assertThat(tutor.field("/deliver_to")).isEqualTo("3 Slipway Row\nTidewell");
+        tutor.type("/deliver_to", "The boatshed\nTidewell").type("/note", "Please no plastic.\nThe bell is broken.").press("Save changes");
+        assertThat(tutor.page().select("#mail").text()).contains("Our customer number: 41077", "Good morning,", "to:\nThe boatshed\nTidewell", "The bell is broken.",
+                "With kind regards\nBoathouse Bench\n3 Slipway Row", "GST number GS 123").doesNotContain("VAT");
+        assertThat(tutor.page().select("main").text()).contains("Without GST").doesNotContain("VAT");
+        try (PDDocument read = Loader.loadPDF(tutor.open(order + "/order.pdf").bytes())) {
+            assertThat(new PDFTextStripper().getText(read)).contains("Boathouse Bench", "hello@boathouse.example", "Our customer number: 41077", "Good morning,",
+                    "packs of 2 m", "NB-606", "To: The boatshed, Tidewell", "The bell is broken.", "GST number GS 123").doesNotContain("VAT");
+        }
+        tutor.open("/studio").type("/name", "").type("/address", "").type("/mail", "").type("/tax_name", "").type("/tax_number", "").type("/greeting", "").press("Save");
     }
 
     @Test

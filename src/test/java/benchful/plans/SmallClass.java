@@ -244,6 +244,6 @@ public final class SmallClass {
         ClassSetup setup = ClassSetupBuilder.builder().title("Evening").meetings(hours).headcount(headcount).level(level)
                 .sizes(mix).students(students).helpers(helpers).groups(groups).ownPace(ownPace).share(share).promise(promise).breaks(breaks)
                 .preparedAhead(ahead).tools(brought).currency("GBP").youngest(youngest).build();
-        return new ClassFile(project, setup, venue, materials, List.of(new SupplierSpec("Loft", "GBP", null, delivery, null, 3, false, null, null)));
+        return new ClassFile(project, setup, venue, materials, List.of(new SupplierSpec("Loft", "GBP", null, delivery, null, 3, false, null, null, null)));
     }
 }

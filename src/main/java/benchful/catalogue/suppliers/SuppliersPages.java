@@ -39,11 +39,13 @@ class SuppliersPages {
     private final CatalogueRules rules;
     private final Removals removals;
     private final EarlierVersions earlier;
+    private final UsualCurrency currency;
 
-    SuppliersPages(CatalogueRules rules, Removals removals, EarlierVersions earlier) {
+    SuppliersPages(CatalogueRules rules, Removals removals, EarlierVersions earlier, UsualCurrency currency) {
         this.rules = rules;
         this.removals = removals;
         this.earlier = earlier;
+        this.currency = currency;
     }
 
     @CheckedTemplate(basePath = "suppliers")
@@ -65,8 +67,9 @@ class SuppliersPages {
 
     @GET
     @Path("new")
+    @Transactional
     public TemplateInstance fresh() {
-        return Templates.form(SpecForm.of(SpecFormat.json().createObjectNode().put("currency", "GBP"), 0), null);
+        return Templates.form(SpecForm.of(SpecFormat.json().createObjectNode().put("currency", currency.code()), 0), null);
     }
 
     @POST

@@ -33,7 +33,7 @@ public record Purchase(String material, int packs, Quantity holds, BigMoney pric
     }
 
     public Sentence sentence() {
-        return Sentence.of("%s of %s at %s: %s before VAT.", packs == 1 ? "1 pack" : packs + " packs", holds, price, net);
+        return Sentence.of("%s of %s at %s: %s before tax.", packs == 1 ? "1 pack" : packs + " packs", holds, price, net);
     }
 
     public Money gross() {

@@ -8,6 +8,7 @@ import java.util.List;
 /**
  * What one student takes home: the piece, what is in the kit, the steps, the strand at full size, care, and how to go on.
  *
+ * @param sign name of the picture of the studio's sign; null for none
  * @param about the class, with all its meetings
  * @param bench what waits on the bench for whom it is for
  * @param forWhom "for Imani Okoro, seat 3", or empty
@@ -20,6 +21,7 @@ import java.util.List;
  */
 public record HandoutContent(
         PrintHead head,
+        String sign,
         String about,
         String piece,
         String forWhom,

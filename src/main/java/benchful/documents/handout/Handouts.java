@@ -3,7 +3,6 @@ package benchful.documents.handout;
 import benchful.core.quantity.Quantity;
 import benchful.core.sizing.Strand;
 import benchful.documents.paper.Millimetres;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Stylesheet;
 import benchful.documents.paper.Version;
@@ -21,6 +20,7 @@ import benchful.projects.Measure;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Tool;
 import benchful.projects.pictures.Picture;
+import benchful.studio.Paper;
 import benchful.web.Formats;
 import benchful.web.Markdown;
 import java.util.ArrayList;
@@ -41,7 +41,7 @@ public final class Handouts {
         this.source = source;
         this.options = options;
         this.project = source.file().project();
-        this.amounts = Amounts.on(options.paper());
+        this.amounts = Amounts.on(options);
     }
 
     /** @param reader whom it is for */
@@ -52,7 +52,7 @@ public final class Handouts {
         List<HandoutContent.FullSize> strands = strands(size.piece(), bag);
         String address = options.address() == null ? "" : options.address() + reader.address();
         return new HandoutContent(
-                head(reader, !strands.isEmpty()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
+                head(reader, !strands.isEmpty()), source.sign() == null ? null : bag.picture(source.sign()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
                 Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), lines(reader.kit()), lines(reader.bench()), tools(), steps.all(), strands,
                 cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
                 address.isEmpty() ? null : bag.code("handout-code", address), address);

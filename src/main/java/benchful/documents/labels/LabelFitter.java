@@ -101,8 +101,13 @@ final class LabelFitter {
         texts.add(oneLine(Glyphs.PLAIN, false, label.piece(), across, 8, 6));
         left -= texts.stream().mapToDouble(Text::height).sum();
         Text cautions = cautions(label, across, left * 0.3);
-        texts.add(list(Glyphs.PLAIN, false, "", label.contents(), " · ", "see packing list", across, left - cautions.height(), 8, 5.5));
+        Text contents = list(Glyphs.PLAIN, false, "", label.contents(), " · ", "see packing list", across, left - cautions.height(), 8, 5.5);
+        Text from = oneLine(Glyphs.PLAIN, false, label.from(), across, 6, 5.5);
+        texts.add(contents);
         texts.add(cautions);
+        if (!label.from().isEmpty() && contents.height() + cautions.height() + from.height() <= left) {
+            texts.add(from);
+        }
         return texts.stream().filter(text -> !text.lines().isEmpty()).toList();
     }
 

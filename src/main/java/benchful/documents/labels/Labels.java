@@ -88,12 +88,16 @@ public final class Labels {
 
     /** What the label of a kit says. */
     KitLabel label(Kit kit) {
-        Amounts amounts = Amounts.briefly(setting.sheet().paper());
+        Amounts amounts = Amounts.briefly(options);
         List<String> contents = kit.contents().stream()
                 .map(content -> amounts.words(content) + " " + content.material() + (content.detail() == null ? "" : ", " + content.detail())).toList();
         List<String> cautions = hazards(kit).map(hazard -> hazard.name().toLowerCase(Locale.ROOT)).toList();
         String seat = kit.seat() == null ? "" : "Seat " + kit.seat() + " · ";
-        return new KitLabel(kit.title(), seat + kit.size() + " · " + source.file().project().name(), contents, cautions);
+        return new KitLabel(kit.title(), seat + kit.size() + " · " + source.file().project().name(), contents, from(), cautions);
+    }
+
+    private String from() {
+        return source.studio().name() == null ? "" : source.studio().name().strip();
     }
 
     private SeatLabel seat(Kit kit) {

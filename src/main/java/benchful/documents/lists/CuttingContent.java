@@ -35,7 +35,7 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
                 options.paper(), options.version(), List.of(new PrintHead.Bookmark("Cutting sheet", "top")));
         List<Material> materials = new ArrayList<>();
         for (MaterialsPlan.MaterialPlan material : source.materials().materials()) {
-            Amounts amounts = Amounts.briefly(options.paper());
+            Amounts amounts = Amounts.briefly(options);
             if (material.cutting() != null) {
                 materials.add(material(material, amounts, bag, materials.size() + 1));
             } else if (material.sheets() != null) {

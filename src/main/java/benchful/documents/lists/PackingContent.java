@@ -39,11 +39,11 @@ public record PackingContent(PrintHead head, List<KitRow> kits, List<Material> m
         PrintHead head = PrintHead.of(source, "Packing list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), List.of(new PrintHead.Bookmark("By material", "materials"),
                         new PrintHead.Bookmark("On the bench", "bench"), new PrintHead.Bookmark("By kit", "kits")));
-        Amounts amounts = Amounts.briefly(options.paper());
+        Amounts amounts = Amounts.briefly(options);
         List<KitCard> cards = source.materials().kits().stream().map(kit -> card(kit, amounts)).toList();
         List<Material> materials = source.materials().materials().stream().map(material -> material(source, material, amounts)).toList();
         List<String> bench = source.materials().bench().stream()
-                .map(content -> Amounts.on(options.paper()).words(content) + " " + content.material()).toList();
+                .map(content -> Amounts.on(options).words(content) + " " + content.material()).toList();
         return new PackingContent(head, rows(cards, options.version() == Version.LARGE ? 2 : ABREAST), materials, bench);
     }
 

@@ -15,7 +15,7 @@ public record ReviewContent(PrintHead head, List<PlanTable.Day> days, List<Broug
     public record Brought(String material, String amount) {}
 
     public static ReviewContent of(PrintSource source, PrintOptions options) {
-        Amounts amounts = Amounts.briefly(options.paper());
+        Amounts amounts = Amounts.briefly(options);
         List<Brought> brought = source.materials().materials().stream()
                 .map((MaterialsPlan.MaterialPlan material) -> new Brought(material.name(), amounts.words(material.need().total()))).toList();
         PrintHead head = PrintHead.of(source, "Review sheet: " + source.title(), Stylesheet.tables(options.paper(), options.version()),

@@ -19,9 +19,10 @@ import java.util.Optional;
  * What to buy from whom, by when, and what the shelf already gives.
  *
  * @param total of all orders with delivery and VAT; empty where nothing is bought
+ * @param tax what sales tax is called
  * @param missing what nobody sells
  */
-public record ShoppingContent(PrintHead head, List<Order> orders, String total, String proof, List<String> shelf, List<String> missing) {
+public record ShoppingContent(PrintHead head, List<Order> orders, String total, String proof, String tax, List<String> shelf, List<String> missing) {
 
     /** @param warning what to mind about the order; may be empty */
     public record Order(String supplier, String contact, String by, String warning, List<Line> lines, String goods, String delivery, String vat, String total) {}
@@ -30,7 +31,7 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
     public record Line(String packs, String material, String chosen, String price, String net, String left) {}
 
     public static ShoppingContent of(PrintSource source, PrintOptions options) {
-        Amounts amounts = Amounts.briefly(options.paper());
+        Amounts amounts = Amounts.briefly(options);
         MaterialsPlan plan = source.materials();
         PrintHead head = PrintHead.of(source, "Shopping list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), bookmarks(plan));
@@ -38,7 +39,7 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         List<String> shelf = plan.materials().stream().map(MaterialsPlan.MaterialPlan::bought).filter(bought -> bought.need().compareTo(bought.missing()) > 0)
                 .map(bought -> shelf(bought, amounts)).toList();
         List<String> missing = plan.unsold().stream().map(material -> amounts.words(material.bought().unmet()) + " " + material.name()).toList();
-        return new ShoppingContent(head, orders, plan.orders().isEmpty() ? "" : Formats.words(plan.total()), plan.proof(), shelf, missing);
+        return new ShoppingContent(head, orders, plan.orders().isEmpty() ? "" : Formats.words(plan.total()), plan.proof(), source.studio().tax(), shelf, missing);
     }
 
     private static String shelf(Bought bought, Amounts amounts) {

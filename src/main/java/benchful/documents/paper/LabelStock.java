@@ -1,5 +1,6 @@
 package benchful.documents.paper;
 
+import benchful.studio.Paper;
 import java.util.List;
 
 /**

@@ -1,5 +1,6 @@
 package benchful.documents.paper;
 
+import benchful.studio.Paper;
 import io.quarkus.qute.RawString;
 import java.io.IOException;
 import java.io.InputStream;

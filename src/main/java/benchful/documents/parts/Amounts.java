@@ -4,7 +4,7 @@ import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
-import benchful.documents.paper.Paper;
+import benchful.documents.paper.PrintOptions;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
 import benchful.web.Formats;
@@ -13,27 +13,27 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Amounts as a hand at the bench measures them: lengths in millimetres below 10 cm, then centimetres, then metres. On US Letter,
+ * Amounts as a hand at the bench measures them: lengths in millimetres below 10 cm, then centimetres, then metres. Where US customary units are wanted,
  * or where an amount was written in US customary units, those come first.
  */
 public final class Amounts {
     private static final Set<Unit> CUSTOMARY = Set.of(Unit.INCH, Unit.FOOT, Unit.YARD, Unit.OUNCE, Unit.POUND, Unit.FLUID_OUNCE, Unit.SQUARE_INCH);
 
-    private final Paper paper;
+    private final boolean customary;
     private final boolean brief;
 
-    private Amounts(Paper paper, boolean brief) {
-        this.paper = paper;
+    private Amounts(boolean customary, boolean brief) {
+        this.customary = customary;
         this.brief = brief;
     }
 
-    public static Amounts on(Paper paper) {
-        return new Amounts(paper, false);
+    public static Amounts on(PrintOptions options) {
+        return new Amounts(options.customary(), false);
     }
 
     /** Where there is room for one unit only. */
-    public static Amounts briefly(Paper paper) {
-        return new Amounts(paper, true);
+    public static Amounts briefly(PrintOptions options) {
+        return new Amounts(options.customary(), true);
     }
 
     public String words(Quantity amount) {
@@ -41,13 +41,13 @@ public final class Amounts {
             return Formats.words(amount);
         }
         String metric = Formats.measured(amount);
-        return paper == Paper.LETTER ? customary(amount, metric) : metric;
+        return customary ? customary(amount, metric) : metric;
     }
 
     /** In the unit it was written in, so that measures of one piece read alike. */
     public String asWritten(Quantity amount) {
         String written = Formats.words(amount);
-        return paper == Paper.LETTER && !CUSTOMARY.contains(amount.unit()) ? customary(amount, written) : written;
+        return customary && !CUSTOMARY.contains(amount.unit()) ? customary(amount, written) : written;
     }
 
     /** "54", "2 x 10 mm", "1.24 m". */
@@ -66,7 +66,7 @@ public final class Amounts {
     /** Rectangles in millimetres, as they are marked out: "102 × 76 mm". */
     public String words(Extent rectangle) {
         String metric = Formats.words(new Extent(rectangle.length().in(Unit.MM).rounded(1, RoundingMode.HALF_UP), rectangle.width().in(Unit.MM).rounded(1, RoundingMode.HALF_UP)));
-        if (paper != Paper.LETTER && rectangle.length().unit() != Unit.INCH) {
+        if (!customary && rectangle.length().unit() != Unit.INCH) {
             return metric;
         }
         String inches = Formats.words(new Extent(rectangle.length().in(Unit.INCH), rectangle.width().in(Unit.INCH)));

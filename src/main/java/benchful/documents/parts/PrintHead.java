@@ -1,7 +1,7 @@
 package benchful.documents.parts;
 
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.Version;
+import benchful.studio.Paper;
 import io.quarkus.qute.RawString;
 import java.util.List;
 
@@ -12,17 +12,18 @@ import java.util.List;
  * @param about the class: title, day and hours
  * @param foot the same as it stands in the footer, shorter in large print
  * @param where the venue's name; empty where none is chosen
+ * @param studio its name and how to reach it, in a line; empty where nothing is known
  * @param style the style sheet, whole
  * @param look class names of the body: the version and the paper
  * @param bookmarks in order of the document
  */
-public record PrintHead(String title, String about, String foot, String where, RawString style, String look, List<Bookmark> bookmarks) {
+public record PrintHead(String title, String about, String foot, String where, String studio, RawString style, String look, List<Bookmark> bookmarks) {
     private static final int LONGEST = 60;
 
     /** For a print-out of a class; its footer names the class. */
     public static PrintHead of(PrintSource source, String title, RawString style, Paper paper, Version version, List<Bookmark> bookmarks) {
         String about = source.when().isEmpty() ? source.title() : source.title() + ", " + source.when();
-        return new PrintHead(title, about, version == Version.LARGE ? shortened(source.title()) : about, source.where(), style,
+        return new PrintHead(title, about, version == Version.LARGE ? shortened(source.title()) : about, source.where(), source.studio().line(), style,
                 version.slug() + " " + paper.slug(), bookmarks);
     }
 

@@ -7,6 +7,7 @@ import benchful.core.lesson.LessonPlan;
 import benchful.plans.ClassPlan;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.projects.pictures.Picture;
+import benchful.studio.StudioSpec;
 import benchful.web.Formats;
 import java.util.List;
 import java.util.Map;
@@ -19,12 +20,24 @@ import java.util.stream.Collectors;
  * @param pictures of the project, by name, with their content
  * @param hazards what is said of each hazard that the class meets, by id
  * @param assessment of its risks; null where that is not what is printed
+ * @param studio     who teaches
+ * @param sign       the picture of the studio's sign; null for none
  */
 public record PrintSource(
-        ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment) {
+        ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment, StudioSpec studio, Picture sign) {
     public PrintSource {
         pictures = Map.copyOf(pictures);
         hazards = Map.copyOf(hazards);
+    }
+
+    /** Of a studio of which nothing is known. */
+    public PrintSource(ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment) {
+        this(file, plan, pictures, hazards, assessment, StudioSpec.NONE, null);
+    }
+
+    /** The same of a studio. */
+    public PrintSource of(StudioSpec teaching, Picture itsSign) {
+        return new PrintSource(file, plan, pictures, hazards, assessment, teaching, itsSign);
     }
 
     /** Null where the steps, tools and hours contradict each other. */

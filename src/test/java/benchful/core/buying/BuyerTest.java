@@ -50,7 +50,7 @@ class BuyerTest {
 
         assertThat(list.materials().get(0).bought()).isEqualTo(Quantity.parse("2 m"));
         assertThat(list.materials().get(0).reasons()).extracting(Sentence::toString).containsExactly(
-                "3 m are needed, 1.2 m are on hand, so 1.8 m are missing.", "1 pack of 2 m at GBP 2.40: GBP 2.40 before VAT.", "200 mm are left over.");
+                "3 m are needed, 1.2 m are on hand, so 1.8 m are missing.", "1 pack of 2 m at GBP 2.40: GBP 2.40 before tax.", "200 mm are left over.");
         assertThat(buy(want("silk", "3 m", "3 m", offer(LOFT, "2 m", "2.40"))).orders()).isEmpty();
     }
 

@@ -97,7 +97,7 @@ class SupplierTest {
         assertThat(order.deliveryVat()).isEqualTo(gbp("0.80"));
         assertThat(line.bought()).isEqualTo(Quantity.parse("6 m"));
         assertThat(line.gross()).isEqualTo(gbp("10.80"));
-        assertThat(line.sentence()).hasToString("3 packs of 2 m at GBP 3.00: GBP 9.00 before VAT.");
+        assertThat(line.sentence()).hasToString("3 packs of 2 m at GBP 3.00: GBP 9.00 before tax.");
         Purchase whole = Purchase.of("silk", 5, Quantity.parse("2 m"), BigMoney.parse("GBP 3.00"), new BigDecimal("20"), null);
         assertThat(SupplierOrder.of(barn, List.of(whole), FRIDAY)).isEqualTo(
                 new SupplierOrder("Loft", List.of(whole), gbp("15.00"), gbp("4.00"), gbp("3.80"), gbp("22.80"), null, null, false));

@@ -11,7 +11,6 @@ import benchful.documents.PrintSamples;
 import benchful.documents.paper.LabelKind;
 import benchful.documents.paper.LabelSetting;
 import benchful.documents.paper.LabelStock;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PictureBag;
@@ -21,6 +20,7 @@ import benchful.documents.pdf.PdfReading;
 import benchful.plans.ClassPlan;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
+import benchful.studio.Paper;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -150,8 +150,8 @@ class LabelsTest {
         Kit seated = kit(7, "Ñ", List.of(content(12, "bead")));
         Kit anywhere = new Kit(8, Take.Taker.SPARE, "Spare 1", null, null, "42 cm", List.of(), List.of(), null);
 
-        assertThat(labels.label(seated)).isEqualTo(new KitLabel("Ñ", "Seat 7 · 42 cm · Knotted strand of amazonite and pearls", List.of("12 bead"), List.of()));
-        assertThat(labels.label(anywhere)).isEqualTo(new KitLabel("Spare 1", "42 cm · Knotted strand of amazonite and pearls", List.of(), List.of()));
+        assertThat(labels.label(seated)).isEqualTo(new KitLabel("Ñ", "Seat 7 · 42 cm · Knotted strand of amazonite and pearls", List.of("12 bead"), "", List.of()));
+        assertThat(labels.label(anywhere)).isEqualTo(new KitLabel("Spare 1", "42 cm · Knotted strand of amazonite and pearls", List.of(), "", List.of()));
     }
 
     @Test

@@ -6,13 +6,13 @@ import benchful.core.quantity.Quantity;
 import benchful.documents.PrintSamples;
 import benchful.documents.checklist.ChecklistContent;
 import benchful.documents.checklist.Checklists;
-import benchful.documents.paper.Paper;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.Amounts;
 import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintSource;
 import benchful.plans.materials.MaterialsPlan;
+import benchful.studio.Paper;
 import benchful.web.Formats;
 import java.util.Arrays;
 import java.util.List;
@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 /** The lists say the numbers of the plan, no others. */
 class ListsTest {
     private static PrintSource source;
+    private static final PrintOptions LETTER = new PrintOptions(Paper.LETTER, Version.NORMAL, false, null, null);
     private static final PrintOptions A4 = new PrintOptions(Paper.A4, Version.NORMAL, false, null, null);
 
     @BeforeAll
@@ -115,11 +116,11 @@ class ListsTest {
 
     @Test
     void measuresInInchesFirstOnUsLetter() {
-        Amounts letter = Amounts.on(Paper.LETTER);
+        Amounts letter = Amounts.on(LETTER);
         assertThat(letter.words(Quantity.parse("124 cm"))).isEqualTo("48.82 in (124 cm)");
-        assertThat(Amounts.briefly(Paper.LETTER).words(Quantity.parse("5 ml"))).isEqualTo("0.17 fl oz");
-        assertThat(Amounts.on(Paper.A4).words(Quantity.parse("0.01 m"))).isEqualTo("10 mm");
-        assertThat(Amounts.on(Paper.A4).words(Quantity.parse("12 in"))).isEqualTo("12 in");
+        assertThat(Amounts.briefly(LETTER).words(Quantity.parse("5 ml"))).isEqualTo("0.17 fl oz");
+        assertThat(Amounts.on(A4).words(Quantity.parse("0.01 m"))).isEqualTo("10 mm");
+        assertThat(Amounts.on(A4).words(Quantity.parse("12 in"))).isEqualTo("12 in");
     }
 
     private static List<String> texts(ChecklistContent sheet, String title) {

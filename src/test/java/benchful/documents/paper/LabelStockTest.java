@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.data.Offset.offset;
 
+import benchful.studio.Paper;
 import org.junit.jupiter.api.Test;
 
 class LabelStockTest {

@@ -122,7 +122,7 @@ class ChosenMaterialsTest {
         List<MaterialSpec> materials = List.of(sheet("White", Unit.M, "5 m"), sheet("Ochre", Unit.M, "5 m"), sheet("Moss", Unit.CM, "500 cm"),
                 sheet("Rust", Unit.M, "5 m"), sheet("Ring", Unit.PIECE, "1"), sheet("Brass ring", Unit.PIECE, "1"), sheet("Wooden ring", Unit.PIECE, "1"),
                 sheet("Glue", Unit.ML, "50 ml"), sheet("Paste", Unit.ML, "50 ml"));
-        return MaterialsPlanner.plan(new ClassFile(project, setup, null, materials, List.of(new SupplierSpec("Loft", "GBP", null, null, null, 3, false, null, null))));
+        return MaterialsPlanner.plan(new ClassFile(project, setup, null, materials, List.of(new SupplierSpec("Loft", "GBP", null, null, null, 3, false, null, null, null))));
     }
 
     private static ClassSetup setup(List<ClassSetup.Student> students, String colour, List<ClassSetup.Instead> instead) {

@@ -71,7 +71,7 @@ class CutAndBoughtTest {
     /** The shorter length comes too late, and the longer one gives every piece. */
     @Test
     void passesOverASizeThatComesTooLate() {
-        List<SupplierSpec> suppliers = List.of(new SupplierSpec("Slow", "GBP", null, null, null, 30, false, null, null), supplier("Quick", null, null, null));
+        List<SupplierSpec> suppliers = List.of(new SupplierSpec("Slow", "GBP", null, null, null, 30, false, null, null, null), supplier("Quick", null, null, null));
         MaterialSpec wire = material("Wire", Unit.MM, sold("Slow", "1 m", "1.00"), sold("Quick", "3 m", "5.00"));
 
         assertThat(orders(wire, suppliers, "300 mm")).containsExactly("Quick");
@@ -173,7 +173,7 @@ class CutAndBoughtTest {
         lines.add(wires.lines().get(wires.lines().size() - 1));
         List<Offer> offers = wires.materials().get(0).offers().stream().map(wire -> {
             Extent size = new Extent(Quantity.of(5 + random.nextInt(13), Unit.CM), Quantity.of(5 + random.nextInt(7), Unit.CM));
-            return new Offer(wire.supplier(), size.area().times(wire.lengths()), wire.price(), null, size, wire.breaks());
+            return new Offer(wire.supplier(), size.area().times(wire.lengths()), wire.price(), null, size, null, null, wire.breaks());
         }).toList();
         return new Problem(lines, List.of(material("Wire", Unit.CM2, offers.toArray(Offer[]::new)), wires.materials().get(1)), wires.suppliers(), wires.pieces(), wires.beads());
     }
@@ -298,11 +298,11 @@ class CutAndBoughtTest {
     }
 
     private static Offer sheet(String supplier, int length, String price) {
-        return new Offer(supplier, Quantity.of(length, Unit.CM2), new BigDecimal(price), null, new Extent(Quantity.of(length, Unit.MM), Quantity.parse("100 mm")), null);
+        return new Offer(supplier, Quantity.of(length, Unit.CM2), new BigDecimal(price), null, new Extent(Quantity.of(length, Unit.MM), Quantity.parse("100 mm")), null, null, null);
     }
 
     private static SupplierSpec supplier(String name, BigDecimal minimum, Object delivery, BigDecimal freeAbove) {
-        return new SupplierSpec(name, "GBP", minimum, delivery == null ? null : new BigDecimal(delivery.toString()), freeAbove, 2, false, null, null);
+        return new SupplierSpec(name, "GBP", minimum, delivery == null ? null : new BigDecimal(delivery.toString()), freeAbove, 2, false, null, null, null);
     }
 
     private static BigDecimal pence(int pence) {

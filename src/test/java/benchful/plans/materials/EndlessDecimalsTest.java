@@ -116,7 +116,7 @@ class EndlessDecimalsTest {
                 SkillLevel.BEGINNER, Map.of(), "GBP");
         return new ClassFile(project, setup, null,
                 List.of(MaterialSpec.of("Rod", unit).withCutLoss(q("1 mm")).withOnHand(onHand).withOffers(List.of(offer))),
-                List.of(new SupplierSpec("Works", "GBP", null, null, null, 3, false, null, null)));
+                List.of(new SupplierSpec("Works", "GBP", null, null, null, 3, false, null, null, null)));
     }
 
     private static Quantity q(String written) {

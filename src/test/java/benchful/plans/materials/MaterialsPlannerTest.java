@@ -51,8 +51,8 @@ class MaterialsPlannerTest {
             .withOffers(List.of(Offer.of("Bead barn", Quantity.parse("50 ml"), new BigDecimal("2.99"))));
     private static final MaterialSpec RING = MaterialSpec.of("Ring", Unit.PIECE).withOnHand(Quantity.parse("8"));
     private static final List<SupplierSpec> SUPPLIERS = List.of(
-            new SupplierSpec("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
-            new SupplierSpec("Bead barn", "GBP", new BigDecimal("5.00"), null, null, 10, false, null, null));
+            new SupplierSpec("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null, null),
+            new SupplierSpec("Bead barn", "GBP", new BigDecimal("5.00"), null, null, 10, false, null, null, null));
 
     @Test
     void followsAClassFromSizesToOrders() {
@@ -76,7 +76,7 @@ class MaterialsPlannerTest {
         assertThat(cord.cutting().bought()).isEqualTo(4);
         assertThat(cord.cutting().isProven()).isTrue();
         assertThat(cord.bought().reasons()).extracting(Sentence::toString).containsExactly(
-                "2.5 m are on hand, taken as 1 x 2.5 m.", "4 packs of 10 m at GBP 4.50: GBP 18.00 before VAT.",
+                "2.5 m are on hand, taken as 1 x 2.5 m.", "4 packs of 10 m at GBP 4.50: GBP 18.00 before tax.",
                 "14 pieces are cut from 1 length on hand and 4 new lengths of 10 m; each cut loses 5 mm.",
                 "Proven least: no other cutting takes fewer new lengths.", "Cuts lose 70 mm, and 3.245 m fall off in pieces too small to keep.",
                 "Offcuts to keep: 1 x 3.985 m.", "3.985 m are left over.");

@@ -106,7 +106,7 @@ class SheetMaterialsTest {
                 .sizes(List.of(SMALL, LARGE)).materials(List.of(lines)).build();
         ClassSetup setup = ClassSetup.plain("Evening", List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))), 4,
                 SkillLevel.BEGINNER, new TreeMap<>(Map.of("small", 3, "large", 1)).descendingMap(), "GBP");
-        return MaterialsPlanner.plan(new ClassFile(project, setup, null, List.of(material), List.of(new SupplierSpec("Works", "GBP", null, null, null, 3, false, null, null))));
+        return MaterialsPlanner.plan(new ClassFile(project, setup, null, List.of(material), List.of(new SupplierSpec("Works", "GBP", null, null, null, 3, false, null, null, null))));
     }
 
     private static MaterialSpec copper(Quantity onHand, String waste, List<Offer> offers) {

@@ -36,8 +36,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TermPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 6);
     private static final List<SupplierSpec> SUPPLIERS = List.of(
-            new SupplierSpec("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null),
-            new SupplierSpec("Bead barn", "GBP", null, new BigDecimal("2.50"), null, 10, false, null, null));
+            new SupplierSpec("Rope loft", "GBP", null, new BigDecimal("3.95"), new BigDecimal("50"), 3, false, new BigDecimal("20"), null, null),
+            new SupplierSpec("Bead barn", "GBP", null, new BigDecimal("2.50"), null, 10, false, null, null, null));
 
     @Test
     void buysOnePackForTwoClassesAndSaysEachShare() {

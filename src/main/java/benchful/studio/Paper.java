@@ -1,4 +1,4 @@
-package benchful.documents.paper;
+package benchful.studio;
 
 import java.util.Arrays;
 import java.util.Optional;

@@ -1,0 +1,34 @@
+package benchful.studio;
+
+import benchful.core.SkillLevel;
+import benchful.web.Formats;
+import benchful.web.forms.SpecForm;
+import io.quarkus.qute.TemplateData;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What the page of the studio shows.
+ *
+ * @param logo whether there is a picture of its sign
+ * @param fault what was wrong with a picture that was brought; null for nothing
+ */
+@TemplateData
+public record StudioPage(SpecForm form, boolean logo, String fault) {
+
+    public List<String> papers() {
+        return words(Paper.values());
+    }
+
+    public List<String> units() {
+        return words(StudioSpec.Units.values());
+    }
+
+    public List<String> levels() {
+        return words(SkillLevel.values());
+    }
+
+    private static List<String> words(Enum<?>... values) {
+        return Arrays.stream(values).map(Formats::word).toList();
+    }
+}
