@@ -47,6 +47,11 @@ public record ClassFile(
         return new ClassFile(project, other, venue, materials, suppliers);
     }
 
+    /** The same class with its project's sheet changed. */
+    public ClassFile with(ProjectSpec changed) {
+        return new ClassFile(changed, setup, venue, materials, suppliers);
+    }
+
     /** The same class in another room; null where it is not known. */
     public ClassFile in(VenueSpec room) {
         return new ClassFile(project, setup, room, materials, suppliers);

@@ -16,8 +16,10 @@ import benchful.plans.Advice;
 import benchful.plans.ClassPlan;
 import benchful.plans.stored.PlanService;
 import benchful.projects.pictures.Picture;
+import benchful.reviews.EarlierNotes;
 import benchful.studio.Paper;
 import benchful.studio.Studio;
+import benchful.web.Formats;
 import benchful.web.Pages;
 import benchful.web.door.Costly;
 import benchful.web.tasks.BackgroundTask;
@@ -55,15 +57,17 @@ class DocumentsPages {
     private final HazardLibrary hazards;
     private final Assessments assessments;
     private final PrintJobs jobs;
+    private final EarlierNotes notes;
     private final Optional<String> publicAddress;
 
-    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards, Assessments assessments, PrintJobs jobs,
+    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards, Assessments assessments, PrintJobs jobs, EarlierNotes notes,
             @ConfigProperty(name = "benchful.public-address") Optional<String> publicAddress) {
         this.documents = documents;
         this.plans = plans;
         this.hazards = hazards;
         this.assessments = assessments;
         this.jobs = jobs;
+        this.notes = notes;
         this.publicAddress = publicAddress;
     }
 
@@ -196,7 +200,12 @@ class DocumentsPages {
         ClassFile file = plans.file(craftClass);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
         return new PrintSource(file, plans.plan(file), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
-                HazardNotes.of(hazards.all()), assessment).of(Studio.current(), Studio.sign());
+                HazardNotes.of(hazards.all()), assessment).of(Studio.current(), Studio.sign()).withNotes(notes(craftClass));
+    }
+
+    private List<String> notes(CraftClass craftClass) {
+        return notes.of(craftClass.project().id()).stream().filter(n -> n.craftClass() != craftClass.id())
+                .map(n -> "%s: %s".formatted(Formats.words(n.day()), n.words())).toList();
     }
 
     /** @param kept id of a version that was printed before; empty for what is saved now */

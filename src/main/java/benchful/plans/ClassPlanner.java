@@ -6,6 +6,7 @@ import benchful.core.lesson.LessonOutcome;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.risk.Promised;
+import benchful.core.lesson.risk.StepLengths;
 import benchful.plans.materials.MaterialsPlan;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
@@ -47,6 +48,16 @@ public class ClassPlanner {
     public Optional<Promised> promised(ClassFile file) {
         LessonRequest request = remembered.request(file);
         return remembered.lesson(request) instanceof Planned planned ? Optional.of(remembered.promised(request, planned.plan())) : Optional.empty();
+    }
+
+    /**
+     * How long each step usually takes the class, as somebody notes it who writes down when each ends.
+     *
+     * @param students who came; null for all
+     */
+    public List<StepLengths.Length> stepLengths(ClassFile file, Integer students) {
+        LessonRequest request = remembered.request(file);
+        return remembered.lengths(students == null || students < request.groups() || students == 0 ? request : request.toBuilder().headcount(students).build());
     }
 
     /** What the lesson engine is asked for the class. */

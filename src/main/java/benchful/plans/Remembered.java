@@ -12,6 +12,7 @@ import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.risk.Promised;
+import benchful.core.lesson.risk.StepLengths;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.MaterialsPlanner;
 import benchful.plans.materials.Requirements;
@@ -49,6 +50,8 @@ public class Remembered {
 
     private record PromiseQuestion(LessonRequest request, LessonPlan plan) {}
 
+    private record LengthsQuestion(LessonRequest request) {}
+
     private record MaterialsQuestion(ClassFile file, LocalDate today) {}
 
     private record NeedsQuestion(ProjectSpec project, ClassSetup setup, List<MaterialSpec> materials, Set<String> cut) {}
@@ -73,6 +76,12 @@ public class Remembered {
     /** The times to promise for an order of steps. */
     Promised promised(LessonRequest request, LessonPlan order) {
         return memory.of(new PromiseQuestion(request, order), promised -> 4 * order.blocks().size(), () -> Promised.of(request, order, Asker::check));
+    }
+
+    /** How long each step usually takes such a class; nothing where it can't be planned. */
+    List<StepLengths.Length> lengths(LessonRequest request) {
+        LessonOutcome order = lesson(request);
+        return order instanceof Planned planned ? memory.of(new LengthsQuestion(request), List::size, () -> new StepLengths(request, planned.plan()).usual()) : List.of();
     }
 
     /** @param today to tell what can't arrive in time any more; null to leave that open */

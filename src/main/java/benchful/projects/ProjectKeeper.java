@@ -5,6 +5,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Stores projects that come from files and copies, each in a transaction of its own, as its form would store it. */
 @ApplicationScoped
@@ -25,9 +26,17 @@ public class ProjectKeeper {
      * @return the project's address; nothing where it was changed or removed since, or another bears the name
      */
     public Optional<String> replace(long id, long version, ProjectSpec sheet) {
+        return replace(id, version, sheet, project -> {});
+    }
+
+    /** @param beside what else is stored in the same transaction, once the sheet is */
+    public Optional<String> replace(long id, long version, ProjectSpec sheet, Consumer<Project> beside) {
         return QuarkusTransaction.requiringNew().call(() -> StoredEntity.toChange(Project.class, id)
                 .filter(p -> p.version() == version)
-                .flatMap(p -> kept(p, sheet)));
+                .flatMap(p -> kept(p, sheet).map(path -> {
+                    beside.accept(p);
+                    return path;
+                })));
     }
 
     private Optional<String> kept(Project project, ProjectSpec sheet) {

@@ -71,6 +71,12 @@ public class Review extends EditedEntity {
         return list("from Review r join fetch r.craftClass c left join fetch c.venue join fetch r.plan where c.project = ?1 order by c.startsAt, c.id", project);
     }
 
+    /** The reviews of the latest classes of a project, the latest first. */
+    public static List<Review> latest(Project project, int most) {
+        return Review.<Review>find("from Review r join fetch r.craftClass c join fetch r.plan where c.project = ?1 order by c.startsAt desc, c.id desc", project)
+                .page(0, most).list();
+    }
+
     /** The classes of a project that have a review, in order of time. */
     static List<ClassLine> reviewed(Project project) {
         return CraftClass.lines("p = :project and exists (select 1 from Review r where r.craftClass = c) order by c.startsAt, c.id")
@@ -97,6 +103,11 @@ public class Review extends EditedEntity {
      */
     public ReviewSpec sheet() {
         return sheet.read("the review of this class", null).of(plan.steps());
+    }
+
+    /** What was typed, where it and the plan beside it can be read. */
+    Optional<ReviewSpec> readable() {
+        return plan.isReadable() ? sheet.readable().map(s -> s.of(plan.steps())) : Optional.empty();
     }
 
     /** Planned against actual, in order of the planned start. */

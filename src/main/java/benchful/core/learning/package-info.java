@@ -1,5 +1,30 @@
 /**
  * What classes teach the tutor: planned times against what really happened, step by step, in one class and over many.
  * A step is named as running over only beyond a margin, so that a minute here or there is not blamed.
+ *
+ * <p><b>The model by which minutes are learned</b> ({@link benchful.core.learning.StepPace}): a conjugate normal-inverse-gamma model
+ * of each step's pace, on a logarithmic scale. A project says what one student needs; what a class needed for a step is seen. The
+ * two are compared by way of the class's own simulation, which knows its headcount, level, sizes, tools, help and gaps, and so the
+ * largest of n, the waves and the queue for help: with y the minutes seen, g those in which the simulated class waits before the
+ * step and w those it is at work at the minutes as typed, the class went at
+ * <pre>x = log((y - g) / w)</pre>
+ * against the typed minutes (0 = as typed, 0.69 = twice as long), since every part of w grows with one student's minutes alike. The
+ * x of a step's classes are taken as normal with a mean m, which belongs to the step, and a variance v, which says how unlike
+ * classes are:
+ * <pre>v ~ inverse gamma(a, b),   m | v ~ normal(0, v / k)</pre>
+ * The prior's centre is what the tutor typed; k, a and b say how far typed minutes are usually off and how unlike classes usually are
+ * ({@link benchful.core.learning.StepPace#PRIOR}). A class of long ago counts for less: its weight is halved every two years, which
+ * raises its likelihood to a power and keeps the model conjugate. After classes with weights u and their weighted mean z
+ * <pre>
+ * k' = k + sum(u)    m' = (k 0 + sum(u) z) / k'    a' = a + sum(u) / 2
+ * b' = b + sum(u (x - z)^2) / 2 + k sum(u) (z - 0)^2 / (2 k')
+ * </pre>
+ * and m has Student's t distribution with 2a' degrees of freedom about m', of spread sqrt(b' / (a' k')). The minutes proposed are the
+ * typed ones times exp(m'). Source of the update: Hoff, A First Course in Bayesian Statistical Methods, 2009, section 5.3;
+ * Gelman et al., Bayesian Data Analysis, 3rd ed., section 3.3 (from memory; a worked example of the former is a test).
+ *
+ * <p>What it leaves out: that one class is slow in all of its steps, so that the sum over steps is a little less sure than if
+ * they were unlike each other; and steps whose ends overlap in a class that goes at its own pace, where the time from one end
+ * to the next tells less of the step.
  */
 package benchful.core.learning;

@@ -19,6 +19,9 @@ public final class Checklists {
     public static ChecklistContent sheet(PrintSource source, PrintOptions options, PictureBag bag) {
         ToolNeeds tools = new ToolNeeds(source.file());
         List<ChecklistContent.Section> sections = new ArrayList<>();
+        if (!source.notes().isEmpty()) {
+            sections.add(new ChecklistContent.Section("From earlier classes", "", source.notes().stream().map(ChecklistContent.Item::of).toList()));
+        }
         sections.add(new DaysBefore(source, options).section());
         sections.add(new Bringing(source, tools).section());
         sections.add(new SettingOut(source, tools).section());

@@ -22,22 +22,30 @@ import java.util.stream.Collectors;
  * @param assessment of its risks; null where that is not what is printed
  * @param studio     who teaches
  * @param sign       the picture of the studio's sign; null for none
+ * @param notes      what was noted after earlier classes of the project, each with its day
  */
 public record PrintSource(
-        ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment, StudioSpec studio, Picture sign) {
+        ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment, StudioSpec studio, Picture sign,
+        List<String> notes) {
     public PrintSource {
         pictures = Map.copyOf(pictures);
         hazards = Map.copyOf(hazards);
+        notes = List.copyOf(notes);
     }
 
     /** Of a studio of which nothing is known. */
     public PrintSource(ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment) {
-        this(file, plan, pictures, hazards, assessment, StudioSpec.NONE, null);
+        this(file, plan, pictures, hazards, assessment, StudioSpec.NONE, null, List.of());
     }
 
     /** The same of a studio. */
     public PrintSource of(StudioSpec teaching, Picture itsSign) {
-        return new PrintSource(file, plan, pictures, hazards, assessment, teaching, itsSign);
+        return new PrintSource(file, plan, pictures, hazards, assessment, teaching, itsSign, notes);
+    }
+
+    /** The same of a project that was taught before. */
+    public PrintSource withNotes(List<String> earlier) {
+        return new PrintSource(file, plan, pictures, hazards, assessment, studio, sign, earlier);
     }
 
     /** Null where the steps, tools and hours contradict each other. */

@@ -32,9 +32,10 @@ import java.util.stream.Collectors;
  * @param file as it is stored, or with what is tried
  * @param tried what is tried and stored nowhere; null for the class as it is
  * @param kept the change that was just kept and can be taken back; null where there is none
+ * @param experience what earlier classes of the project showed and the tutor noted
  */
 @TemplateData
-public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, SpecForm form, Trial tried, Trial kept) {
+public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, SpecForm form, Trial tried, Trial kept, Experience.Known experience) {
 
     public ProjectSpec project() {
         return file.project();

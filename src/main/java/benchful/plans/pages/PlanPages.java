@@ -49,8 +49,10 @@ class PlanPages {
     private final StockLedger ledger;
     private final AdviceTasks advice;
     private final Removals removals;
+    private final Experience experience;
 
-    PlanPages(PlanService plans, ClassFileReader files, StockLedger ledger, AdviceTasks advice, Removals removals) {
+    PlanPages(PlanService plans, ClassFileReader files, StockLedger ledger, AdviceTasks advice, Removals removals, Experience experience) {
+        this.experience = experience;
         this.plans = plans;
         this.files = files;
         this.ledger = ledger;
@@ -151,7 +153,8 @@ class PlanPages {
         TemplateInstance page(SpecForm form, Trial kept) {
             ClassFile file = plans.file(craftClass);
             advice.keepOnlyFor(craftClass, file);
-            return Templates.show(new PlanPage(craftClass, file, plan(file), form, null, kept));
+            ClassPlan plan = plan(file);
+            return Templates.show(new PlanPage(craftClass, file, plan, form, null, kept, experience.of(craftClass, file, plan.lesson())));
         }
 
         /** What can't be tried any more is told in the form. */
@@ -163,8 +166,12 @@ class PlanPages {
             ClassSetup setup = ((SpecReader.Read<ClassSetup>) reading).sheet();
             List<Difference> changes = Difference.between(stored, reader.written(setup));
             ClassFile file = plans.file(craftClass).with(setup);
-            return changes.isEmpty() ? page(form(), null) : Templates.show(new PlanPage(craftClass, file, plan(file),
-                    SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null));
+            if (changes.isEmpty()) {
+                return page(form(), null);
+            }
+            ClassPlan plan = plan(file);
+            return Templates.show(new PlanPage(craftClass, file, plan, SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null,
+                    experience.of(craftClass, file, plan.lesson())));
         }
 
         Trial kept(WhatIf undo) {

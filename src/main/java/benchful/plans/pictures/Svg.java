@@ -35,6 +35,16 @@ public final class Svg {
         return this;
     }
 
+    /** A line through points. */
+    Svg curve(double[] x, double[] y, String attributes) {
+        StringBuilder points = new StringBuilder();
+        for (int i = 0; i < x.length; i++) {
+            points.append(n(x[i])).append(',').append(n(y[i])).append(' ');
+        }
+        out.append("<polyline points=\"%s\" %s/>\n".formatted(points.toString().strip(), attributes));
+        return this;
+    }
+
     /** Text whose baseline begins, or by {@code text-anchor} lies, at the point. */
     public Svg text(double x, double y, double size, String words, String attributes) {
         out.append("<text x=\"%s\" y=\"%s\" font-size=\"%s\" font-family=\"%s\" %s>%s</text>\n"

@@ -84,6 +84,10 @@ public class KeptPlan extends StoredEntity {
         return steps.read(WHAT, null).planned();
     }
 
+    public boolean isReadable() {
+        return steps.readable().isPresent();
+    }
+
     public LocalDateTime keptAt() {
         return keptAt;
     }

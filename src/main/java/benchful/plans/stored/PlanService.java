@@ -7,6 +7,7 @@ import benchful.classes.Picks;
 import benchful.core.learning.PlannedStep;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
+import benchful.core.lesson.risk.StepLengths;
 import benchful.hazards.HazardLibrary;
 import benchful.plans.ClassPlan;
 import benchful.plans.ClassPlanner;
@@ -90,6 +91,20 @@ public class PlanService {
     /** Whether it ends within its hours. */
     public boolean fits(ClassFile file) {
         return planner.fits(file);
+    }
+
+    /** When as many such classes as are promised have ended; nothing where the class can't be planned. */
+    public Optional<LocalDateTime> finish(ClassFile file) {
+        return planner.promised(file).map(promised -> promised.plan().finish());
+    }
+
+    /**
+     * How long each step usually takes a class, as a review notes it.
+     *
+     * @param students who came; null for all
+     */
+    public List<StepLengths.Length> stepLengths(ClassFile file, Integer students) {
+        return planner.stepLengths(file, students);
     }
 
     /**

@@ -1,0 +1,90 @@
+package benchful.core.learning;
+
+import benchful.core.learning.NormalInverseGamma.Weighted;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * At what pace a step really goes, as a multiple of the minutes that were typed for one student. The model is explained at the package.
+ *
+ * @param seen  one for each class in which the step was noted, in order of time
+ * @param after what is believed of the logarithm of the multiple, all classes counted
+ */
+public record StepPace(List<Seen> seen, NormalInverseGamma after) {
+    /**
+     * Typed minutes are off by a factor of 1.5 or so (sqrt(v / k) = 0.38 on the logarithmic scale, about that of a factor drawn evenly
+     * from a half to two), and the same step takes two classes times that differ by an eighth (v = 0.12 squared): common practice,
+     * no source. So one class counts ten times as much as what was typed, and how unlike classes are is believed as if it had been
+     * seen in six.
+     */
+    public static final NormalInverseGamma PRIOR = new NormalInverseGamma(0, 0.1, 3, 2 * 0.12 * 0.12);
+
+    /** After so long a class counts for half (common practice, no source). */
+    public static final double HALF_LIFE_YEARS = 2;
+
+    /** By how much more than typed a step must take to be said to run over; as {@link StepReview} has it. */
+    private static final double RUNS_OVER = Math.log(1.1);
+
+    private static final double DAYS = 365.25;
+    private static final double NINE_IN_TEN = 0.9;
+
+    public StepPace {
+        seen = List.copyOf(seen);
+    }
+
+    /**
+     * A step in one class.
+     *
+     * @param multiple of the minutes typed, above 0
+     */
+    public record Seen(LocalDate day, double multiple) {
+        public Seen {
+            if (!(multiple > 0)) {
+                throw new IllegalArgumentException("A step must have taken a multiple above 0, not " + multiple);
+            }
+        }
+
+        double weight(LocalDate today) {
+            double years = Math.max(0, ChronoUnit.DAYS.between(day, today)) / DAYS;
+            return Math.pow(0.5, years / HALF_LIFE_YEARS);
+        }
+    }
+
+    public static StepPace of(List<Seen> classes, LocalDate today) {
+        List<Seen> inOrder = classes.stream().sorted(Comparator.comparing(Seen::day)).toList();
+        return new StepPace(inOrder, PRIOR.updated(inOrder.stream().map(s -> new Weighted(Math.log(s.multiple()), s.weight(today))).toList()));
+    }
+
+    /** What the typed minutes are to be multiplied by: as likely too low as too high. */
+    public double multiple() {
+        return Math.exp(after.mean());
+    }
+
+    /** With nine chances in ten the true multiple is at least this. */
+    public double least() {
+        return Math.exp(after.quantile((1 - NINE_IN_TEN) / 2));
+    }
+
+    /** With nine chances in ten the true multiple is at most this. */
+    public double most() {
+        return Math.exp(after.quantile((1 + NINE_IN_TEN) / 2));
+    }
+
+    /** The chance that it takes a tenth longer than these minutes at least; they are a multiple of those typed. */
+    public double chanceOfRunningOver(double minutes) {
+        return after.chanceAbove(Math.log(minutes) + RUNS_OVER);
+    }
+
+    /** A time for one student, as it was typed, made what classes showed, and rounded to what can be read off a clock. */
+    public Duration of(Duration typed) {
+        return rounded(typed.toSeconds() * multiple());
+    }
+
+    private static Duration rounded(double seconds) {
+        int grain = seconds < 120 ? 1 : seconds < 600 ? 10 : 30;
+        return Duration.ofSeconds(Math.round(seconds / grain) * grain);
+    }
+}

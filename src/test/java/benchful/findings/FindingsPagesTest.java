@@ -1,0 +1,230 @@
+package benchful.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import benchful.SampleData;
+import benchful.web.Crowd;
+import benchful.web.Visitor;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A sewing class for eight that is planned in 49 minutes of sewing and takes 65 to 68, three times; the times are of a real tutor's. */
+@QuarkusTest
+class FindingsPagesTest {
+    private static final String CLASS = """
+            project:
+              name: Zip pouch
+              craft: sewing
+              level: improver
+              sizes: [{name: one}]
+              steps:
+                - {id: welcome, title: Welcome, kind: together, lasts: 10 min}
+                - {id: fold, title: Fold the lining, kind: make, student: {quick: 10 min, usual: 12 min, slow: 17 min}}
+                - {id: sew, title: Sew the sides, kind: make, student: {quick: 38 min, usual: 42 min, slow: 54 min}}
+                - {id: tidy, title: Tidy up, kind: together, lasts: 10 min}
+            class:
+              title: Pouches
+              headcount: 8
+              level: improver
+              meetings: [{date: 2027-04-10, starts: "14:00", ends: "16:30"}]
+            """;
+
+    @TestHTTPResource
+    URL address;
+
+    @Inject
+    SampleData data;
+
+    private Visitor tutor;
+    private String first;
+
+    @BeforeEach
+    void pouch() {
+        data.nothing();
+        tutor = new Visitor(address);
+        tutor.open("/classes/imports").pick("file", "class.yaml", "application/yaml", CLASS.getBytes(StandardCharsets.UTF_8)).press("Import");
+        first = tutor.path();
+    }
+
+    private String another() {
+        return tutor.open(first).follow("Plan the same again").press("Save and show the plan").path();
+    }
+
+    private void reviewed(String craftClass, int fold, int sew) {
+        tutor.open(craftClass + "/review").type("/steps/welcome/took", "10 min").type("/steps/fold/took", fold + " min").type("/steps/sew/took", sew + " min")
+                .type("/steps/tidy/took", "10 min").press("Save the review");
+        assertThat(tutor.status()).isEqualTo(200);
+    }
+
+    private String threeReviewed() {
+        List<String> classes = new ArrayList<>(List.of(first, another(), another()));
+        reviewed(classes.get(0), 23, 65);
+        reviewed(classes.get(1), 22, 68);
+        reviewed(classes.get(2), 22, 68);
+        return another();
+    }
+
+    private Element button(String step, String words) {
+        return tutor.page().selectFirst("section:has(#step-%s) button:contains(%s)".formatted(step, words));
+    }
+
+    private LocalTime end() {
+        Matcher end = Pattern.compile("end by (\\d\\d:\\d\\d)|nine in ten by (\\d\\d:\\d\\d)").matcher(tutor.page().select("#fit-answer").text());
+        assertThat(end.find()).as(tutor.page().select("#fit-answer").text()).isTrue();
+        return LocalTime.parse(end.group(1) == null ? end.group(2) : end.group(1));
+    }
+
+    @Test
+    void movesTheNextPlansEndToWhatHappenedByOnePress() {
+        String next = threeReviewed();
+        assertThat(tutor.open(first + "/review").rows("table.typed")).anyMatch(r -> r.startsWith("Sew the sides") && r.matches(".*\\| (48|49|50) min \\|.*"));
+        tutor.open(next);
+        LocalTime before = end();
+        String showed = tutor.page().select("#showed .lead").text();
+        tutor.press("Take all into the project");
+        assertThat(tutor.path()).isEqualTo(next);
+        LocalTime after = end();
+        assertThat(showed).isEqualTo("With what 3 classes showed it ends %s, not %s.".formatted(after, before));
+        double happened = 10 + (23 + 22 + 22) / 3.0 + (65 + 68 + 68) / 3.0 + 10;
+        assertThat(Duration.between(LocalTime.of(14, 0), after).toMinutes() - happened).as("ends %s instead of %s; it took %s min", after, before, happened).isCloseTo(0, within(5.0));
+        assertThat(tutor.page().select("#showed")).isEmpty();
+        assertThat(tutor.page().select("#plan ~ p").text()).contains("the minutes of Fold the lining, Sew the sides come from earlier classes");
+    }
+
+    @Test
+    void changesThePlanOfTheReviewedClassesByNothing() {
+        threeReviewed();
+        String before = tutor.open(first + "/review").page().select("table.typed").text();
+        tutor.open("/projects/1/findings").press("Take all into the project");
+        assertThat(tutor.open(first + "/review").page().select("table.typed").text()).isEqualTo(before);
+        assertThat(tutor.open("/projects/1/findings").page().select("p.lead").text()).contains("are those that classes showed");
+    }
+
+    @Test
+    void keepsTheProjectAsItWasAndPutsItBack() {
+        threeReviewed();
+        tutor.open("/projects/1/findings").press("Take all into the project");
+        assertThat(tutor.open("/projects/1/edit").field("/steps/2/student/usual")).isNotEqualTo("42 min");
+        tutor.open("/projects/1").press("Put this back");
+        assertThat(tutor.open("/projects/1/edit").field("/steps/2/student/usual")).isEqualTo("42 min");
+        assertThat(tutor.open("/projects/1/findings").page().select("button").eachText()).contains("Take all into the project");
+    }
+
+    @Test
+    void takesOneStepAndLeavesTheOthers() {
+        threeReviewed();
+        tutor.open("/projects/1/findings");
+        tutor.press(button("sew", "Take"));
+        assertThat(tutor.page().select("main ul li").text()).contains("Sew the sides, taken: ");
+        assertThat(tutor.open("/projects/1/edit").field("/steps/1/student/usual")).isEqualTo("12 min");
+        assertThat(tutor.field("/steps/2/student/usual")).isNotEqualTo("42 min");
+    }
+
+    @Test
+    void proposesNothingAgainThatWasRefusedBeforeThereIsNewData() {
+        String next = threeReviewed();
+        tutor.open("/projects/1/findings");
+        tutor.press(button("sew", "Keep as it is"));
+        tutor.press(button("fold", "Keep as it is"));
+        assertThat(tutor.page().select("button").eachText()).doesNotContain("Take all into the project", "Take");
+        assertThat(tutor.open(next).page().select("#showed")).isEmpty();
+        assertThat(tutor.open("/projects/1/edit").field("/steps/2/student/usual")).isEqualTo("42 min");
+
+        reviewed(next, 22, 67);
+        assertThat(tutor.open("/projects/1/findings").page().select("button").eachText()).contains("Take all into the project");
+    }
+
+    @Test
+    void proposesNoMoreOnceItIsTakenThoughEachClassWasCounted() {
+        threeReviewed();
+        tutor.open("/projects/1/findings").press("Take all into the project");
+        String taken = tutor.open("/projects/1/edit").field("/steps/2/student/usual");
+        String next = another();
+        reviewed(next, 22, 67);
+        tutor.open("/projects/1/findings");
+        assertThat(tutor.page().select("button").eachText()).doesNotContain("Take all into the project");
+        assertThat(tutor.page().select("#step-sew").parents().select(".panel").text()).contains("From 4 classes");
+        assertThat(taken).isEqualTo(tutor.open("/projects/1/edit").field("/steps/2/student/usual"));
+    }
+
+    @Test
+    void takesNothingOfWhatIsNotAsItWasShown() {
+        threeReviewed();
+        Visitor desk = new Visitor(address).open("/projects/1/findings");
+        reviewed(first, 23, 50);
+        desk.press("Take all into the project");
+        assertThat(desk.status()).isEqualTo(409);
+        assertThat(desk.page().select("[role=alert]").text()).contains("Nothing was changed");
+        assertThat(tutor.open("/projects/1/edit").field("/steps/2/student/usual")).isEqualTo("42 min");
+        desk.press("Take all into the project");
+        assertThat(desk.status()).isEqualTo(200);
+    }
+
+    @Test
+    void takesOnceThoughManyPress() throws Exception {
+        threeReviewed();
+        assertThat(Crowd.together(3, i -> new Visitor(address).open("/projects/1/findings"), v -> v.press("Take all into the project")))
+                .extracting(Visitor::status).containsExactlyInAnyOrder(200, 409, 409);
+        assertThat(tutor.open("/projects/1/findings").page().select("main li:contains(Sew the sides, taken)")).hasSize(1);
+    }
+
+    @Test
+    void countsWithTheStudentsWhoCame() {
+        reviewed(first, 16, 49);
+        String all = middle();
+        tutor.open(first + "/review").type("/students", "3").press("Save the review");
+        assertThat(Integer.parseInt(middle())).as("three are quicker than eight, so the same minutes say that one needs more").isGreaterThan(Integer.parseInt(all));
+    }
+
+    private String middle() {
+        Matcher middle = Pattern.compile("one student usually needs (\\d+) min").matcher(tutor.open("/projects/1/findings").page().select("section:has(#step-sew)").text());
+        assertThat(middle.find()).isTrue();
+        return middle.group(1);
+    }
+
+    @Test
+    void showsNotesOfEarlierClassesOnThePlanTheChecklistAndTheProject() throws IOException {
+        tutor.open(first + "/review").type("/steps/sew/note", "Bring a second weight").type("/notes", "Order more zips").press("Save the review");
+        String next = another();
+        assertThat(tutor.open(next).page().select("#fit ~ .panel, section:has(#fit) .panel").text()).contains("Sat 10 Apr 2027: Order more zips").contains("Sew the sides: Bring a second weight");
+        assertThat(tutor.open("/projects/1").page().text()).contains("Sew the sides: Bring a second weight");
+        try (PDDocument sheet = Loader.loadPDF(tutor.open(next + "/documents/checklist.pdf").bytes())) {
+            assertThat(new PDFTextStripper().getText(sheet).replaceAll("\\s+", " ")).contains("From earlier classes", "Bring a second weight");
+        }
+        assertThat(tutor.open(first).page().select("section:has(#fit)").text()).as("its own notes are on its review").doesNotContain("Bring a second weight");
+    }
+
+    @Test
+    void showsTheOthersWhereOneReviewCannotBeRead() {
+        threeReviewed();
+        data.sql("update review set sheet = '{\"steps\": 3}' where id = 1");
+        tutor.open("/projects/1/findings");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.page().text()).contains("From 2 reviewed classes").contains("Pouches");
+        assertThat(tutor.open("/projects/1").status()).isEqualTo(200);
+    }
+
+    @Test
+    void saysWhatIsMissingWhereNothingWasReviewed() {
+        assertThat(tutor.open("/projects/1/findings").page().select("p.lead").text()).contains("No class of this project has shown its minutes yet");
+        assertThat(tutor.open(first).page().select("#showed")).isEmpty();
+        assertThat(tutor.open("/projects/99/findings").status()).isEqualTo(404);
+    }
+}
