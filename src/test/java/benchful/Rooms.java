@@ -32,7 +32,7 @@ final class Rooms {
             List.of("documents.paper", "documents.pdf"),
             List.of("findings", "orders"),
             List.of("assessments", "batches", "packing", "plans.pages", "reviews"),
-            List.of("plans.whatif"),
+            List.of("day", "plans.whatif"),
             List.of("plans.pictures", "plans.stored"),
             List.of("plans"),
             List.of("plans.materials"),
@@ -56,7 +56,7 @@ final class Rooms {
             List.of("core.lesson.order.check"),
             List.of("core.lesson.order.model"),
             List.of("core.lesson.time"),
-            List.of("core.buying", "core.cutting", "core.formula", "core.learning", "core.lesson", "core.needs",
+            List.of("core.buying", "core.cutting", "core.day", "core.formula", "core.learning", "core.lesson", "core.needs",
                     "core.sizing"),
             List.of("core.quantity"),
             List.of("core"));

@@ -29,6 +29,11 @@ public record ReviewPage(Review review, SpecForm form, List<Row> rows, List<Stri
         return rows.stream().map(Row::result).filter(StepReview::ranOver).toList();
     }
 
+    /** Whether something stands there already though nobody typed it. */
+    public boolean fromTheDay() {
+        return review.version() == 0 && !review.sheet().equals(ReviewSpec.EMPTY);
+    }
+
     public boolean anyTyped() {
         return rows.stream().anyMatch(r -> r.result().actual() != null);
     }

@@ -2,6 +2,7 @@ package benchful.reviews;
 
 import benchful.bin.EarlierVersions;
 import benchful.classes.CraftClass;
+import benchful.day.Days;
 import benchful.plans.stored.PlanService;
 import benchful.web.Pages;
 import benchful.web.forms.SpecForm;
@@ -29,8 +30,10 @@ class ReviewsPages {
     private final SpecReader<ReviewSpec> reader;
     private final PlanService plans;
     private final EarlierVersions earlier;
+    private final Days days;
 
-    ReviewsPages(PlanService plans, EarlierVersions earlier) {
+    ReviewsPages(PlanService plans, EarlierVersions earlier, Days days) {
+        this.days = days;
         this.plans = plans;
         this.earlier = earlier;
         this.reader = new SpecReader<>(ReviewSpec.class, ReviewRules::check);
@@ -87,9 +90,11 @@ class ReviewsPages {
         return SpecForm.of(reader.written(review.sheet()), review.version());
     }
 
-    /** The stored review, or a blank one beside the plan of today; none where the class can't be planned. */
+    /** The stored review, or one filled in from the day beside the plan that was run, or a blank one beside the plan of today; none where the class can't be planned. */
     private Optional<Review> review(CraftClass craftClass) {
         return Review.of(craftClass)
+                .or(() -> days.told(craftClass).flatMap(told -> days.plan(craftClass)
+                        .map(plan -> Review.of(craftClass, plan, new FromTheDay(told, plan.file().setup().headcount()).sheet()))))
                 .or(() -> plans.keep(craftClass, "reviewed").map(kept -> Review.of(craftClass, kept, ReviewSpec.EMPTY)));
     }
 }

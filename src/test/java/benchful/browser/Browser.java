@@ -19,10 +19,12 @@ final class Browser implements AutoCloseable {
     private static final List<String> ARGUMENTS = List.of("--disable-gpu", "--disable-quic", "--no-first-run",
             "--disable-background-networking", "--disable-component-update", "--disable-sync");
 
+    private final Path program;
     private final Playwright playwright;
     private final com.microsoft.playwright.Browser chromium;
 
     private Browser(Path program) {
+        this.program = program;
         playwright = Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         chromium = playwright.chromium().launch(new BrowserType.LaunchOptions()
                 .setExecutablePath(program).setChromiumSandbox(false).setArgs(ARGUMENTS));
@@ -45,6 +47,12 @@ final class Browser implements AutoCloseable {
     /** The same without JavaScript. */
     BrowserContext plainWindow(int width) {
         return chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions().setViewportSize(width, 900).setJavaScriptEnabled(false));
+    }
+
+    /** A window of a browser of its own, whose databases lie in a folder and outlive it, as on a phone that is switched off and on. */
+    BrowserContext lasting(Path folder, int width) {
+        return playwright.chromium().launchPersistentContext(folder, new BrowserType.LaunchPersistentContextOptions()
+                .setExecutablePath(program).setChromiumSandbox(false).setArgs(ARGUMENTS).setViewportSize(width, 900));
     }
 
     private static Optional<Path> program() {

@@ -127,6 +127,12 @@ public class PlanService {
         return Optional.of(kept);
     }
 
+    /** The steps of the class as they are planned today; nothing where it can't be planned. */
+    public Optional<List<PlannedStep>> planned(ClassFile file) {
+        ClassPlan plan = plan(file);
+        return plan.lesson() == null ? Optional.empty() : Optional.of(steps(plan));
+    }
+
     private static List<PlannedStep> steps(ClassPlan plan) {
         return plan.lesson().blocks().stream().filter(b -> b.lane() != Lane.HOME).map(PlanService::step).toList();
     }

@@ -22,6 +22,9 @@ class StrictHeaders {
     /** Chromium shows a PDF by an object and a style of its own. */
     private static final String PDF = NOTHING + "; object-src 'self'; style-src 'unsafe-inline'";
 
+    /** What works for a page without belonging to one asks the program too. */
+    private static final String SCRIPT = NOTHING + "; connect-src 'self'";
+
     private static final Map<String, String> ALWAYS = Map.of(
             "X-Content-Type-Options", "nosniff",
             "X-Frame-Options", "DENY",
@@ -62,6 +65,9 @@ class StrictHeaders {
     private static String policy(String type) {
         if (type == null) {
             return NOTHING;
+        }
+        if (type.contains("javascript")) {
+            return SCRIPT;
         }
         return type.startsWith("text/html") ? PAGE : type.startsWith("image/svg+xml") ? DRAWING : type.startsWith("application/pdf") ? PDF : NOTHING;
     }

@@ -1,0 +1,54 @@
+package benchful.core.day;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+
+/**
+ * The plan that a class is run by.
+ *
+ * @param steps by their planned start
+ * @param pauses breaks and the time between meetings, in which nobody works
+ * @param students how many are expected
+ * @param end the booked end
+ */
+public record Course(List<Item> steps, List<Pause> pauses, int students, LocalDateTime end) {
+    public Course {
+        steps = List.copyOf(steps);
+        pauses = List.copyOf(pauses);
+    }
+
+    /**
+     * One step as it was planned.
+     *
+     * @param group 0 for the whole class, else the group from 1
+     * @param handsOn false for a wait, during which other steps go on
+     * @param own whether each student does it, so that some finish before others
+     * @param length time worked, breaks left out
+     */
+    public record Item(String key, String title, int group, boolean handsOn, boolean own, LocalDateTime start, LocalDateTime end, Duration length) {
+        boolean sharesStudents(Item other) {
+            return group == 0 || other.group == 0 || group == other.group;
+        }
+
+        Item moved(Duration by) {
+            return new Item(key, title, group, handsOn, own, start.plus(by), end.plus(by), length);
+        }
+    }
+
+    /** @param key by which it can be left out */
+    public record Pause(String key, LocalDateTime start, LocalDateTime end) {
+        Pause moved(Duration by) {
+            return new Pause(key, start.plus(by), end.plus(by));
+        }
+    }
+
+    /** The same on another day: a class that is run on a day for which nothing is planned begins with its first tap. */
+    Course on(LocalDateTime first) {
+        if (steps.isEmpty() || steps.stream().anyMatch(s -> s.start().toLocalDate().equals(first.toLocalDate()))) {
+            return this;
+        }
+        Duration by = Duration.between(steps.get(0).start(), first);
+        return new Course(steps.stream().map(s -> s.moved(by)).toList(), pauses.stream().map(p -> p.moved(by)).toList(), students, end.plus(by));
+    }
+}

@@ -1,0 +1,192 @@
+package benchful.day;
+
+import benchful.classes.ClassSetup;
+import benchful.classes.CraftClass;
+import benchful.core.day.Course;
+import benchful.core.day.Running;
+import benchful.core.day.Running.Presence;
+import benchful.core.day.Running.Remedy;
+import benchful.core.day.Running.Stage;
+import benchful.core.day.Running.Step;
+import benchful.core.day.Tap;
+import benchful.web.Formats;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.quarkus.qute.TemplateData;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.IntStream;
+
+/**
+ * What the page of a running class shows, as far as it is known here; a browser with scripts goes on from it by itself.
+ *
+ * @param moment as of which it is shown
+ * @param fault what was wrong with the last tap; null for nothing
+ */
+@TemplateData
+public record DayPage(CraftClass craftClass, ClassSetup setup, Course course, List<Tap> log, Running running, LocalDateTime moment, String fault) {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** One step as a line or a card. */
+    @TemplateData
+    public record Line(String key, String title, String stage, String clock, String left, int finished, int next, int students, boolean own) {}
+
+    public List<Line> now() {
+        return steps().stream().filter(s -> s.stage() == Stage.NOW && s.item().handsOn()).map(this::line).toList();
+    }
+
+    /** The first that is to come. */
+    public List<Line> next() {
+        return steps().stream().filter(s -> s.stage() == Stage.TO_COME && s.item().handsOn()).limit(1).map(this::line).toList();
+    }
+
+    public List<Line> drying() {
+        return steps().stream().filter(s -> s.stage() == Stage.NOW && !s.item().handsOn()).map(this::line).toList();
+    }
+
+    public List<Line> all() {
+        return steps().stream().map(this::line).toList();
+    }
+
+    private List<Step> steps() {
+        return running.steps();
+    }
+
+    private Line line(Step s) {
+        String clock = Formats.clock(s.begins()) + " to " + Formats.clock(s.ends());
+        return new Line(s.item().key(), s.item().title(), Formats.word(s.stage()), clock, left(s), s.finished(), Math.min(s.finished() + 1, running.present()), running.present(), s.item().own());
+    }
+
+    /** Against the plan: "12 min left", "4 min over". */
+    private String left(Step s) {
+        Duration left = Duration.between(moment, s.stage() == Stage.NOW && s.item().handsOn() ? planned(s) : s.ends());
+        long minutes = Math.round(left.toSeconds() / 60.0);
+        return minutes < 0 ? -minutes + " min over" : minutes + " min left";
+    }
+
+    private static LocalDateTime planned(Step s) {
+        return s.begins().plus(s.item().length());
+    }
+
+    /** "5 min behind", "on time". */
+    public String behind() {
+        long minutes = Math.round(running.behind().toSeconds() / 60.0);
+        return !running.begun() ? "not begun" : minutes == 0 ? "on time" : minutes > 0 ? minutes + " min behind" : -minutes + " min ahead";
+    }
+
+    public String end() {
+        return Formats.clock(running.end());
+    }
+
+    public String booked() {
+        return Formats.clock(running.bookedEnd());
+    }
+
+    /** A proposal as a button. */
+    @TemplateData
+    public record Proposal(String tap, String words, String gain) {}
+
+    public List<Proposal> proposals() {
+        return running.remedies().stream().limit(6).map(r -> new Proposal(tap(r), words(r), "gains " + r.gain().toMinutes() + " min")).toList();
+    }
+
+    private static String tap(Remedy r) {
+        return r.what() == Remedy.What.SHORTEN ? "more %s -%d".formatted(r.step(), r.minutes()) : "skip " + r.step();
+    }
+
+    private static String words(Remedy r) {
+        return switch (r.what()) {
+            case LEAVE_OUT -> "Leave out or take home: " + r.title();
+            case SHORTEN -> "Shorten %s by %d min".formatted(r.title(), r.minutes());
+            case NO_BREAK -> "No break";
+        };
+    }
+
+    /** A student of the register. */
+    @TemplateData
+    public record Seat(int number, String name, String presence) {}
+
+    public List<Seat> seats() {
+        Map<Integer, Presence> told = running.seats();
+        return IntStream.rangeClosed(1, setup.headcount()).mapToObj(n -> new Seat(n, name(n), told.containsKey(n) ? Formats.word(told.get(n)) : "")).toList();
+    }
+
+    private String name(int seat) {
+        return seat <= setup.students().size() ? setup.students().get(seat - 1).name() : "Student " + seat;
+    }
+
+    /** The last tap that counts; null where there is none. */
+    public Tap last() {
+        return running.taps().isEmpty() ? null : running.taps().get(running.taps().size() - 1);
+    }
+
+    public String lastWords() {
+        Tap last = last();
+        return last == null ? "" : "%s %s".formatted(Formats.word(last.kind()), title(last.step()));
+    }
+
+    private String title(String key) {
+        return course.steps().stream().filter(s -> s.key().equals(key)).map(Course.Item::title).findFirst().orElse("");
+    }
+
+    public int helpMore() {
+        return running.help() + 1;
+    }
+
+    public int helpLess() {
+        return Math.max(0, running.help() - 1);
+    }
+
+    /** The step that a note is of; empty where none goes on. */
+    public String nowKey() {
+        return now().stream().map(Line::key).findFirst().orElse("-");
+    }
+
+    /** A note with its time. */
+    @TemplateData
+    public record Note(String clock, String about, String text) {}
+
+    public List<Note> notes() {
+        return running.notes().stream().map(n -> new Note(Formats.clock(n.at()), n.kind() == Tap.Kind.INCIDENT ? "Incident" : title(n.step()), n.text())).toList();
+    }
+
+    /** For the script: what the class is run by. */
+    public String courseData() {
+        return json(Map.of("steps", course.steps().stream().map(DayPage::data).toList(), "students", course.students(), "end", course.end().toString(),
+                "pauses", course.pauses().stream().map(p -> Map.of("key", p.key(), "start", p.start().toString(), "end", p.end().toString())).toList()));
+    }
+
+    private static Map<String, Object> data(Course.Item s) {
+        return Map.of("key", s.key(), "title", s.title(), "group", s.group(), "handsOn", s.handsOn(), "own", s.own(), "start", s.start().toString(),
+                "end", s.end().toString(), "length", s.length().toSeconds());
+    }
+
+    /** For the script: all that was told. */
+    public String logData() {
+        return json(log.stream().map(DayPage::data).toList());
+    }
+
+    private static Map<String, Object> data(Tap t) {
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("id", t.id());
+        data.put("at", t.at().toString());
+        data.put("kind", Formats.word(t.kind()));
+        data.put("step", Objects.requireNonNullElse(t.step(), ""));
+        data.put("number", t.number());
+        data.put("text", t.text());
+        return data;
+    }
+
+    private static String json(Object value) {
+        try {
+            return JSON.writeValueAsString(value);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

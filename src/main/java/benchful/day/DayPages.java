@@ -1,0 +1,71 @@
+package benchful.day;
+
+import benchful.classes.CraftClass;
+import benchful.core.day.Running;
+import benchful.core.day.Tap;
+import benchful.plans.stored.PlanService;
+import benchful.web.Pages;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDateTime;
+import java.util.List;
+
+/** The page that a class is run by. Everything that is told of the class comes to one address, from forms and from scripts alike. */
+@Path("/classes/{id: \\d+}/day")
+@Produces(MediaType.TEXT_HTML)
+class DayPages {
+    private final Days days;
+    private final PlanService plans;
+
+    DayPages(Days days, PlanService plans) {
+        this.days = days;
+        this.plans = plans;
+    }
+
+    @CheckedTemplate(basePath = "day")
+    static class Templates {
+        static native TemplateInstance show(DayPage page);
+
+        static native TemplateInstance unplanned(CraftClass craftClass);
+
+        private Templates() {}
+    }
+
+    @GET
+    public TemplateInstance show(@PathParam("id") long id) {
+        return plans.before(id, plans::plan, () -> page(Pages.existing(CraftClass.class, id), null));
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response tell(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        return plans.before(id, plans::plan, () -> told(id, form));
+    }
+
+    private Response told(long id, MultivaluedMap<String, String> form) {
+        CraftClass craftClass = Pages.toChange(CraftClass.class, id);
+        List<Tap> taps;
+        try {
+            taps = TapReader.read(form, days.now());
+        } catch (IllegalArgumentException e) {
+            return Pages.faulty(page(craftClass, e.getMessage()));
+        }
+        return days.add(craftClass, taps) ? Pages.seeOther("/classes/%d/day".formatted(id)) : Pages.stale(Templates.unplanned(craftClass));
+    }
+
+    private TemplateInstance page(CraftClass craftClass, String fault) {
+        LocalDateTime now = days.now();
+        return days.log(craftClass)
+                .map(log -> Templates.show(new DayPage(craftClass, craftClass.setup(), log.course(), log.taps(), Running.of(log.course(), log.taps(), now), now, fault)))
+                .orElseGet(() -> Templates.unplanned(craftClass));
+    }
+}

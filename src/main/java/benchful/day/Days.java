@@ -1,0 +1,109 @@
+package benchful.day;
+
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.classes.CraftClass;
+import benchful.core.day.Course;
+import benchful.core.day.Running;
+import benchful.core.day.Tap;
+import benchful.core.learning.PlannedStep;
+import benchful.core.lesson.StepKind;
+import benchful.plans.stored.KeptPlan;
+import benchful.plans.stored.PlanService;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** A class as it goes on: what is stored of it, put to the fold that says how far it is. To be asked within a transaction. */
+@ApplicationScoped
+public class Days {
+    /** More than any class is told in a day. */
+    private static final int MOST_TAPS = 5_000;
+
+    private final PlanService plans;
+    private final Clock clock;
+
+    Days(PlanService plans, Clock clock) {
+        this.plans = plans;
+        this.clock = clock;
+    }
+
+    /** What the class is run by, and what was told of it so far. */
+    public record Log(Course course, List<Tap> taps) {}
+
+    /** By the plan that it was begun with, or else by that of today; nothing where it can't be planned. */
+    Optional<Log> log(CraftClass craftClass) {
+        return ClassDay.of(craftClass).map(day -> new Log(course(day.plan().file(), day.plan().steps()), DayTap.of(day)))
+                .or(() -> today(craftClass));
+    }
+
+    private Optional<Log> today(CraftClass craftClass) {
+        ClassFile file = plans.file(craftClass);
+        return plans.planned(file).map(steps -> new Log(course(file, steps), List.of()));
+    }
+
+    /** The class as it was run, and by which plan; nothing where nobody told anything of it. */
+    public Optional<KeptPlan> plan(CraftClass craftClass) {
+        return ClassDay.of(craftClass).map(ClassDay::plan);
+    }
+
+    /** How the class went, as far as it was told; nothing where nobody told anything of it. */
+    public Optional<Running> told(CraftClass craftClass) {
+        return ClassDay.of(craftClass).flatMap(day -> log(craftClass)).map(log -> Running.of(log.course(), log.taps(), now()));
+    }
+
+    LocalDateTime now() {
+        return LocalDateTime.now(clock).truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    /**
+     * Adds to the log what is not there yet, while the class is locked, so that each tap is written once however often it comes.
+     *
+     * @return false where the class can't be planned and so can't be run
+     */
+    boolean add(CraftClass craftClass, List<Tap> taps) {
+        Optional<ClassDay> day = ClassDay.of(craftClass).or(() -> plans.keep(craftClass, "run").map(plan -> ClassDay.begun(craftClass, plan)));
+        day.ifPresent(d -> add(d, taps));
+        return day.isPresent();
+    }
+
+    private static void add(ClassDay day, List<Tap> taps) {
+        Set<String> known = DayTap.of(day).stream().map(Tap::id).collect(Collectors.toSet());
+        for (Tap tap : taps) {
+            if (known.size() < MOST_TAPS && known.add(tap.id())) {
+                DayTap.of(day, tap).persist();
+            }
+        }
+    }
+
+    private static Course course(ClassFile file, List<PlannedStep> steps) {
+        Set<String> own = file.project().steps().stream().filter(s -> s.kind() == StepKind.MAKE).map(s -> s.id()).collect(Collectors.toSet());
+        List<Course.Item> items = steps.stream().map(s -> new Course.Item(s.key(), s.name(), s.group(), s.handsOn(), own.contains(s.step()), s.start(), s.end(), s.length())).toList();
+        ClassSetup.Meeting last = file.setup().meetings().get(file.setup().meetings().size() - 1);
+        return new Course(items, pauses(file.setup()), file.setup().headcount(), last.date().atTime(last.ends()));
+    }
+
+    private static List<Course.Pause> pauses(ClassSetup setup) {
+        List<Course.Pause> pauses = new ArrayList<>();
+        LocalDateTime ended = null;
+        for (ClassSetup.Meeting m : setup.meetings()) {
+            LocalDateTime starts = m.date().atTime(m.starts());
+            if (ended != null) {
+                pauses.add(new Course.Pause("pause-" + (pauses.size() + 1), ended, starts));
+            }
+            for (ClassSetup.Break b : setup.breaks().stream().filter(m::holds).toList()) {
+                LocalDateTime at = m.date().atTime(b.at());
+                pauses.add(new Course.Pause("break-" + (pauses.size() + 1), at, at.plus(b.lasts())));
+            }
+            ended = m.date().atTime(m.ends());
+        }
+        return pauses.stream().sorted(Comparator.comparing(Course.Pause::start)).toList();
+    }
+}

@@ -1,0 +1,234 @@
+package benchful.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.SampleData;
+import benchful.core.day.Running;
+import benchful.core.day.RunningTest;
+import benchful.core.day.Tap;
+import benchful.web.Formats;
+import benchful.web.Visitor;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.PlaywrightException;
+import com.microsoft.playwright.assertions.LocatorAssertions;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.MalformedURLException;
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A class that is run in a browser: with the network cut, a reload, a page whose process dies, and a second device. Every tap arrives once. */
+@QuarkusTest
+class DayOfflineTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static Browser browser;
+
+    @TestHTTPResource
+    URI address;
+
+    @Inject
+    SampleData data;
+
+    private final List<BrowserContext> devices = new ArrayList<>();
+    private String day;
+
+    @BeforeAll
+    static void openBrowser() {
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void closeBrowser() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void samples() {
+        data.onlySamples();
+        day = "/classes/" + data.classTitled("Knotted strand, Saturday") + "/day";
+    }
+
+    @AfterEach
+    void closeDevices() {
+        devices.forEach(BrowserContext::close);
+    }
+
+    /** Opened once with a network, so that it is kept. */
+    private Page device() {
+        return device(browser.window(360));
+    }
+
+    private Page device(BrowserContext device) {
+        devices.add(device);
+        Page page = device.newPage();
+        page.navigate(address.resolve(day).toString());
+        page.waitForFunction("""
+                async () => {
+                  const kept = await caches.open('benchful-day-1');
+                  return !!(await kept.match(location.href)) && !!(await kept.match(new URL('/js/day/running.js', location.href).href))
+                    && !!(await kept.match(new URL('/css/day.css', location.href).href));
+                }""");
+        return page;
+    }
+
+    private static void press(Page page, String label) {
+        page.locator("button[aria-label^=\"%s\"]:visible".formatted(label)).first().click();
+    }
+
+    private JsonNode log() throws MalformedURLException, JsonProcessingException {
+        return JSON.readTree(new Visitor(address.toURL()).open(day).page().selectFirst("form[data-day]").attr("data-log"));
+    }
+
+    private List<String> kinds() throws MalformedURLException, JsonProcessingException {
+        List<String> kinds = new ArrayList<>();
+        log().forEach(t -> kinds.add(t.path("kind").asText()));
+        return kinds;
+    }
+
+    private static void allSent(Page page) {
+        assertThat(page.locator("[data-state]")).isHidden(new LocatorAssertions.IsHiddenOptions().setTimeout(60_000));
+    }
+
+    @Test
+    void losesAndDoublesNoTapWithoutANetworkThroughAReloadAndAFlatBattery(@TempDir Path battery) throws Exception {
+        BrowserContext phone = browser.lasting(battery, 360);
+        Page page = device(phone);
+        press(page, "Start: Welcome");
+        press(page, "Finish: Welcome");
+        allSent(page);
+        assertThat(kinds()).containsExactly("start", "finish");
+
+        phone.setOffline(true);
+        press(page, "One more minute: ");
+        press(page, "One more wants help");
+        assertThat(page.locator("[data-help]")).hasText("1");
+        assertThat(page.locator("[data-state]")).containsText("No network");
+        page.reload();
+        assertThat(page.locator("[data-help]")).hasText("1");
+        assertThat(page.locator("[data-now] h3").first()).not().containsText("Welcome");
+        press(page, "Finish: ");
+        assertThat(page.locator("[data-state]")).containsText("3 to send");
+        kill(page);
+        phone.close();
+        phone = browser.lasting(battery, 360);
+        devices.set(0, phone);
+        phone.setOffline(true);
+        page = phone.newPage();
+        page.navigate(address.resolve(day).toString());
+        assertThat(page.locator("[data-help]")).hasText("1");
+        page.locator("#note").fill("ran out of guard");
+        page.locator("button[data-tap=note]").click();
+        assertThat(page.locator("[data-notes-list]")).containsText("ran out of guard");
+        assertThat(page.locator("[data-state]")).containsText("4 to send");
+
+        phone.setOffline(false);
+        allSent(page);
+        assertThat(kinds()).containsExactly("start", "finish", "more", "help", "finish", "note");
+        page.reload();
+        allSent(page);
+        assertThat(kinds()).hasSize(6);
+    }
+
+    /** The process of the page dies: nothing of it is asked any more. */
+    private static void kill(Page page) {
+        try {
+            page.navigate("chrome://crash", new Page.NavigateOptions().setTimeout(5_000));
+        } catch (PlaywrightException dead) {
+            assertThat(dead).isNotNull();
+        }
+    }
+
+    @Test
+    void showsOnTwoDevicesWhatEitherWasTold() throws Exception {
+        Page one = device();
+        Page other = device();
+        press(one, "Start: Welcome");
+        assertThat(other.locator("[data-now] h3").first()).containsText("Welcome", new LocatorAssertions.ContainsTextOptions().setTimeout(30_000));
+        one.context().setOffline(true);
+        press(one, "One more wants help");
+        press(other, "Finish: Welcome");
+        allSent(other);
+        assertThat(one.locator("[data-now] h3").first()).containsText("Welcome");
+        one.context().setOffline(false);
+        assertThat(one.locator("[data-now] h3").first()).not().containsText("Welcome", new LocatorAssertions.ContainsTextOptions().setTimeout(60_000));
+        assertThat(other.locator("[data-help]")).hasText("1", new LocatorAssertions.HasTextOptions().setTimeout(60_000));
+        assertThat(kinds()).containsExactlyInAnyOrder("start", "help", "finish");
+    }
+
+    /** The browser's fold and the program's are two pieces of code; drawn days must come to the same in both. */
+    @Test
+    void comesToTheSameAsTheProgramOnDrawnDays() throws Exception {
+        Page page = device();
+        Random random = new Random(11);
+        List<Map<String, Object>> cases = new ArrayList<>();
+        List<List<String>> expected = new ArrayList<>();
+        for (int i = 0; i < 300; i++) {
+            List<Tap> taps = RunningTest.drawn(random, random.nextInt(14));
+            LocalDateTime now = RunningTest.ONE.plusSeconds(random.nextInt(8000));
+            cases.add(Map.of("now", now.toString(), "taps", taps.stream().map(DayOfflineTest::written).toList()));
+            expected.add(summary(Running.of(RunningTest.COURSE, taps, now)));
+        }
+        Object answers = page.evaluate("""
+                async ({course: data, cases}) => {
+                  const {course, running} = await import('/js/day/running.js');
+                  const one = Date.parse('2027-03-06T13:00'), at = ms => Math.round((ms - one) / 1000);
+                  return cases.map(({now, taps}) => {
+                    const r = running(course(data), taps.map(t => ({...t, at: Date.parse(t.at)})), Date.parse(now));
+                    return [...r.steps.map(s => `${s.item.key} ${s.stage} ${at(s.begins)} ${at(s.ends)} ${s.finished}`), `end ${at(r.end)} ${r.behind / 1000} ${r.help} ${r.present}`,
+                      ...r.remedies.map(m => `${m.what} ${m.step} ${m.minutes} ${m.gain / 1000}`)];
+                  });
+                }""", Map.of("course", written(), "cases", cases));
+        assertThat(JSON.convertValue(answers, new TypeReference<List<List<String>>>() {})).isEqualTo(expected);
+    }
+
+    private static Map<String, Object> written() {
+        return Map.of("students", RunningTest.COURSE.students(), "end", RunningTest.COURSE.end().toString(),
+                "steps", RunningTest.COURSE.steps().stream().map(s -> Map.of("key", s.key(), "title", s.title(), "group", s.group(), "handsOn", s.handsOn(), "own", s.own(),
+                        "start", s.start().toString(), "end", s.end().toString(), "length", (int) s.length().toSeconds())).toList(),
+                "pauses", RunningTest.COURSE.pauses().stream().map(p -> Map.of("key", p.key(), "start", p.start().toString(), "end", p.end().toString())).toList());
+    }
+
+    private static Map<String, Object> written(Tap t) {
+        Map<String, Object> tap = new LinkedHashMap<>();
+        tap.put("id", t.id());
+        tap.put("at", t.at().toString());
+        tap.put("kind", Formats.word(t.kind()));
+        tap.put("step", t.step());
+        tap.put("number", t.number());
+        return tap;
+    }
+
+    private static List<String> summary(Running r) {
+        List<String> lines = new ArrayList<>();
+        r.steps().forEach(s -> lines.add("%s %s %d %d %d".formatted(s.item().key(), Formats.word(s.stage()), at(s.begins()), at(s.ends()), s.finished())));
+        lines.add("end %d %d %d %d".formatted(at(r.end()), r.behind().toSeconds(), r.help(), r.present()));
+        r.remedies().forEach(m -> lines.add("%s %s %d %d".formatted(Formats.word(m.what()), m.step(), m.minutes(), m.gain().toSeconds())));
+        return lines;
+    }
+
+    private static long at(LocalDateTime time) {
+        return Duration.between(RunningTest.ONE, time).toSeconds();
+    }
+}

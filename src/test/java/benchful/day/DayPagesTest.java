@@ -1,0 +1,129 @@
+package benchful.day;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.SampleData;
+import benchful.web.Crowd;
+import benchful.web.Visitor;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URL;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.FormElement;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A class that is run without scripts. */
+@QuarkusTest
+class DayPagesTest {
+    @TestHTTPResource
+    URL address;
+
+    @Inject
+    SampleData data;
+
+    private Visitor tutor;
+    private String page;
+
+    @BeforeEach
+    void samples() {
+        data.onlySamples();
+        page = "/classes/" + data.classTitled("Knotted strand, Saturday") + "/day";
+        tutor = new Visitor(address).open(page);
+    }
+
+    private Element button(String label) {
+        Element button = tutor.page().selectFirst("button[aria-label^=\"%s\"]".formatted(label));
+        assertThat(button).as(label).isNotNull();
+        return button;
+    }
+
+    private String now() {
+        return tutor.page().select("[data-now] h3").text();
+    }
+
+    @Test
+    void goesFromStepToStep() {
+        assertThat(tutor.page().select("[data-behind]").text()).isEqualTo("not begun");
+        tutor.press(button("Start: Welcome"));
+        assertThat(now()).startsWith("Welcome");
+        tutor.press(button("Finish: Welcome"));
+        assertThat(now()).doesNotContain("Welcome").isNotEmpty();
+        tutor.press(button("Leave out: "));
+        assertThat(tutor.page().select("[data-all] .tag").eachText()).startsWith("over", "left out");
+    }
+
+    @Test
+    void countsNotesRegistersAndTakesBack() {
+        tutor.press(button("Start: Welcome")).press(button("One more wants help")).press(button("Not here: "));
+        assertThat(tutor.page().select("[data-help]").text()).isEqualTo("1");
+        assertThat(tutor.page().select("[data-present]").text()).isEqualTo("8");
+        tutor.type("text", "ran out of guard").press("Note it");
+        assertThat(tutor.page().select("[data-notes-list]").text()).contains("ran out of guard");
+        tutor.press(button("Start: ")).press(tutor.page().selectFirst("[data-undo]"));
+        assertThat(tutor.status()).isEqualTo(200);
+    }
+
+    @Test
+    void saysWhatIsWrongWithANoteAndKeepsTheClass() {
+        tutor.type("text", "x".repeat(600)).press("Note it");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select("[role=alert]").text()).contains("at most 500 letters");
+        tutor.open(page).press("Note it");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select("[role=alert]").text()).contains("Write what is to be remembered");
+    }
+
+    @Test
+    void writesEachTapOnceThoughItIsSentByManyAtOnce() throws Exception {
+        String taps = "[{\"id\":\"one\",\"at\":\"2027-03-06T12:30:00.000\",\"kind\":\"start\",\"step\":\"welcome\",\"number\":0,\"text\":\"\"}]";
+        assertThat(Crowd.together(4, i -> new Visitor(address).open(page), v -> v.press(sending(v, taps)))).extracting(Visitor::status).containsOnly(200);
+        assertThat(tutor.open(page).page().select("form[data-day]").attr("data-log")).containsOnlyOnce("\"id\":\"one\"");
+    }
+
+    private static Element sending(Visitor visitor, String taps) {
+        FormElement form = (FormElement) visitor.page().selectFirst("form[data-day]");
+        form.addElement(form.appendElement("input").attr("type", "hidden").attr("name", "taps").attr("value", taps));
+        return form.selectFirst("button");
+    }
+
+    @Test
+    void refusesWhatIsNoTap() {
+        for (String taps : new String[] {"{", "{}", "[{\"id\":\"<\",\"at\":\"2027-03-06T12:30\",\"kind\":\"start\"}]", "[{\"id\":\"a\",\"at\":\"noon\",\"kind\":\"start\"}]",
+            "[{\"id\":\"a\",\"at\":\"2027-03-06T12:30\",\"kind\":\"dance\"}]", "[{\"id\":\"a\",\"at\":\"2027-03-06T12:30\",\"kind\":\"more\",\"number\":99999}]"}) {
+            tutor.open(page).press(sending(tutor, taps));
+            assertThat(tutor.status()).as(taps).isEqualTo(422);
+        }
+        assertThat(tutor.open(page).page().select("form[data-day]").attr("data-log")).isEqualTo("[]");
+    }
+
+    @Test
+    void fillsInTheReviewAndComparesItWithThePlanThatWasRun() {
+        String taps = """
+                [{"id":"1","at":"2027-03-06T12:35:00","kind":"start","step":"welcome"},{"id":"2","at":"2027-03-06T12:47:00","kind":"finish","step":"welcome"},
+                {"id":"3","at":"2027-03-06T12:48:00","kind":"skip","step":"safety"},{"id":"4","at":"2027-03-06T12:50:00","kind":"absent","number":2},
+                {"id":"5","at":"2027-03-06T12:51:00","kind":"note","step":"welcome","text":"Shorter next time"},{"id":"6","at":"2027-03-06T12:52:00","kind":"incident","text":"Cut finger"}]""";
+        tutor.press(sending(tutor, taps));
+        assertThat(tutor.status()).isEqualTo(200);
+        String review = page.replace("/day", "/review");
+        tutor.open(page.replace("/day", "/setup")).type("/headcount", "14").press("Save and show the plan");
+        tutor.open(review);
+        assertThat(tutor.field("/began")).startsWith("12:35");
+        assertThat(tutor.field("/steps/welcome/ended")).startsWith("12:47");
+        assertThat(tutor.field("/steps/welcome/note")).isEqualTo("Shorter next time");
+        assertThat(tutor.field("/steps/safety/took")).isEqualTo("0 min");
+        assertThat(tutor.field("/students")).isEqualTo("8");
+        assertThat(tutor.page().select("textarea[name=/notes]").text()).contains("Incident at 12:52: Cut finger");
+        tutor.press("Save the review");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.open(review).field("/steps/welcome/ended")).startsWith("12:47");
+    }
+
+    @Test
+    void cannotBeRunWhereItCannotBePlanned() {
+        tutor.open(page.replace("/day", "/setup")).type("venue", "").press("Save and show the plan");
+        assertThat(tutor.open(page).page().select("h1").text()).isEqualTo("There is no plan to run by");
+        assertThat(tutor.open("/classes/999/day").status()).isEqualTo(404);
+    }
+}
