@@ -20,6 +20,7 @@ import jakarta.persistence.OneToOne;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +32,9 @@ import org.hibernate.type.descriptor.java.Immutability;
 /** The review of one class: typed after it, put beside the kept plan, and read together with those of other classes. */
 @Entity
 public class Review extends EditedEntity {
+    /** More than a tutor teaches in some years. */
+    private static final int MOST = 300;
+
     @OneToOne(optional = false, fetch = FetchType.LAZY)
     @JoinColumn(name = "class_id")
     CraftClass craftClass;
@@ -69,6 +73,14 @@ public class Review extends EditedEntity {
     /** The reviews of all classes of a project, in order of time. */
     public static List<Review> of(Project project) {
         return list("from Review r join fetch r.craftClass c left join fetch c.venue join fetch r.plan where c.project = ?1 order by c.startsAt, c.id", project);
+    }
+
+    /** The reviews of the latest classes of all projects, in order of time. */
+    static List<Review> lately() {
+        List<Review> latest = Review.<Review>find("from Review r join fetch r.craftClass c join fetch c.project join fetch r.plan order by c.startsAt desc, c.id desc")
+                .page(0, MOST).list();
+        Collections.reverse(latest);
+        return latest;
     }
 
     /** The reviews of the latest classes of a project, the latest first. */

@@ -9,6 +9,7 @@ import benchful.core.day.RunningTest;
 import benchful.core.day.Tap;
 import benchful.web.Formats;
 import benchful.web.Visitor;
+import com.deque.html.axecore.playwright.AxeBuilder;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -175,6 +176,20 @@ class DayOfflineTest {
         assertThat(one.locator("[data-now] h3").first()).not().containsText("Welcome", new LocatorAssertions.ContainsTextOptions().setTimeout(60_000));
         assertThat(other.locator("[data-help]")).hasText("1", new LocatorAssertions.HasTextOptions().setTimeout(60_000));
         assertThat(kinds()).containsExactlyInAnyOrder("start", "help", "finish");
+    }
+
+    @Test
+    void canBeReadAndUsedByEverybodyWhileItRuns() {
+        Page page = device();
+        press(page, "Start: Welcome");
+        press(page, "Finish: Welcome");
+        page.locator("summary").all().forEach(summary -> summary.click());
+        assertThat(new AxeBuilder(page).analyze().getViolations()).isEmpty();
+        assertThat(page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")).isEqualTo(0);
+        assertThat((Integer) page.evaluate("[...document.querySelectorAll('form.board button')].filter(b => b.checkVisibility() && b.getBoundingClientRect().height < 44).length")).isZero();
+        page.locator("[data-now] button").first().focus();
+        page.keyboard().press("Enter");
+        assertThat(page.locator("[data-undo]")).isVisible();
     }
 
     /** The browser's fold and the program's are two pieces of code; drawn days must come to the same in both. */
