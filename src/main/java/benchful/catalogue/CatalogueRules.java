@@ -2,6 +2,7 @@ package benchful.catalogue;
 
 import benchful.core.Fault;
 import benchful.core.quantity.Unit;
+import benchful.web.Formats;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
 import java.util.ArrayList;
@@ -29,9 +30,22 @@ public class CatalogueRules {
         if (stored != null && stored.moved() && !sheet.unit().dimension().equals(stored.unit().dimension())) {
             faults.add(new Fault("/unit", "Stock of this material is counted as %s. Choose such a unit, or write a new material.".formatted(stored.unit().dimension().words())));
         }
+        variant(faults, sheet, stored);
         hazards(faults, sheet.hazards());
         offers(faults, sheet.offers());
         return faults;
+    }
+
+    private static void variant(List<Fault> faults, MaterialSpec sheet, Material stored) {
+        if (sheet.variantOf() == null) {
+            return;
+        }
+        Optional<Material> material = Material.byName(sheet.variantOf());
+        if (material.isEmpty() || material.get() == stored || material.get().variantOf != null || stored != null && !stored.variants().isEmpty()) {
+            faults.add(new Fault("/variant_of", "“%s” is none of your materials that can have variants. Choose one that is no variant itself, or leave this empty.".formatted(sheet.variantOf())));
+        } else if (!material.get().unit().dimension().equals(sheet.unit().dimension())) {
+            faults.add(new Fault("/unit", "“%s” is counted in %s. Count its variants so too.".formatted(sheet.variantOf(), Formats.words(material.get().unit()))));
+        }
     }
 
     private void hazards(List<Fault> faults, List<String> ids) {
@@ -72,7 +86,7 @@ public class CatalogueRules {
 
     /** The units a material may be counted in, as they are written. */
     static List<String> units() {
-        return List.of(Unit.values()).stream()
+        return Unit.measured().stream()
                 .filter(MaterialRules::counts)
                 .map(Unit::symbol)
                 .toList();

@@ -15,6 +15,12 @@ public class CatalogueService {
         return sheets(Material.all());
     }
 
+    /** What each material says of itself: a variant leaves out what is as with its material. */
+    @Transactional
+    public List<MaterialSpec> own() {
+        return Material.all().stream().map(MaterialsPages::formSheet).toList();
+    }
+
     /** The materials with these names and all suppliers; names that are not in the catalogue are left out. */
     @Transactional
     public CatalogueSpec sheets(Collection<String> names) {

@@ -38,7 +38,7 @@ public record LowMaterial(long id, String name, Quantity free, boolean low) {
 
     private static Optional<LowMaterial> of(Tuple row) {
         try {
-            Unit unit = Unit.of((String) row.get("unit")).orElseThrow(IllegalArgumentException::new);
+            Unit unit = Unit.parse((String) row.get("unit")).orElseThrow(IllegalArgumentException::new);
             Quantity free = new Quantity((BigDecimal) row.get("free"), Unit.held(unit.dimension()).orElseThrow()).in(unit);
             boolean negative = (Boolean) row.get("negative");
             boolean low = row.get("minimum") != null && free.compareTo(Quantity.parse((String) row.get("minimum"))) < 0;

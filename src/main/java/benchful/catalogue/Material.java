@@ -10,7 +10,10 @@ import benchful.web.Sought;
 import benchful.web.Unusable;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.JoinColumn;
 import jakarta.persistence.LockModeType;
+import jakarta.persistence.ManyToOne;
 import jakarta.persistence.OneToMany;
 import jakarta.persistence.OrderBy;
 import java.math.BigDecimal;
@@ -37,6 +40,12 @@ import org.hibernate.annotations.Formula;
 public class Material extends EditedEntity {
     String name;
     Unit unit;
+
+    /** Null for a material that is no variant. */
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "variant_of")
+    Material variantOf;
+
     BigDecimal wasteBeginner;
     BigDecimal wasteImprover;
     BigDecimal wasteExperienced;
@@ -89,9 +98,11 @@ public class Material extends EditedEntity {
         hold(sheet, suppliers, today);
     }
 
-    private void hold(MaterialSpec sheet, Function<String, Supplier> suppliers, LocalDate today) {
+    private void hold(MaterialSpec given, Function<String, Supplier> suppliers, LocalDate today) {
+        MaterialSpec sheet = given.inSheets();
         name = sheet.name().strip();
         unit = sheet.unit();
+        variantOf = sheet.variantOf() == null ? null : byName(sheet.variantOf()).orElse(null);
         wasteBeginner = sheet.waste().get(SkillLevel.BEGINNER);
         wasteImprover = sheet.waste().get(SkillLevel.IMPROVER);
         wasteExperienced = sheet.waste().get(SkillLevel.EXPERIENCED);
@@ -138,16 +149,21 @@ public class Material extends EditedEntity {
         }
     }
 
-    /** The sheet, with a given amount on hand; none where it is nothing or less. */
+    /** The sheet, with a given amount on hand; none where it is nothing or less. A variant's says all, also what is as with its material. */
     public MaterialSpec toSpec(Quantity amount) {
-        return MaterialSpec.of(name, unit).withWaste(waste()).withConfidence(confidence).withCutLoss(read(cutLoss))
+        return variantOf == null ? own(amount) : own(amount).like(variantOf.own(amount));
+    }
+
+    /** Only what is said of itself. */
+    MaterialSpec own(Quantity amount) {
+        return MaterialSpec.of(name, unit).withVariantOf(variantOf == null ? null : variantOf.name).withWaste(waste()).withConfidence(confidence).withCutLoss(read(cutLoss))
                 .withUnitMass(read(unitMass)).withOnHand(amount.signum() > 0 ? amount : null).withMinimum(minimum())
                 .withHazards(hazards).withOffers(offers.stream().map(SupplierOffer::toSpec).toList()).withNote(note);
     }
 
     /** The sheet without its amounts, to which {@link #amounts} are put as they are written. */
     MaterialSpec withoutAmounts() {
-        return MaterialSpec.of(name, unit).withWaste(waste()).withConfidence(confidence).withHazards(hazards)
+        return MaterialSpec.of(name, unit).withVariantOf(variantOf == null ? null : variantOf.name).withWaste(waste()).withConfidence(confidence).withHazards(hazards)
                 .withOffers(offers.stream().map(SupplierOffer::priceOnly).toList()).withNote(note);
     }
 
@@ -261,6 +277,13 @@ public class Material extends EditedEntity {
         return lower.isEmpty() ? List.of() : list("lower(name) in ?1 order by lower(name)", lower);
     }
 
+    /** The same and all their variants. */
+    public static List<Material> withVariants(Collection<String> names) {
+        List<String> lower = names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).distinct().toList();
+        return lower.isEmpty() ? List.of()
+                : list("from Material m left join fetch m.variantOf v where lower(m.name) in ?1 or lower(v.name) in ?1 order by lower(m.name)", lower);
+    }
+
     public String name() {
         return name;
     }
@@ -275,11 +298,41 @@ public class Material extends EditedEntity {
 
     /** Least that should lie on the shelf; null for none. */
     public Quantity minimum() {
-        return read(minimum);
+        Quantity least = read(minimum);
+        return least == null || unit.counted() == null || !least.dimension().equals(unit.dimension()) ? least : least.in(unit).measurable();
     }
 
     Quantity read(StoredAmount amount) {
         return StoredAmount.read(amount, "the material “%s”".formatted(name), "/materials/" + id + "/edit");
+    }
+
+    /** Those it is bought by: its own, else its material's. */
+    public List<SupplierOffer> sold() {
+        return offers.isEmpty() && variantOf != null ? variantOf.offers() : offers();
+    }
+
+    /** The material that it is a variant of; null for none. */
+    public Material material() {
+        return variantOf;
+    }
+
+    /** Its variants, in the order they were written down. */
+    public List<Material> variants() {
+        return list("variantOf = ?1 order by id", this);
+    }
+
+    /** The variant of this name; a new one where there is none yet. */
+    public Material variant(String word, LocalDate today) {
+        String full = MaterialSpec.nameOf(name, word);
+        return byName(full).orElseGet(() -> stored(MaterialSpec.of(full, unit).withVariantOf(name), supplier -> null, sample, today));
+    }
+
+    /** What distinguishes the variants of each of these materials, by its name. */
+    public static Map<String, List<String>> variantWords(Collection<String> names) {
+        Map<String, List<String>> words = new LinkedHashMap<>();
+        List<Material> variants = names.isEmpty() ? List.of() : list("variantOf.name in ?1 order by id", names);
+        variants.forEach(v -> words.computeIfAbsent(v.variantOf.name, n -> new ArrayList<>()).add(v.own(Quantity.zero(v.unit)).variant()));
+        return words;
     }
 
     public List<SupplierOffer> offers() {

@@ -4,6 +4,7 @@ import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What the form of a material shows.
@@ -13,6 +14,13 @@ import java.util.Map;
  */
 @TemplateData
 public record MaterialForm(SpecForm form, Long id, List<String> suppliers, Map<String, String> hazards) {
+    private static final List<String> WAYS = List.of("sheets 70 x 50 cm", "cards of 2 m", "spools of 100 m", "reels of 25 m", "tubes of 9 ml", "tins of 250 ml", "packs of 10",
+            "pairs", "dozen", "reams");
+
+    /** Materials that it may be a variant of. */
+    public List<String> others() {
+        return Material.names();
+    }
 
     public boolean isNew() {
         return id == null;
@@ -27,7 +35,8 @@ public record MaterialForm(SpecForm form, Long id, List<String> suppliers, Map<S
         return action();
     }
 
+    /** Ways to count, to choose from; others may be typed. */
     public List<String> units() {
-        return CatalogueRules.units();
+        return Stream.concat(CatalogueRules.units().stream(), WAYS.stream()).toList();
     }
 }

@@ -15,12 +15,12 @@ public record MaterialRow(
         long id, String name, String unit, Quantity onHand, Quantity free, Quantity minimum, boolean low, boolean negative, List<String> offers, boolean sample) {
 
     static MaterialRow of(Material m) {
-        return new MaterialRow(m.id(), m.name(), m.unit().symbol(), m.onHand(), m.free(), m.minimum(), m.low(), m.onHand().signum() < 0,
-                m.offers().stream().map(MaterialRow::words).toList(), m.sample());
+        return new MaterialRow(m.id(), m.name(), Formats.words(m.unit()), m.onHand(), m.free(), m.minimum(), m.low(), m.onHand().signum() < 0,
+                m.sold().stream().map(MaterialRow::words).toList(), m.sample());
     }
 
     private static String words(SupplierOffer offer) {
-        return "%s at %s from %s".formatted(Formats.withUnit(offer.holds()), Formats.words(offer.money(offer.price)), offer.supplier.name());
+        return "%s at %s from %s".formatted(OfferRow.pack(offer), Formats.words(offer.money(offer.price)), offer.supplier.name());
     }
 
     /** True where part of what lies there is reserved. */

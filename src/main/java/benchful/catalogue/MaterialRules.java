@@ -27,6 +27,7 @@ public final class MaterialRules {
     public static List<Fault> faults(MaterialSpec sheet) {
         MaterialRules rules = new MaterialRules(sheet);
         rules.unit();
+        rules.variant();
         if (rules.faults.isEmpty()) {
             rules.amounts();
         }
@@ -40,7 +41,15 @@ public final class MaterialRules {
 
     private void unit() {
         if (!counts(sheet.unit())) {
-            fault("/unit", "A material is counted in pieces or by length, area, volume or mass. Choose such a unit.");
+            fault("/unit", sheet.unit().dimension().equals(Dimension.UNSIZED)
+                    ? "Say how large one is, such as “sheets 70 x 50 cm”, “cards of 2 m” or “tubes of 9 ml”."
+                    : "A material is counted in pieces or by length, area, volume or mass. Choose such a unit.");
+        }
+    }
+
+    private void variant() {
+        if (sheet.variantOf() != null && sheet.variant().equals(sheet.name())) {
+            fault("/name", "A variant of “%s” is called so, and then what it is, such as “%s”.".formatted(sheet.variantOf(), MaterialSpec.nameOf(sheet.variantOf(), "ivory")));
         }
     }
 
@@ -87,7 +96,7 @@ public final class MaterialRules {
         }
         noLarger(at, offer.sheet().length(), offer.sheet().width());
         if (!sheet.unit().dimension().equals(Dimension.AREA)) {
-            fault(at, "Only a material counted by area comes in sheets. Leave this empty, or count it in cm2.");
+            fault(at, "Only a material counted by area comes in sheets. Leave this empty, or count it in sheets, such as “sheets 70 x 50 cm”.");
         } else if (offer.holds().dimension().equals(Dimension.AREA)
                 && (offer.holds().base().remainder(offer.sheet().area().base()).signum() != 0 || offer.holds().signum() == 0)) {
             fault(at, "A pack of %s does not hold a whole number of sheets of %s. Mend the one or the other.".formatted(offer.holds(), offer.sheet()));
@@ -124,11 +133,12 @@ public final class MaterialRules {
         String example = switch (sheet.unit().dimension().words()) {
             case "a count" -> "12 pcs";
             case "a length" -> "2 m";
-            case "an area" -> "100 cm2";
+            case "an area" -> "3 sheets 70 x 50 cm, or 100 cm2";
             case "a volume" -> "50 ml";
             default -> "20 g";
         };
-        measures(at, amount, sheet.unit().dimension(), example);
+        Unit way = sheet.unit();
+        measures(at, amount, way.dimension(), way.counted() == null ? example : Quantity.of(3, way).toString());
     }
 
     private void measures(String at, Quantity amount, Dimension wanted, String example) {

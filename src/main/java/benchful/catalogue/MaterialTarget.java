@@ -34,9 +34,19 @@ record MaterialTarget(Material material, CatalogueRules rules, Event<Renamed> re
             String before = saved.name();
             saved.replace(sheet, MaterialTarget::supplier, today);
             tell(before, saved.name());
+            renameVariants(saved, before);
         }
         Material.flush();
         return "/materials/" + saved.id();
+    }
+
+    /** Variants carry the name of their material. */
+    private void renameVariants(Material renamed, String before) {
+        renamed.variants().stream().filter(v -> v.name.startsWith(before + ", ") && !before.equals(renamed.name)).forEach(v -> {
+            String old = v.name;
+            v.name = renamed.name + old.substring(before.length());
+            tell(old, v.name);
+        });
     }
 
     private void tell(String before, String after) {

@@ -59,6 +59,9 @@ public class MaterialsPages {
         this.clock = clock;
     }
 
+    private static final int MOST_LETTERS = 120;
+    private static final int MOST_VARIANTS = 100;
+
     @CheckedTemplate(basePath = "catalogue")
     static class Templates {
         static native TemplateInstance index(Paged<MaterialRow> list, List<Trouble> troubles, boolean low);
@@ -120,6 +123,21 @@ public class MaterialsPages {
         return post(id).putBack(wanted.version().sheet(), wanted.fresh(), target(Pages.toChange(Material.class, id)));
     }
 
+    /** Writes down variants, a line each; those that are there stay as they are. */
+    @POST
+    @Path("{id}/variants")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response addVariants(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        Material material = Pages.toChange(Material.class, id);
+        String words = form.getFirst("words");
+        if (words != null && material.variantOf == null) {
+            words.lines().map(String::strip).filter(w -> !w.isEmpty() && MaterialSpec.nameOf(material.name(), w).length() <= MOST_LETTERS).distinct().limit(MOST_VARIANTS)
+                    .forEach(w -> material.variant(w, LocalDate.now(clock)));
+        }
+        return Pages.seeOther("/materials/" + id + "#variants");
+    }
+
     @POST
     @Path("{id}/removal")
     @Transactional
@@ -142,7 +160,7 @@ public class MaterialsPages {
 
     /** What the form shows of a material: stock is not edited there. */
     public static MaterialSpec formSheet(Material material) {
-        return material.toSpec(Quantity.zero(material.unit()));
+        return material.own(Quantity.zero(material.unit()));
     }
 
     private SpecPost<MaterialSpec> post(Long id) {

@@ -1,7 +1,10 @@
 package benchful.catalogue;
 
+import benchful.core.quantity.Counted;
+import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
 import benchful.web.forms.fields.Length;
 import benchful.web.forms.fields.Matching;
 import benchful.web.forms.fields.Mend;
@@ -35,6 +38,8 @@ public record Offer(
         @JsonInclude(JsonInclude.Include.NON_NULL) @Length(most = 60) @Mend("Write the article number in at most 60 characters.") String article,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Length(most = 300) @Matching("^\\s*$|^https?://\\S+$") @Mend("Give the address of a page, beginning with https://.") String link,
         @Length(most = 20) List<PriceBreak> breaks) implements OfferBuilder.With {
+    private static final BigDecimal MOST_LENGTHS = BigDecimal.valueOf(10_000);
+
     public Offer {
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
     }
@@ -42,6 +47,31 @@ public record Offer(
     /** A pack in one length, at one price however many are bought. */
     public static Offer of(String supplier, Quantity holds, BigDecimal price) {
         return OfferBuilder.builder().supplier(supplier).holds(holds).price(price).build();
+    }
+
+    /**
+     * The same for a material that is counted in a certain way: "10 sheets" are sheets of that size, and a pack of sheets or of things
+     * that have a length says how they come where it does not yet.
+     */
+    Offer sized(Unit way) {
+        Offer same = holds == null ? this : withHolds(holds.sized(way));
+        Counted thing = same.holds == null ? null : same.holds.unit().counted();
+        if (thing == null || !thing.sized() || !same.holds.whole() || same.holds.signum() <= 0) {
+            return same;
+        }
+        if (thing.sheet() != null) {
+            return sheet == null ? same.withSheet(thing.sheet()) : same;
+        }
+        boolean lying = thing.each().dimension().equals(Dimension.LENGTH) && lengths == null && same.holds.amount().compareTo(MOST_LENGTHS) <= 0;
+        return lying ? same.withLengths(same.holds.amount().intValueExact()) : same;
+    }
+
+    /** The same with its sheets counted, where a pack is a whole number of them. */
+    Offer inSheets() {
+        if (sheet == null || holds == null || !holds.dimension().equals(Dimension.AREA) || holds.base().remainder(sheet.area().base()).signum() != 0) {
+            return this;
+        }
+        return withHolds(holds.in(Unit.of(Counted.of(sheet))));
     }
 
     /** From so many packs on, each costs this. */

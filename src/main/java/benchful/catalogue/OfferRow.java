@@ -37,6 +37,9 @@ public record OfferRow(long supplierId, String supplier, String pack, String art
     }
 
     static String pack(SupplierOffer o) {
+        if (o.holds().unit().counted() != null) {
+            return Formats.words(o.holds());
+        }
         Extent sheet = o.toSpec().sheet();
         if (sheet != null) {
             return "%s %s".formatted(Formats.counted(o.holds().base().divideToIntegralValue(sheet.area().base()).intValueExact(), "sheet"), Formats.words(sheet));
@@ -52,6 +55,6 @@ public record OfferRow(long supplierId, String supplier, String pack, String art
         Unit unit = o.material.unit();
         BigDecimal each = o.price.divide(o.holds().in(unit).amount(), 4, RoundingMode.HALF_UP);
         String price = Formats.words(BigMoney.of(CurrencyUnit.of(o.supplier.currency()), each.stripTrailingZeros()));
-        return "%s per %s".formatted(price, unit == Unit.PIECE ? "piece" : unit.symbol());
+        return "%s per %s".formatted(price, Formats.one(unit));
     }
 }

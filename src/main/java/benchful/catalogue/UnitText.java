@@ -15,6 +15,6 @@ public final class UnitText implements AttributeConverter<Unit, String> {
 
     @Override
     public Unit convertToEntityAttribute(String symbol) {
-        return symbol == null ? null : Unit.of(symbol).orElseThrow();
+        return symbol == null ? null : Unit.parse(symbol).orElseThrow();
     }
 }

@@ -1,5 +1,6 @@
 package benchful.classes;
 
+import benchful.catalogue.MaterialSpec;
 import benchful.core.Fault;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
@@ -58,7 +59,7 @@ public final class ChoiceRules {
         for (int i = 0; i < instead.size(); i++) {
             ClassSetup.Instead one = instead.get(i);
             String place = at + "/instead/" + i;
-            faults.require(offered().contains(one.of()), place + "/of", "“%s” takes no “%s”. Choose one of its materials: %s.",
+            faults.require(offers(one.of()), place + "/of", "“%s” takes no “%s”. Choose one of its materials: %s.",
                     project.name(), one.of(), String.join(", ", offered()));
             faults.require(!one.of().equals(one.use()), place + "/use", "Name another material than the one it stands in for.");
             faults.require(instead.stream().limit(i).noneMatch(other -> other.of().equals(one.of())), place + "/of",
@@ -70,7 +71,7 @@ public final class ChoiceRules {
         List<MaterialLine> lines = project.materials().stream().filter(l -> l.choice() != null && l.material().equals(material)).toList();
         if (faults.require(!lines.isEmpty(), at, "“%s” gives no choice of “%s”. %s", project.name(), material, choosable())) {
             MaterialLine line = lines.get(0);
-            faults.require(line.alternatives().isEmpty() || line.offered().contains(chosen), at, "“%s” is not offered as %s of “%s”. Choose one of: %s.",
+            faults.require(chosen == null || line.alternatives().isEmpty() || line.offered().contains(chosen), at, "“%s” is not offered as %s of “%s”. Choose one of: %s.",
                     chosen, line.choice(), material, String.join(", ", line.offered()));
         }
     }
@@ -78,6 +79,11 @@ public final class ChoiceRules {
     private String choosable() {
         String names = project.materials().stream().filter(l -> l.choice() != null).map(MaterialLine::material).distinct().collect(Collectors.joining(", "));
         return names.isEmpty() ? "It gives no choice at all: take it out." : "It gives one of: " + names + ".";
+    }
+
+    /** Also variants that somebody may have chosen. */
+    private boolean offers(String material) {
+        return offered().contains(material) || project.materials().stream().filter(l -> l.choice() != null).anyMatch(l -> material.startsWith(MaterialSpec.nameOf(l.material(), "")));
     }
 
     private Set<String> offered() {

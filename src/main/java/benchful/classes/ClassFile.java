@@ -29,7 +29,7 @@ public record ClassFile(
         @Length(most = 100) List<SupplierSpec> suppliers) {
 
     public ClassFile {
-        materials = materials == null ? List.of() : List.copyOf(materials);
+        materials = materials == null ? List.of() : Variants.whole(materials, project, setup);
         suppliers = suppliers == null ? List.of() : List.copyOf(suppliers);
     }
 

@@ -16,9 +16,11 @@ import java.util.stream.IntStream;
  * What the form of a class shows.
  *
  * @param catalogue names of all materials
+ * @param variants by material, what distinguishes its variants
  */
 @TemplateData
-public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, List<Venue> venues, Venue venue, List<String> catalogue) {
+public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, List<Venue> venues, Venue venue, List<String> catalogue,
+        Map<String, List<String>> variants) {
 
     public boolean isNew() {
         return !target.isStored();
@@ -43,7 +45,7 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
     /**
      * A material of the project that gives a choice.
      *
-     * @param options the materials offered; none where the choice is a word
+     * @param options the materials offered, or what distinguishes the variants; none where there is no variant yet
      */
     @TemplateData
     public record Choosable(String material, String choice, List<String> options) {
@@ -56,7 +58,7 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
     public Collection<Choosable> choosable() {
         Map<String, Choosable> choosable = new LinkedHashMap<>();
         project.materials().stream().filter(l -> l.choice() != null).forEach(l -> choosable.putIfAbsent(
-                l.material(), new Choosable(l.material(), l.choice(), l.alternatives().isEmpty() ? List.of() : l.offered())));
+                l.material(), new Choosable(l.material(), l.choice(), l.alternatives().isEmpty() ? variants.getOrDefault(l.material(), List.of()) : l.offered())));
         return choosable.values();
     }
 

@@ -1,5 +1,6 @@
 package benchful.classes;
 
+import benchful.catalogue.MaterialSpec;
 import benchful.core.SkillLevel;
 import benchful.web.forms.fields.Count;
 import benchful.web.forms.fields.CurrencyCode;
@@ -211,8 +212,15 @@ public record ClassSetup(
 
     private static Map<String, String> renamed(Map<String, String> choices, String from, String to) {
         Map<String, String> renamed = new LinkedHashMap<>();
-        choices.forEach((material, chosen) -> renamed.put(renamed(material, from, to), renamed(chosen, from, to)));
+        choices.forEach((material, chosen) -> renamed.put(renamed(material, from, to), chosen(material, chosen, from, to)));
         return renamed;
+    }
+
+    /** A variant may be named by what distinguishes it, which then follows too. */
+    private static String chosen(String material, String chosen, String from, String to) {
+        String before = MaterialSpec.nameOf(material, "");
+        boolean word = !chosen.equalsIgnoreCase(from) && MaterialSpec.nameOf(material, chosen).equalsIgnoreCase(from) && to.startsWith(before);
+        return word ? to.substring(before.length()) : renamed(chosen, from, to);
     }
 
     private static List<Instead> renamed(List<Instead> instead, String from, String to) {

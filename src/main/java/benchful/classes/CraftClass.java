@@ -39,7 +39,7 @@ public class CraftClass extends EditedEntity {
     private static final String NAMING = """
             select c.* from craft_class c where exists (
                 select 1 from jsonb_path_query(c.setup, '$.**.choices.keyvalue()', jsonb_build_object(), true) chosen
-                where lower(:name) in (lower(chosen ->> 'key'), lower(chosen ->> 'value')))
+                where lower(:name) in (lower(chosen ->> 'key'), lower(chosen ->> 'value'), lower((chosen ->> 'key') || ', ' || (chosen ->> 'value'))))
             or exists (
                 select 1 from jsonb_path_query(c.setup, '$.**.instead[*]', jsonb_build_object(), true) other
                 where lower(:name) in (lower(other ->> 'of'), lower(other ->> 'use')))
@@ -136,6 +136,7 @@ public class CraftClass extends EditedEntity {
         EarlierVersion.keep("craft_class", id, written(Stored.kept(setup), venue), written(newSetup, newVenue));
         venue = newVenue;
         setup = Stored.of(newSetup);
+        Variants.store(project, newSetup);
         ClassSetup.Meeting first = newSetup.meetings().get(0);
         ClassSetup.Meeting last = newSetup.meetings().get(newSetup.meetings().size() - 1);
         startsAt = first.date().atTime(first.starts());

@@ -1,6 +1,7 @@
 package benchful.classes;
 
 import benchful.catalogue.Material;
+import benchful.projects.MaterialLine;
 import benchful.projects.Project;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Size;
@@ -68,6 +69,7 @@ class SetupForms {
 
     ClassForm page(SpecForm form, CraftClass target, Venue venue) {
         return new ClassForm(form, target, target.project().toSpec(), Venue.all(), venue,
-                Material.names());
+                Material.names(),
+                Material.variantWords(target.project().toSpec().materials().stream().map(MaterialLine::material).toList()));
     }
 }

@@ -123,7 +123,7 @@ class OrderWriter {
 
     private static void add(PurchaseOrder order, Purchase purchase) {
         Optional<Material> material = Material.byName(purchase.material());
-        SupplierOffer offer = material.flatMap(m -> m.offers().stream().filter(o -> o.sold(order.seller(), purchase)).findFirst()).orElse(null);
+        SupplierOffer offer = material.flatMap(m -> m.sold().stream().filter(o -> o.sold(order.seller(), purchase)).findFirst()).orElse(null);
         order.lines.add(new OrderLine(order, material.orElse(null), purchase, offer));
     }
 

@@ -53,9 +53,18 @@ class CuttingWork {
         if (!row.get().seen().equals(seen)) {
             return false;
         }
-        CutOut out = row.get().out();
-        offcuts.cut(craftClass.id(), materialId, new CutMaterial.Sizes(out.opened(), out.kept(), out.pieces(), null), craftClass.title());
+        offcuts.cut(craftClass.id(), materialId, sizes(row.get().out()), craftClass.title());
         return true;
+    }
+
+    /** By material, the cuts that are planned and not booked yet. */
+    @Transactional
+    Map<Long, CutMaterial.Sizes> open(CraftClass craftClass) {
+        return rows(craftClass).stream().filter(r -> r.done() == null && r.materialId() != null).collect(Collectors.toMap(CuttingRow::materialId, r -> sizes(r.out())));
+    }
+
+    private static CutMaterial.Sizes sizes(CutOut out) {
+        return new CutMaterial.Sizes(out.opened(), out.kept(), out.pieces(), null);
     }
 
     /** @return false where something else was cut from one of its offcuts */

@@ -5,12 +5,15 @@ import benchful.classes.CraftClass;
 import benchful.core.quantity.Quantity;
 import benchful.plans.materials.Requirements;
 import benchful.plans.stored.PlanService;
+import benchful.stock.CutMaterial;
+import benchful.stock.Offcuts;
 import benchful.stock.StockLedger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -22,11 +25,15 @@ import java.util.stream.Stream;
 @ApplicationScoped
 public class Packer {
     private final PlanService plans;
+    private final CuttingWork cutting;
+    private final Offcuts offcuts;
     private final StockLedger ledger;
     private final Clock clock;
 
-    Packer(PlanService plans, StockLedger ledger, Clock clock) {
+    Packer(PlanService plans, CuttingWork cutting, Offcuts offcuts, StockLedger ledger, Clock clock) {
         this.plans = plans;
+        this.cutting = cutting;
+        this.offcuts = offcuts;
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -44,6 +51,7 @@ public class Packer {
     }
 
     /**
+     * What is packed was cut: a cut that is not booked yet is booked along with the first of its pieces.
      * Moves materials in the order of their identifiers, so that two packers never wait for each other.
      *
      * @param craftClass kept from other packers until the transaction ends
@@ -51,11 +59,15 @@ public class Packer {
     @Transactional
     void change(CraftClass craftClass, List<BoxChange> changes) {
         PackingList list = list(craftClass);
+        Map<Long, CutMaterial.Sizes> cuts = cutting.open(craftClass);
         Stream<Move> back = changes.stream().flatMap(c -> c.untick().stream().map(m -> PackedContent.of(craftClass.id(), c.kit(), m)).flatMap(Optional::stream))
                 .map(content -> new Move(content, c -> putBack(c, note("Put back", craftClass, list, c))));
         Stream<Move> in = changes.stream().flatMap(c -> list.box(c.kit()).stream().flatMap(box -> box.items().stream())
                         .filter(item -> c.tick().test(item.material()) && !item.ticked()).map(item -> content(craftClass, c.kit(), item)))
-                .map(content -> new Move(content, c -> pack(c, note("Packed", craftClass, list, c))));
+                .map(content -> new Move(content, c -> {
+                    cut(craftClass, c, cuts);
+                    pack(c, note("Packed", craftClass, list, c));
+                }));
         Stream.concat(back, in).sorted(Comparator.comparing(Move::material)).forEach(Move::make);
     }
 
@@ -77,6 +89,10 @@ public class Packer {
 
     private static boolean fits(Material material, Quantity amount) {
         return material.unit().dimension().equals(amount.dimension());
+    }
+
+    private void cut(CraftClass craftClass, PackedContent content, Map<Long, CutMaterial.Sizes> cuts) {
+        Optional.ofNullable(content.stocked).map(m -> cuts.get(m.id())).ifPresent(sizes -> offcuts.cut(craftClass.id(), content.stocked.id(), sizes, craftClass.title()));
     }
 
     private void pack(PackedContent content, String note) {

@@ -52,12 +52,8 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
 
     private static List<Box.Item> items(String key, List<Kit.Content> contents, Map<List<String>, Quantity> ticks) {
         Map<String, List<Kit.Content>> materials = contents.stream().collect(Collectors.groupingBy(Kit.Content::material, LinkedHashMap::new, Collectors.toList()));
-        return materials.entrySet().stream().map(m -> new Box.Item(m.getKey(), m.getValue().stream().map(PackingList::words).collect(Collectors.joining(" and ")),
+        return materials.entrySet().stream().map(m -> new Box.Item(m.getKey(), m.getValue().stream().map(Kit.Content::words).collect(Collectors.joining(" and ")),
                 m.getValue().stream().map(Kit.Content::amount).reduce(Quantity::plus).orElseThrow(), ticks.get(List.of(key, m.getKey())))).toList();
-    }
-
-    private static String words(Kit.Content content) {
-        return content.word() == null ? content.words() : content.words() + ", " + content.word();
     }
 
     private static List<Box.Item> reserve(Requirements required, Map<List<String>, Quantity> ticks) {

@@ -63,7 +63,7 @@ class PackingPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return plans.before(id, plans::needs, () -> updated(id, form));
+        return plans.before(id, plans::materials, () -> updated(id, form));
     }
 
     private Response updated(long id, MultivaluedMap<String, String> form) {

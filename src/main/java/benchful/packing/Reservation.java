@@ -1,12 +1,14 @@
 package benchful.packing;
 
 import benchful.catalogue.Material;
+import benchful.catalogue.StockPiece;
 import benchful.classes.CraftClass;
-import benchful.core.needs.Need;
 import benchful.core.quantity.Quantity;
-import benchful.plans.materials.Requirements;
+import benchful.plans.materials.CutOut;
+import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.stored.Incoming;
 import benchful.plans.stored.PlanService;
+import benchful.stock.CutMaterial;
 import benchful.stock.StockLedger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
@@ -16,6 +18,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Keeps on the shelf what a class needs, so that no other class counts on it. */
 @ApplicationScoped
@@ -46,13 +50,21 @@ class Reservation {
     /** What there is of each material the class needs, as far as it is in the catalogue. */
     @Transactional
     List<ReservationRow> rows(CraftClass craftClass) {
-        Requirements required = plans.needs(plans.file(craftClass));
+        MaterialsPlan plan = plans.materials(plans.file(craftClass));
+        Set<String> cut = CutMaterial.of(List.of(craftClass.id())).stream().map(CutMaterial::material).collect(Collectors.toSet());
         List<Long> ids = List.of(craftClass.id());
         Map<Long, BigDecimal> reserved = ledger.reserved(craftClass.id());
         Map<Long, BigDecimal> kept = ledger.kept(ids);
         List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(ids)).toList();
-        return required.needs().values().stream().flatMap(need -> Material.byName(need.material()).filter(s -> s.unit().dimension().equals(need.total().unit().dimension())).stream()
-                .map(s -> row(need, s, held(s, reserved), held(s, kept), coming.stream().map(c -> c.get(s.id())).reduce(Quantity.zero(s.unit()), Reservation::plus)))).toList();
+        return plan.materials().stream().flatMap(m -> Material.byName(m.name()).filter(s -> s.unit().dimension().equals(m.unit().dimension())).stream()
+                .map(s -> row(need(m, cut.contains(m.name())), s, held(s, reserved), held(s, kept), coming.stream().map(c -> c.get(s.id())).reduce(Quantity.zero(s.unit()), Reservation::plus)))).toList();
+    }
+
+    /** Until it is cut, a class needs the whole sheets and lengths that it is cut from; then only its pieces. */
+    private static Quantity need(MaterialsPlan.MaterialPlan material, boolean cut) {
+        Optional<CutOut> out = cut ? Optional.empty() : CutOut.of(material);
+        return out.map(o -> o.opened().stream().map(StockPiece::amount).reduce(Quantity.zero(material.unit()), Quantity::plus).measurable())
+                .filter(whole -> whole.compareTo(material.need().total()) > 0).orElse(material.need().total());
     }
 
     private static Quantity plus(Quantity sum, Quantity more) {
@@ -63,8 +75,8 @@ class Reservation {
         return material.shown(amounts.getOrDefault(material.id(), BigDecimal.ZERO));
     }
 
-    private static ReservationRow row(Need need, Material stocked, Quantity reserved, Quantity kept, Quantity coming) {
-        return new ReservationRow(stocked.id(), stocked.name(), need.total().in(stocked.unit()), stocked.onHand(), reserved, kept.minus(reserved),
+    private static ReservationRow row(Quantity need, Material stocked, Quantity reserved, Quantity kept, Quantity coming) {
+        return new ReservationRow(stocked.id(), stocked.name(), need.in(stocked.unit()).measurable(), stocked.onHand(), reserved, kept.minus(reserved),
                 stocked.onHand().minus(stocked.free()).minus(reserved), stocked.free(), coming);
     }
 }

@@ -36,7 +36,7 @@ class ReservationPages {
 
     @GET
     public TemplateInstance show(@PathParam("id") long id) {
-        return plans.before(id, plans::needs, () -> page(id));
+        return plans.before(id, plans::materials, () -> page(id));
     }
 
     private TemplateInstance page(long id) {
@@ -47,7 +47,7 @@ class ReservationPages {
 
     @POST
     public Response create(@PathParam("id") long id) {
-        return plans.before(id, plans::needs, () -> {
+        return plans.before(id, plans::materials, () -> {
             reservation.reserve(Pages.toChange(CraftClass.class, id));
             return shown(id);
         });

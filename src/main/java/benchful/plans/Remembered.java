@@ -96,7 +96,7 @@ public class Remembered {
 
     /** @param cut the materials that are cut to length, here or for another class that is bought for together */
     public Requirements needs(ClassFile file, Set<String> cut) {
-        Set<String> names = new HashSet<>(Picks.names(file.project(), file.setup()));
+        Set<String> names = new HashSet<>(Picks.names(file.project(), file.setup(), file.materials()));
         List<MaterialSpec> materials = file.materials().stream().filter(m -> names.contains(m.name())).map(MaterialSpec::unstocked).toList();
         Set<String> own = new HashSet<>(names);
         own.retainAll(cut);

@@ -2,6 +2,7 @@ package benchful.projects;
 
 import benchful.core.formula.Formula;
 import benchful.core.formula.FormulaException;
+import benchful.core.quantity.Container;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.web.Formats;
@@ -71,7 +72,7 @@ final class FormulaRules {
         for (int i = 0; i < project.materials().size(); i++) {
             MaterialLine line = project.materials().get(i);
             String at = "/materials/" + i;
-            formula(at + "/amount", line.amount(), line.pieces() == null ? null : Dimension.LENGTH);
+            formula(at + "/amount", line.amount(), line.pieces() == null ? null : Dimension.LENGTH, Container.words());
             if (line.pieces() != null) {
                 formula(at + "/pieces", line.pieces(), Dimension.COUNT);
             }
@@ -95,11 +96,18 @@ final class FormulaRules {
         }
     }
 
-    /** @param wanted the kind of amount it must give; null for any */
     private void formula(String at, String written, Dimension wanted) {
+        formula(at, written, wanted, Set.of());
+    }
+
+    /**
+     * @param wanted the kind of amount it must give; null for any
+     * @param beside words that are known only where the catalogue is, such as “sheets”
+     */
+    private void formula(String at, String written, Dimension wanted, Set<String> beside) {
         try {
             Formula formula = Formula.of(written);
-            List<String> unknown = formula.names().stream().filter(n -> !measures.contains(n) && !answers.contains(n)).toList();
+            List<String> unknown = formula.names().stream().filter(n -> !measures.contains(n) && !answers.contains(n) && !beside.contains(n)).toList();
             if (faults.require(unknown.isEmpty(), at, "“%s” is not known here. %s", String.join("”, “", unknown), known())
                     && measures.containsAll(formula.names())) {
                 project.sizes().forEach(size -> worked(at, formula, wanted, size));

@@ -24,6 +24,7 @@ class MaterialRenames {
     }
 
     private static ProjectSpec renamed(ProjectSpec sheet, Renamed renamed) {
-        return sheet.withMaterials(sheet.materials().stream().map(line -> line.renamed(renamed.from(), renamed.to())).toList());
+        return sheet.withMaterials(sheet.materials().stream().map(line -> line.renamed(renamed.from(), renamed.to())).toList())
+                .withSizes(sheet.sizes().stream().map(size -> size.renamed(renamed.from(), renamed.to())).toList());
     }
 }

@@ -64,7 +64,18 @@ public final class ProjectRules {
             String at = "/sizes/" + i + "/measures";
             measures.values().stream().filter(m -> !size.measures().containsKey(m.name())).forEach(m -> faults.add(
                     JsonPointers.below(at, m.name()), "Give “%s” for the size “%s”, such as 42 %s.", m.label(), size.name(), m.unit().symbol()));
+            taken("/sizes/" + i + "/takes", size);
             size.measures().forEach((name, value) -> measure(JsonPointers.below(at, name), name, value, measures.get(name)));
+        }
+    }
+
+    private void taken(String at, Size size) {
+        List<String> named = project.materials().stream().map(MaterialLine::material).toList();
+        for (int i = 0; i < size.takes().size(); i++) {
+            Size.Taken taken = size.takes().get(i);
+            faults.require(named.contains(taken.of()), at + "/" + i + "/of", "No line takes “%s”. Name the material of a line.", taken.of());
+            faults.require(!taken.of().equals(taken.use()), at + "/" + i + "/use", "Name another material than the line’s own, or leave it empty where “%s” takes none.", size.name());
+            faults.require(size.takes().stream().limit(i).noneMatch(t -> t.of().equals(taken.of())), at + "/" + i + "/of", "“%s” is named twice for this size. Leave one out.", taken.of());
         }
     }
 

@@ -15,6 +15,9 @@ class ProjectUses implements Uses {
                 select 1 from jsonb_path_query(p.sheet, '$.materials[*]', jsonb_build_object(), true) line
                 where lower(line ->> 'material') = lower(:name) or exists (
                     select 1 from jsonb_path_query(line, '$.alternatives[*]', jsonb_build_object(), true) other where lower(other #>> cast(array[] as text[])) = lower(:name)))
+            or exists (
+                select 1 from jsonb_path_query(p.sheet, '$.sizes[*].takes[*]', jsonb_build_object(), true) taken
+                where lower(:name) in (lower(taken ->> 'of'), lower(taken ->> 'use')))
             order by lower(p.name)""";
 
     /** On the project itself, its tools or its steps. */

@@ -39,6 +39,11 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
         return new ProjectView(project, sheet, pieces, hazards);
     }
 
+    /** How its materials stand in the catalogue. */
+    public NamedMaterials named() {
+        return NamedMaterials.of(this);
+    }
+
     /** What can't be worked out, each said once though several sizes have it. */
     public List<String> faults() {
         return pieces.values().stream().flatMap(p -> p.faults().stream()).map(Fault::detail).distinct().toList();

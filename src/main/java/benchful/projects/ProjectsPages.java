@@ -20,6 +20,8 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.RestPath;
@@ -33,12 +35,14 @@ public class ProjectsPages {
     private final ProjectCopies copies;
     private final HazardNames hazards;
     private final Removals removals;
+    private final Clock clock;
 
-    ProjectsPages(PieceWorking working, ProjectCopies copies, HazardNames hazards, Removals removals) {
+    ProjectsPages(PieceWorking working, ProjectCopies copies, HazardNames hazards, Removals removals, Clock clock) {
         this.working = working;
         this.copies = copies;
         this.hazards = hazards;
         this.removals = removals;
+        this.clock = clock;
     }
 
     @CheckedTemplate(basePath = "projects")
@@ -74,6 +78,15 @@ public class ProjectsPages {
     @Path("{id: \\d+}/copies")
     public Response copy(@RestPath long id) {
         return Pages.seeOther(copies.of(Pages.existing(Project.class, id)) + "/edit");
+    }
+
+    /** Writes down in the catalogue what the project names and is not there. */
+    @POST
+    @Path("{id: \\d+}/materials")
+    @Transactional
+    public Response addMaterials(@RestPath long id) {
+        NamedMaterials.of(view(Pages.toChange(Project.class, id))).add(LocalDate.now(clock));
+        return Pages.seeOther("/projects/" + id + "#materials");
     }
 
     @POST

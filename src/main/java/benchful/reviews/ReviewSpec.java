@@ -2,6 +2,7 @@ package benchful.reviews;
 
 import benchful.core.learning.PlannedStep;
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
 import benchful.web.forms.fields.Filled;
 import benchful.web.forms.fields.Length;
 import benchful.web.forms.fields.LongText;
@@ -55,7 +56,26 @@ public record ReviewSpec(
     public record StepNote(Duration took, LocalTime ended, @ShortText String note) {}
 
     /** What was left over, broken and short of a material, in its own unit; each null where not noticed. */
-    public record MaterialNote(Quantity left, Quantity broken, Quantity missing) {}
+    public record MaterialNote(Quantity left, Quantity broken, Quantity missing) {
+        private MaterialNote sized(Unit way) {
+            return new MaterialNote(sized(left, way), sized(broken, way), sized(missing, way));
+        }
+
+        private static Quantity sized(Quantity amount, Unit way) {
+            return amount == null ? null : amount.sized(way);
+        }
+    }
+
+    /**
+     * The same with "2 sheets" as sheets of the size that the material is counted in.
+     *
+     * @param ways by material, what it is counted in
+     */
+    ReviewSpec sized(Map<String, Unit> ways) {
+        Map<String, MaterialNote> notes = new LinkedHashMap<>();
+        materials.forEach((name, note) -> notes.put(name, ways.containsKey(name) ? note.sized(ways.get(name)) : note));
+        return new ReviewSpec(began, students, steps, notes, this.notes);
+    }
 
     private static <T> Map<String, T> copy(Map<String, T> map) {
         return map == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(map));

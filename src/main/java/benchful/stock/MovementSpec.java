@@ -3,6 +3,7 @@ package benchful.stock;
 import benchful.core.Fault;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.web.Formats;
 import benchful.web.forms.fields.Mend;
 import benchful.web.forms.fields.OneOf;
 import benchful.web.forms.fields.Required;
@@ -24,8 +25,8 @@ public record MovementSpec(
 
     /** What does not fit a material counted in this unit. */
     List<Fault> faults(Unit unit) {
-        if (!amount.dimension().equals(unit.dimension())) {
-            return fault("“%s” is %s, but this is counted in %s. Give such an amount.".formatted(amount, amount.dimension().words(), unit.symbol()));
+        if (!amount.sized(unit).dimension().equals(unit.dimension())) {
+            return fault("“%s” is %s, but this is counted in %s. Give such an amount.".formatted(amount, amount.dimension().words(), Formats.words(unit)));
         }
         return amount.signum() == 0 && kind != MovementKind.COUNTED ? fault("Give an amount above 0.") : List.of();
     }

@@ -52,7 +52,7 @@ public class Offcuts {
             ledger.offcut(material, kept.amount(), Cause.ofClass(classId, "Offcut of " + words(kept)));
             new Offcut(material, kept, classId, now).persist();
         }
-        Quantity reserved = ledger.keepAtLeast(material, classId, sizes.pieces(), Cause.ofClass(classId, "Its cut pieces"));
+        Quantity reserved = ledger.keep(material, classId, sizes.pieces(), Cause.ofClass(classId, "Its cut pieces"));
         new CutMaterial(classId, material, sizes.withReserved(reserved), now).persist();
         return true;
     }

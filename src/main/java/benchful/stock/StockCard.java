@@ -20,11 +20,11 @@ import java.util.stream.Stream;
 /** What the page of a material shows: what lies on the shelf, where it is bought and used, and how it moved. */
 @TemplateData
 public record StockCard(
-        long id, boolean sample, MaterialSpec sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses,
+        long id, boolean sample, MaterialSpec sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses, List<Variant> variants, Link material,
         Paged<MovementRow> movements, List<Lying> offcuts, SpecForm form) {
 
     static StockCard of(Material m, Balance balance, List<Uses.Use> uses, Paged<MovementRow> movements, List<Offcut> offcuts, SpecForm form, LocalDate today) {
-        return new StockCard(m.id(), m.sample(), m.toSpec(), balance, m.low(), m.offers().stream().map(o -> OfferRow.of(o, today)).toList(), uses, movements,
+        return new StockCard(m.id(), m.sample(), m.toSpec(), balance, m.low(), m.sold().stream().map(o -> OfferRow.of(o, today)).toList(), uses, m.variants().stream().map(Variant::of).toList(), Link.of(m.material()), movements,
                 offcuts.stream().map(Lying::of).toList(), form);
     }
 
@@ -33,6 +33,22 @@ public record StockCard(
     public record Lying(long id, String size, long fromClass) {
         static Lying of(Offcut o) {
             return !o.readable() ? new Lying(o.id(), "of a size that can't be read: take it off the list", o.fromClass) : new Lying(o.id(), o.piece().width() == null ? Formats.measured(o.piece().length()) : Formats.words(o.piece().sheet()), o.fromClass);
+        }
+    }
+
+    /** One of its variants, and what lies of it on the shelf. */
+    @TemplateData
+    public record Variant(long id, String word, String onHand) {
+        static Variant of(Material m) {
+            return new Variant(m.id(), m.toSpec().variant(), Formats.withUnit(m.onHand()));
+        }
+    }
+
+    /** The material that it is a variant of. */
+    @TemplateData
+    public record Link(long id, String name) {
+        static Link of(Material m) {
+            return m == null ? null : new Link(m.id(), m.name());
         }
     }
 
@@ -79,7 +95,7 @@ public record StockCard(
     }
 
     public String amountHint() {
-        return "For a count what you found, else what came or went, such as 5 %s.".formatted(sheet.unit().symbol());
+        return "For a count what you found, else what came or went, such as 5 %s.".formatted(Formats.words(sheet.unit()));
     }
 
     public List<String> kinds() {

@@ -159,22 +159,23 @@ public class StockLedger {
     }
 
     /**
-     * Reserves for a class as much as it must have, over and above what is reserved or packed for it already.
+     * Makes what is reserved or packed for a class as much as it must have: the rest is reserved, or what is reserved beyond it released.
      *
-     * @return how much that was
+     * @return how much was reserved; less than nothing where it was released
      */
-    Quantity keepAtLeast(Material material, long classId, Quantity amount, Cause cause) {
+    Quantity keep(Material material, long classId, Quantity amount, Cause cause) {
         BigDecimal more = held(material, amount).subtract(kept(List.of(classId)).getOrDefault(material.id(), BigDecimal.ZERO));
-        if (more.signum() > 0) {
-            write(material, MovementKind.RESERVED, more.negate(), cause);
+        BigDecimal written = more.max(reserved(classId).getOrDefault(material.id(), BigDecimal.ZERO).negate());
+        if (written.signum() != 0) {
+            write(material, MovementKind.RESERVED, written.negate(), cause);
         }
-        return material.shown(more.max(BigDecimal.ZERO));
+        return material.shown(written);
     }
 
-    /** Releases as much of an amount as is still reserved for a class. */
+    /** Releases as much of an amount as is still reserved for a class; less than nothing is reserved again. */
     void release(Material material, long classId, Quantity amount, Cause cause) {
         BigDecimal less = held(material, amount).min(reserved(classId).getOrDefault(material.id(), BigDecimal.ZERO));
-        if (less.signum() > 0) {
+        if (less.signum() != 0) {
             write(material, MovementKind.RESERVED, less, cause);
         }
     }

@@ -4,6 +4,7 @@ import benchful.bin.Removals;
 import benchful.bin.Thing;
 import benchful.catalogue.Material;
 import benchful.core.Fault;
+import benchful.core.quantity.Quantity;
 import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.Sought;
@@ -68,7 +69,7 @@ class StockPages {
         SpecReader<MovementSpec> reader = reader(material);
         SpecReader.Reading<MovementSpec> reading = reader.tree(new FormTree(reader.schema()).of(form));
         if (reading instanceof SpecReader.Read<MovementSpec> read) {
-            write(id, read.sheet());
+            write(id, read.sheet().amount().sized(material.unit()), read.sheet());
             return Pages.seeOther("/materials/" + id + "#stock");
         }
         List<Fault> faults = ((SpecReader.Faulty<MovementSpec>) reading).faults();
@@ -84,11 +85,11 @@ class StockPages {
                 () -> offcuts.forget(id, offcut));
     }
 
-    private void write(long id, MovementSpec sheet) {
+    private void write(long id, Quantity amount, MovementSpec sheet) {
         if (sheet.kind() == MovementKind.COUNTED) {
-            ledger.count(id, sheet.amount(), Cause.note(sheet.note()));
+            ledger.count(id, amount, Cause.note(sheet.note()));
         } else {
-            ledger.move(id, sheet.kind(), sheet.amount(), Cause.note(sheet.note()));
+            ledger.move(id, sheet.kind(), amount, Cause.note(sheet.note()));
         }
     }
 

@@ -1,5 +1,6 @@
 package benchful.web;
 
+import benchful.core.quantity.Counted;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
@@ -67,6 +68,37 @@ public final class Formats {
 
     /** "12", "1.25 m", "0.035 g": at most two decimals, or two digits where it is smaller; pieces without their unit. */
     public static String words(Quantity quantity) {
+        return quantity.unit().counted() == null ? measure(quantity) : counted(quantity);
+    }
+
+    /** "20 sheets 70 × 50 cm", "3 cards of 2 m"; what is a part of one is measured, but of a sheet. */
+    private static String counted(Quantity quantity) {
+        Counted thing = quantity.unit().counted();
+        if (thing.each() != null && !quantity.whole()) {
+            return words(quantity.in(thing.each().unit()));
+        }
+        return "%s %s%s".formatted(number(quantity.amount(), 2), thing.word(quantity.amount()), size(thing));
+    }
+
+    private static String size(Counted thing) {
+        if (thing.sheet() != null) {
+            return " " + words(thing.sheet());
+        }
+        return thing.each() == null || thing.container().pieces() != 0 ? "" : " of " + words(thing.each());
+    }
+
+    /** "sheets 70 × 50 cm", "cm": what something is counted in. */
+    public static String words(Unit unit) {
+        Counted thing = unit.counted();
+        return thing == null ? unit.symbol() : thing.container().many() + size(thing);
+    }
+
+    /** "sheet", "m", "piece": what one of the unit is called where its size is known. */
+    public static String one(Unit unit) {
+        return unit.counted() != null ? unit.counted().container().one() : unit == Unit.PIECE ? "piece" : unit.symbol();
+    }
+
+    private static String measure(Quantity quantity) {
         int zeros = quantity.amount().scale() - quantity.amount().precision();
         String number = number(quantity.amount(), Math.max(2, Math.min(zeros, 8) + 2));
         String unit = quantity.unit().symbol();
@@ -89,7 +121,7 @@ public final class Formats {
 
     /** As a hand at the bench measures it: lengths in millimetres below 10 cm, then centimetres, from 2 m on metres. */
     public static String measured(Quantity amount) {
-        if (!amount.dimension().equals(Dimension.LENGTH)) {
+        if (!amount.dimension().equals(Dimension.LENGTH) || amount.unit().counted() != null && amount.whole()) {
             return words(amount);
         }
         Quantity shown = amount.in(Unit.M);

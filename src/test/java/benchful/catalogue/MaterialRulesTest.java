@@ -53,7 +53,7 @@ class MaterialRulesTest {
         Offer sheets = Offer.of("Harbour", Quantity.parse("20 g"), BigDecimal.ONE)
                 .withSheet(new Extent(Quantity.parse("10 cm"), Quantity.parse("20 cm")));
         assertThat(MaterialRules.faults(MaterialSpec.of("copper", Unit.G).withOffers(List.of(sheets))))
-                .containsExactly(new Fault("/offers/0/sheet/length", "Only a material counted by area comes in sheets. Leave this empty, or count it in cm2."));
+                .containsExactly(new Fault("/offers/0/sheet/length", "Only a material counted by area comes in sheets. Leave this empty, or count it in sheets, such as “sheets 70 x 50 cm”."));
     }
 
     private static Offer.PriceBreak at(int packs, String price) {

@@ -46,7 +46,7 @@ class MaterialsPagesTest {
 
         assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Sheet works | 2 sheets 300 × 100 mm | £9.80"));
         tutor.open(tutor.path() + "/edit").type("/offers/0/sheet/length", "").type("/offers/0/sheet/width", "").press("Save");
-        assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Sheet works | 600 cm² | £9.80"));
+        assertThat(tutor.rows("main")).anyMatch(row -> row.startsWith("Sheet works | 2 sheets 300 × 100 mm | £9.80 £4.90 per sheet"));
     }
 
     @Test

@@ -2,7 +2,6 @@ package benchful.lives;
 
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Unit;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.function.IntFunction;
@@ -61,7 +60,7 @@ final class Chance {
     }
 
     Unit unit(Dimension dimension) {
-        return of(Arrays.stream(Unit.values()).filter(u -> u.dimension().equals(dimension) && u != Unit.PERCENT).toList());
+        return of(Unit.measured().stream().filter(u -> u.dimension().equals(dimension) && u != Unit.PERCENT).toList());
     }
 
     /** More than nothing, in any unit of the kind. */

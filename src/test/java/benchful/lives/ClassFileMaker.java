@@ -160,7 +160,11 @@ final class ClassFileMaker {
         Map<String, Dimension> used = maker.materialsUsed();
         used.forEach((name, dimension) -> {
             if (chance.mostly()) {
-                material(materials.addObject().put("name", name), dimension);
+                ObjectNode material = materials.addObject().put("name", name);
+                material(material, dimension);
+                if ((name + mark).hashCode() % 6 == 0) {
+                    materials.addObject().put("name", name + ", blue").put("variant_of", name).put("unit", material.get("unit").asText());
+                }
             }
         });
     }

@@ -37,6 +37,7 @@ final class ProjectMaker {
         sizes();
         workings();
         materials();
+        taken();
         toolsOfTheProject();
         pictures();
         steps();
@@ -132,6 +133,21 @@ final class ProjectMaker {
                 line(list.addObject().put("material", name.strip()), dimension);
             }
             line(list.addObject().put("material", name.strip()), chance.once(40) ? chance.of(COUNTED) : dimension);
+        });
+    }
+
+    /** Some sizes take another of a material, or none; told by their names, so that nothing else is made otherwise. */
+    private void taken() {
+        List<String> names = List.copyOf(materials.keySet());
+        project.withArray("sizes").forEach(size -> {
+            int lot = Math.abs((project.get("name").asText() + size.get("name").asText()).hashCode() % 60);
+            if (!names.isEmpty() && lot % 6 == 0) {
+                String name = names.get(lot % names.size());
+                ObjectNode taken = ((ObjectNode) size).putArray("takes").addObject().put("of", name);
+                if (lot % 12 == 0) {
+                    taken.put("use", name + ", large");
+                }
+            }
         });
     }
 

@@ -93,22 +93,22 @@ class OrdersPagesTest {
     @Test
     void changesADraftExactlyThenSendsAndReceivesItInTwoParcels() {
         String order = written("Ninepin Bead Loft");
-        String silk = line("bead silk 0.6 mm");
+        String silk = line("bead silk 0.6 mm, sea green");
         tutor.type("/lines/" + silk + "/packs", "7").type("/lines/" + silk + "/price", "1,335").type("/delivery", "3.95").press("Save changes");
         assertThat(tutor.status()).isEqualTo(200);
         // 7 x 1.335 = 9.345 -> 9.35; VAT 20 % of 9.35 = 1.87
-        assertThat(cells("bead silk 0.6 mm")).contains("£9.35", "£1.87");
+        assertThat(cells("bead silk 0.6 mm, sea green")).contains("£9.35", "£1.87");
 
-        String before = onHand("bead silk 0.6 mm");
+        String before = onHand("bead silk 0.6 mm, sea green");
         tutor.press("Mark as sent");
         assertThat(tutor.page().select(".lead").text()).startsWith("Sent, sent ").contains("expected");
         assertThat(tutor.page().select("input[name^=/lines]")).isEmpty();
         onlyReceive(silk, "3");
         assertThat(tutor.page().select(".lead").text()).startsWith("Part received");
-        assertThat(onHand("bead silk 0.6 mm")).isEqualTo(plus(before, 6));
+        assertThat(onHand("bead silk 0.6 mm, sea green")).isEqualTo(plus(before, 6));
         tutor.open(order).press("Receive");
         assertThat(tutor.page().select(".lead").text()).startsWith("Received");
-        assertThat(onHand("bead silk 0.6 mm")).isEqualTo(plus(before, 14));
+        assertThat(onHand("bead silk 0.6 mm, sea green")).isEqualTo(plus(before, 14));
         assertThat(tutor.page().select("button:contains(Receive)")).isEmpty();
         assertThat(tutor.open("/orders").rows("div[aria-label=Orders that are done] table")).anyMatch(r -> r.contains("received"));
     }
@@ -116,7 +116,7 @@ class OrdersPagesTest {
     @Test
     void sendsAndAddsWithWhatWasTypedThoughItWasNotSavedBefore() {
         written("Ninepin Bead Loft");
-        String silk = line("bead silk 0.6 mm");
+        String silk = line("bead silk 0.6 mm, sea green");
         tutor.type("/lines/" + silk + "/packs", "9").press("Add");
         assertThat(tutor.field("/lines/" + silk + "/packs")).isEqualTo("9");
         tutor.type("/lines/" + silk + "/packs", "8").type("packs", "0").press("Add");
@@ -124,7 +124,7 @@ class OrdersPagesTest {
         assertThat(tutor.field("/lines/" + silk + "/packs")).isEqualTo("8");
         tutor.type("/lines/" + silk + "/packs", "11").press("Mark as sent");
         assertThat(tutor.page().select(".lead").text()).startsWith("Sent, sent ");
-        assertThat(cells("bead silk 0.6 mm")).contains("11");
+        assertThat(cells("bead silk 0.6 mm, sea green")).contains("11");
     }
 
     @ParameterizedTest
@@ -137,7 +137,7 @@ class OrdersPagesTest {
             """)
     void keepsNonsenseInItsFieldAndSaysHowToMendIt(String field, String typed, String message) {
         written("Ninepin Bead Loft");
-        String at = "/lines/" + line("bead silk 0.6 mm") + "/" + field;
+        String at = "/lines/" + line("bead silk 0.6 mm, sea green") + "/" + field;
         tutor.type(at, typed).press("Save changes");
         assertThat(tutor.status()).isEqualTo(422);
         assertThat(tutor.faults().toString()).contains(message);
@@ -152,7 +152,7 @@ class OrdersPagesTest {
             byte[] pdf = tutor.open(order + "/order.pdf?paper=" + paper).bytes();
             try (PDDocument read = Loader.loadPDF(pdf)) {
                 String text = new PDFTextStripper().getText(read);
-                assertThat(text).contains("Order " + order.replaceAll(".*/", "") + " to Ninepin Bead Loft").contains(total).contains("bead silk 0.6 mm");
+                assertThat(text).contains("Order " + order.replaceAll(".*/", "") + " to Ninepin Bead Loft").contains(total).contains("bead silk 0.6 mm, sea green");
                 assertThat(read.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
                 assertThat(read.getDocumentInformation().getTitle()).startsWith("Order ");
             }
@@ -198,10 +198,10 @@ class OrdersPagesTest {
     @Test
     void refusesMoreThanIsStillToComeAndNothingAtAll() {
         written("Ninepin Bead Loft");
-        String silk = line("bead silk 0.6 mm");
+        String silk = line("bead silk 0.6 mm, sea green");
         tutor.press("Mark as sent").type("/packs/" + silk, "999").press("Receive");
         assertThat(tutor.status()).isEqualTo(422);
-        assertThat(tutor.faults().toString()).contains("Of “bead silk 0.6 mm”").contains("are still to come");
+        assertThat(tutor.faults().toString()).contains("Of “bead silk 0.6 mm, sea green”").contains("are still to come");
         assertThat(tutor.field("/packs/" + silk)).isEqualTo("999");
         onlyReceive(silk, "0");
         assertThat(tutor.status()).isEqualTo(422);
@@ -211,7 +211,7 @@ class OrdersPagesTest {
     @Test
     void cancelsWhatHasNotComeSoThatItIsBoughtAgain() {
         String order = written("Ninepin Bead Loft");
-        String silk = line("bead silk 0.6 mm");
+        String silk = line("bead silk 0.6 mm, sea green");
         tutor.press("Mark as sent");
         onlyReceive(silk, "1");
         tutor.press("Cancel what has not come");
@@ -238,8 +238,8 @@ class OrdersPagesTest {
     @Test
     void countsAParcelOnceThoughTwoPeopleUnpackIt() throws Exception {
         String order = written("Ninepin Bead Loft");
-        String before = onHand("bead silk 0.6 mm");
-        int packs = Integer.parseInt(tutor.field("/lines/" + line("bead silk 0.6 mm") + "/packs"));
+        String before = onHand("bead silk 0.6 mm, sea green");
+        int packs = Integer.parseInt(tutor.field("/lines/" + line("bead silk 0.6 mm, sea green") + "/packs"));
         tutor.press("Mark as sent");
         List<Callable<Integer>> people = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
@@ -253,15 +253,15 @@ class OrdersPagesTest {
         }
         bench.shutdown();
         assertThat(answers).containsExactlyInAnyOrder(200, 409, 409, 409);
-        assertThat(onHand("bead silk 0.6 mm")).isEqualTo(plus(before, 2 * packs));
+        assertThat(onHand("bead silk 0.6 mm, sea green")).isEqualTo(plus(before, 2 * packs));
     }
 
     @Test
     void writesATableAndAMailForTheSupplier() {
         String order = written("Ninepin Bead Loft");
-        assertThat(tutor.page().select("#mail").text()).startsWith("Order ").contains("Please send:").containsPattern("- bead silk 0.6 mm: \\d+ packs of 2 m, article NB-606, at £1.");
+        assertThat(tutor.page().select("#mail").text()).startsWith("Order ").contains("Please send:").containsPattern("- bead silk 0.6 mm, sea green: \\d+ packs of 2 m, article NB-606, at £1.");
         String csv = new String(tutor.open(order + "/order.csv").bytes(), StandardCharsets.UTF_8);
-        assertThat(csv).startsWith("\uFEFFmaterial,article,packs,pack,holds,price,net,tax_percent,tax,gross,currency,needed_by,link\r\n").contains("bead silk 0.6 mm,NB-606,");
+        assertThat(csv).startsWith("\uFEFFmaterial,article,packs,pack,holds,price,net,tax_percent,tax,gross,currency,needed_by,link\r\n").contains("\"bead silk 0.6 mm, sea green\",NB-606,");
         assertThat(csv.lines().count()).isGreaterThan(3);
     }
 

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 /** Writing down that a class's materials are cut, and cutting the next from what was left. */
 @QuarkusTest
 class CuttingPagesTest {
-    private static final String THONG = "leather thong 2 mm";
+    private static final String THONG = "leather thong 2 mm, tan";
     private static final String BRASS = "brass sheet 0.8 mm";
 
     @TestHTTPResource
@@ -48,6 +48,8 @@ class CuttingPagesTest {
     @BeforeEach
     void samples() {
         data.onlySamples();
+        data.sql("update craft_class set setup = jsonb_set(replace(replace(setup ::text, '\"black\"', '\"tan\"'), '\"red\"', '\"tan\"') ::jsonb, '{choices}', '{\"leather thong 2 mm\": \"tan\"}')"
+                + " where setup ->> 'title' like 'First metal%'");
         first = data.classTitled("First metal, a bookmark in a day");
         page = "/classes/" + first + "/cutting";
         tutor = new Visitor(address);
@@ -128,7 +130,7 @@ class CuttingPagesTest {
     @Test
     void showsEveryPageOfAClassWhoseCuttingLeftNoOffcut() {
         String strand = "/classes/" + data.classTitled("Knotted strand, Saturday");
-        tutor.open(strand + "/cutting").press(tutor.page().selectFirst("button[aria-label$= is cut]"));
+        tutor.open(strand + "/cutting").press(tutor.page().selectFirst("button[aria-label=bead silk 0.6 mm, grey is cut]"));
         assertThat(tutor.page().select("section.good").text()).contains("No offcut was worth keeping.");
         for (String page : List.of("/", strand, strand + "/cutting", strand + "/packing", strand + "/reservation", strand + "/review", "/orders/new")) {
             assertThat(tutor.open(page).status()).as(page).isEqualTo(200);

@@ -1,5 +1,6 @@
 package benchful.core.formula;
 
+import benchful.core.quantity.Container;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.RingSize;
@@ -18,7 +19,6 @@ import com.ezylang.evalex.parser.ParseException;
 import com.ezylang.evalex.parser.Token.TokenType;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,6 +27,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One expression of numbers, units, named measures and the functions {@code ceil floor round sqrt min max}, with units
@@ -225,7 +226,7 @@ public final class Formula {
     }
 
     private static String symbols() {
-        return Arrays.stream(Unit.values()).map(Unit::symbol).map(Pattern::quote).collect(Collectors.joining("|"));
+        return Stream.concat(Unit.measured().stream().map(Unit::symbol), Container.words().stream()).map(Pattern::quote).collect(Collectors.joining("|"));
     }
 
     private static Value negative(Value v) {

@@ -1,5 +1,6 @@
 package benchful.core.needs;
 
+import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -62,7 +63,7 @@ public final class NeedsCalculator {
         if (amount.signum() == 0) {
             return;
         }
-        if (line.allowance() instanceof Allowance.Confidence risk && request.unit() == Unit.PIECE) {
+        if (line.allowance() instanceof Allowance.Confidence risk && counted()) {
             int needed = amount.base().setScale(0, RoundingMode.CEILING).intValueExact();
             int brought = Spoilage.bring(needed, fraction(risk.spoils()), risk.confidence().doubleValue());
             waste = waste.plus(Quantity.of(brought - needed, Unit.PIECE));
@@ -124,11 +125,15 @@ public final class NeedsCalculator {
 
     private Need answer() {
         Quantity total = net.plus(waste);
-        Quantity whole = request.unit() == Unit.PIECE ? total.rounded(0, RoundingMode.CEILING) : total;
+        Quantity whole = counted() ? Quantity.ofBase(total.base().setScale(0, RoundingMode.CEILING), request.unit()) : total;
         if (!whole.equals(total)) {
             reasons.add(Sentence.of("%s is rounded up to %s.", total, whole));
         }
         return new Need(request.material(), net, whole.minus(net), whole, cuts, reasons);
+    }
+
+    private boolean counted() {
+        return request.unit().dimension().equals(Dimension.COUNT);
     }
 
     private static BigDecimal percent(Allowance allowance) {

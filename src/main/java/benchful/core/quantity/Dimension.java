@@ -14,9 +14,11 @@ public record Dimension(int length, int mass) {
     public static final Dimension AREA = new Dimension(2, 0);
     public static final Dimension VOLUME = new Dimension(3, 0);
     public static final Dimension MASS = new Dimension(0, 1);
+    /** Of "20 sheets", while nobody has said how large one is. */
+    public static final Dimension UNSIZED = new Dimension(99, 0);
 
     private static final Map<Dimension, String> NAMES =
-            Map.of(COUNT, "a count", LENGTH, "a length", AREA, "an area", VOLUME, "a volume", MASS, "a mass");
+            Map.of(COUNT, "a count", LENGTH, "a length", AREA, "an area", VOLUME, "a volume", MASS, "a mass", UNSIZED, "a number of things whose size is not said");
 
     public Dimension times(Dimension other) {
         return new Dimension(length + other.length, mass + other.mass);

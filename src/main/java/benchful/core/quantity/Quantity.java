@@ -25,6 +25,8 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
 
     /** Longer texts than any amount that is written out. */
     private static final int LONGEST = 400;
+    /** What is counted by things of a size: {@code 20 sheets 70 x 50 cm}. */
+    private static final Pattern COUNTED = Pattern.compile("\\s*+([+-]?\\d++(?:[.,]\\d++)?+)\\s++(\\p{L}.*+)");
     private static final Pattern WRITTEN = Pattern.compile("\\s*+([+-]?\\d++(?:[.,]\\d++)?+)\\s*+([A-Za-z_%]\\w*+)?+\\s*+");
 
     public Quantity {
@@ -46,7 +48,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     }
 
     /**
-     * Reads what a person writes: {@code 42 cm}, {@code 0,6mm}, {@code 12}. A bare number counts pieces. All that
+     * Reads what a person writes: {@code 42 cm}, {@code 0,6mm}, {@code 12}, {@code 20 sheets 70 x 50 cm}. A bare number counts pieces. All that
      * {@link #toString} writes is read, however many digits a division left.
      *
      * @throws IllegalArgumentException with a sentence for the writer
@@ -54,14 +56,29 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     public static Quantity parse(String written) {
         Matcher m = WRITTEN.matcher(written);
         if (written.length() > LONGEST || !m.matches()) {
+            Matcher counted = COUNTED.matcher(written);
+            if (written.length() <= LONGEST && counted.matches() && Counted.parse(counted.group(2)).isPresent()) {
+                return new Quantity(new BigDecimal(counted.group(1).replace(',', '.')), Unit.of(Counted.parse(counted.group(2)).get()));
+            }
             throw new IllegalArgumentException(
                     "“%s” is not an amount. Write a number and a unit, such as 42 cm, 12 pcs or 5 ml.".formatted(Sentence.quoted(written)));
         }
         String symbol = m.group(2) == null ? Unit.PIECE.symbol() : m.group(2);
-        Unit unit = Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException(
-                "“%s” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, tsp, tbsp, floz, cup, pt, qt, gal, cm2, in2, in3 or pcs."
+        Unit unit = Unit.parse(symbol).orElseThrow(() -> new IllegalArgumentException(
+                "“%s” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, tsp, tbsp, floz, cup, pt, qt, gal, cm2, in2, in3 or pcs, or say what is counted, such as 3 sheets 70 x 50 cm."
                         .formatted(Sentence.quoted(symbol))));
         return new Quantity(new BigDecimal(m.group(1).replace(',', '.')), unit);
+    }
+
+    /** The same where "20 sheets" were written and the material is counted in sheets of a size, or in packs, or the like. */
+    public Quantity sized(Unit way) {
+        boolean open = unit.counted() != null && !unit.counted().sized() && way.counted() != null && way.counted().container() == unit.counted().container();
+        return open ? new Quantity(amount, way) : this;
+    }
+
+    /** True where it is a whole number of its unit. */
+    public boolean whole() {
+        return amount.scale() <= 0;
     }
 
     public Dimension dimension() {
@@ -84,7 +101,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
             throw new IllegalArgumentException(
                     "%s is %s and can't be given in %s.".formatted(measurable(), dimension().words(), other.symbol()));
         }
-        return other == unit ? this : ofBase(base(), other);
+        return other.equals(unit) ? this : ofBase(base(), other);
     }
 
     public Quantity plus(Quantity other) {
@@ -97,6 +114,11 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
 
     public Quantity times(BigDecimal factor) {
         return new Quantity(amount.multiply(factor), unit);
+    }
+
+    /** Divided, to 34 significant digits where that does not end. */
+    public Quantity over(BigDecimal divisor) {
+        return new Quantity(amount.divide(divisor, PRECISION), unit);
     }
 
     public Quantity times(long factor) {
@@ -138,7 +160,8 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     /** As written in sheets: {@code 42 cm}; pieces carry {@code pcs}. */
     @Override
     public String toString() {
-        return amount.toPlainString() + " " + unit.symbol();
+        Counted counted = unit.counted();
+        return amount.toPlainString() + " " + (counted == null ? unit.symbol() : counted.word(amount) + counted.size());
     }
 
     private static BigDecimal plain(BigDecimal value) {

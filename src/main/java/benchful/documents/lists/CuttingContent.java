@@ -53,12 +53,7 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
         long onHand = plan.lengths().stream().filter(length -> !length.bought()).count();
         String lengths = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
         return new Material(material.name(), List.of(new HandoutContent.Figure(bag.drawing("cutting-" + number, svg), "Bars to scale; the table below says the same.")),
-                rows, lengths, claim(material, plan.proof(), amounts));
-    }
-
-    /** What is chosen by word is cut as one material, so nothing is claimed of it. */
-    private static String claim(MaterialsPlan.MaterialPlan material, String proof, Amounts amounts) {
-        return material.mixed() ? "Cut each from its own length: %s. That may take more lengths than are drawn here.".formatted(amounts.chosen(material)) : proof;
+                rows, lengths, plan.proof());
     }
 
     private static Material sheets(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
@@ -72,7 +67,7 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
         }
         long onHand = plan.sheets().stream().filter(sheet -> !sheet.bought()).count();
         String sheets = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
-        return new Material(material.name(), figures, pictures.stream().map(picture -> row(picture, amounts)).toList(), sheets, claim(material, plan.proof(), amounts));
+        return new Material(material.name(), figures, pictures.stream().map(picture -> row(picture, amounts)).toList(), sheets, plan.proof());
     }
 
     private static Row row(SheetPicture picture, Amounts amounts) {

@@ -33,7 +33,7 @@ public record PackingContent(PrintHead head, List<KitRow> kits, List<Material> m
      * @param kits how it is spread: "5 × 39, 2 × 42"
      * @param spare beyond the kits and the bench
      */
-    public record Material(String name, String total, String kits, String spare, String note) {}
+    public record Material(String name, String total, String kits, String spare) {}
 
     public static PackingContent of(PrintSource source, PrintOptions options) {
         PrintHead head = PrintHead.of(source, "Packing list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
@@ -74,6 +74,6 @@ public record PackingContent(PrintHead head, List<KitRow> kits, List<Material> m
                 .entrySet().stream().map(entry -> Formats.counted(entry.getValue().intValue(), "kit") + " with " + entry.getKey())
                 .collect(Collectors.joining("; "));
         String spare = material.need().waste().signum() > 0 ? amounts.words(material.need().waste()) : "";
-        return new Material(material.name(), amounts.words(material.need().total()), kits.isEmpty() ? "on the bench" : kits, spare, amounts.chosen(material));
+        return new Material(material.name(), amounts.words(material.need().total()), kits.isEmpty() ? "on the bench" : kits, spare);
     }
 }

@@ -27,8 +27,7 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
     /** @param warning what to mind about the order; may be empty */
     public record Order(String supplier, String contact, String by, String warning, List<Line> lines, String goods, String delivery, String vat, String total) {}
 
-    /** @param chosen what students chose of it, such as colours; may be empty */
-    public record Line(String packs, String material, String chosen, String price, String net, String left) {}
+    public record Line(String packs, String material, String price, String net, String left) {}
 
     public static ShoppingContent of(PrintSource source, PrintOptions options) {
         Amounts amounts = Amounts.briefly(options);
@@ -75,7 +74,6 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         Optional<MaterialsPlan.MaterialPlan> material = source.materials().materials().stream().filter(m -> m.name().equals(purchase.material())).findFirst();
         String left = material.map(m -> amounts.words(m.bought().leftover())).orElse("");
         String packs = "%d × %s".formatted(purchase.packs(), Formats.words(purchase.holds()));
-        String chosen = material.map(amounts::chosen).orElse("");
-        return new Line(packs, purchase.material(), chosen, Formats.words(purchase.price()), Formats.words(purchase.net()), left);
+        return new Line(packs, purchase.material(), Formats.words(purchase.price()), Formats.words(purchase.net()), left);
     }
 }

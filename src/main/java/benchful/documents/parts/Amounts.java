@@ -5,12 +5,10 @@ import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.documents.paper.PrintOptions;
-import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
 import benchful.web.Formats;
 import java.math.RoundingMode;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Amounts as a hand at the bench measures them: lengths in millimetres below 10 cm, then centimetres, then metres. Where US customary units are wanted,
@@ -56,11 +54,6 @@ public final class Amounts {
             return words(content.amount());
         }
         return "%d × %s".formatted(content.pieces(), content.rectangle() == null ? words(content.each()) : words(content.rectangle()));
-    }
-
-    /** "black 1.6 m, green 80 cm": what students chose of a material; empty where there is no choice. */
-    public String chosen(MaterialsPlan.MaterialPlan material) {
-        return material.chosen().entrySet().stream().map(entry -> entry.getKey() + " " + words(entry.getValue())).collect(Collectors.joining(", "));
     }
 
     /** Rectangles in millimetres, as they are marked out: "102 × 76 mm". */

@@ -6,16 +6,12 @@ import benchful.core.buying.SupplierOrder;
 import benchful.core.cutting.CuttingPlan;
 import benchful.core.cutting.SheetPlan;
 import benchful.core.needs.Need;
-import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import benchful.plans.materials.kits.Kit;
 import benchful.plans.materials.sizes.SizedPiece;
 import java.time.LocalDate;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.joda.money.Money;
 
 /**
@@ -56,12 +52,12 @@ public record MaterialsPlan(
         faults = List.copyOf(faults);
     }
 
-    /** The same, with other words on its kits. */
     /** What is missing and nobody in the catalogue sells. */
     public List<MaterialPlan> unsold() {
         return materials.stream().filter(material -> material.bought().unmet().signum() > 0).toList();
     }
 
+    /** The same, with other words on its kits. */
     public MaterialsPlan withKits(List<Kit> others) {
         return new MaterialsPlan(sizes, others, bench, materials, orders, orderBy, total, bound, proof, warnings, faults);
     }
@@ -73,19 +69,9 @@ public record MaterialsPlan(
      * One material of the class.
      *
      * @param unit what it is counted in
-     * @param chosen amounts by what students chose; empty where there is no choice or none is known
      * @param cutting null where it is not cut to length or can't be
      * @param sheets null where it is not cut from sheet or can't be
      * @param bought what stock and orders give
      */
-    public record MaterialPlan(String name, Unit unit, Need need, Map<String, Quantity> chosen, CuttingPlan cutting, SheetPlan sheets, Bought bought) {
-        public MaterialPlan {
-            chosen = Collections.unmodifiableMap(new LinkedHashMap<>(chosen));
-        }
-
-        /** True where it is cut, and students chose more than one kind of it by word: a length of one kind gives no piece of another. */
-        public boolean mixed() {
-            return chosen.size() > 1 && (cutting != null || sheets != null);
-        }
-    }
+    public record MaterialPlan(String name, Unit unit, Need need, CuttingPlan cutting, SheetPlan sheets, Bought bought) {}
 }

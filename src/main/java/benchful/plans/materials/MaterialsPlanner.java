@@ -6,7 +6,6 @@ import benchful.core.buying.Bought;
 import benchful.core.buying.ShoppingList;
 import benchful.core.quantity.Sentence;
 import benchful.plans.materials.cutting.ShoppingPlanner;
-import benchful.plans.materials.kits.ClassNeeds;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,9 +38,6 @@ public final class MaterialsPlanner {
         ShoppingPlanner wants = new ShoppingPlanner(file.catalogue(), file.setup().currency(), faults, warnings);
         ShoppingList list = wants.buy(required.needs().values(), material -> file.arriveBy(), today);
         List<MaterialsPlan.MaterialPlan> materials = materials(required, wants, list);
-        materials.stream().filter(MaterialsPlan.MaterialPlan::mixed).forEach(material -> warnings.add(Sentence.of(
-                "“%s” is wanted as %s, but cut and bought as one material. Write each as a material of its own, to be chosen instead, and each is cut and bought apart.",
-                material.name(), String.join(", ", material.chosen().keySet()))));
         return new MaterialsPlan(required.sizes(), required.kits(), required.bench(), materials,
                 list.orders(), list.orderBy(), list.total(), list.bound(), list.proof(), warnings, faults);
     }
@@ -49,6 +45,6 @@ public final class MaterialsPlanner {
     private static List<MaterialsPlan.MaterialPlan> materials(Requirements required, ShoppingPlanner wants, ShoppingList list) {
         Map<String, Bought> bought = list.materials().stream().collect(Collectors.toMap(Bought::material, Function.identity()));
         return required.needs().values().stream().map(need -> new MaterialsPlan.MaterialPlan(need.material(), need.total().unit(), need,
-                ClassNeeds.chosen(need.material(), required.kits()), wants.cutting(need.material()), wants.sheets(need.material()), bought.get(need.material()))).toList();
+                wants.cutting(need.material()), wants.sheets(need.material()), bought.get(need.material()))).toList();
     }
 }

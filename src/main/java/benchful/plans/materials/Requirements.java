@@ -50,7 +50,7 @@ public record Requirements(
     /** @param cut the materials that are cut to length, here or for another class that is bought for together */
     public static Requirements of(ClassFile file, Set<String> cut) {
         Map<String, MaterialSpec> catalogue = ShoppingPlanner.byName(file.materials());
-        Seating seating = new Seating(file.project(), file.setup());
+        Seating seating = new Seating(file.project(), file.setup(), file.materials());
         List<Fault> faults = new ArrayList<>(seating.faults());
         Map<String, SizedPiece> pieces = pieces(file.project(), seating.seats(), catalogue, faults);
         SubstituteCheck fitting = new SubstituteCheck(file.project(), pieces.values(), catalogue, faults);

@@ -16,6 +16,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -68,7 +69,7 @@ class ClassImport {
     @Transactional
     long store(ClassFile file) {
         file.suppliers().stream().filter(s -> Supplier.byName(s.name()).isEmpty()).forEach(s -> Supplier.stored(s, false));
-        file.materials().stream().filter(m -> Material.byName(m.name()).isEmpty())
+        file.materials().stream().sorted(Comparator.comparing(m -> m.variantOf() != null)).filter(m -> Material.byName(m.name()).isEmpty())
                 .forEach(m -> Material.stored(m, name -> Supplier.byName(name).orElseThrow(), false, LocalDate.now(clock)));
         database.flush();
         Project project = Project.byName(file.project().name()).orElseGet(() -> Project.stored(file.project(), false, clock.instant()));

@@ -89,7 +89,7 @@ public class AvailableStock {
         Offcuts.Pieces pieces = offcuts.pieces(classIds);
         List<MaterialSpec> materials = new ArrayList<>();
         Map<String, Unusable> broken = new HashMap<>();
-        for (Material m : Material.named(names)) {
+        for (Material m : Material.withVariants(names)) {
             try {
                 Quantity there = onHand(m, kept, coming).plus(m.shown(cutOff.getOrDefault(m.id(), BigDecimal.ZERO)));
                 Quantity cut = pieces.opened().getOrDefault(m.id(), List.of()).stream().map(StockPiece::amount).reduce(Quantity.zero(m.unit()), Quantity::plus);

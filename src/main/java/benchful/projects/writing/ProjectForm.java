@@ -72,7 +72,7 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
     }
 
     public List<String> units() {
-        return Arrays.stream(Unit.values()).map(Unit::symbol).toList();
+        return Unit.measured().stream().map(Unit::symbol).toList();
     }
 
     public List<String> sizingKinds() {

@@ -109,7 +109,7 @@ class ListsPages {
     @Transactional
     public Response file(@PathParam("list") String list, @PathParam("format") String format) {
         Table table = switch (list) {
-            case "prices" -> PriceList.of(catalogue.sheets().materials());
+            case "prices" -> PriceList.of(catalogue.own());
             case "stock" -> StockList.of(Material.all());
             default -> throw new NotFoundException();
         };

@@ -109,6 +109,7 @@ public final class PriceImport {
 
     private static String change(PriceRow row, Offer before, Material material) {
         String price = Formats.number(row.price(), 4);
+        String article = before == null || row.article() == null || row.article().equals(before.article()) ? "" : "article " + row.article();
         if (before == null) {
             return (material == null ? "new material, new offer at " : "new offer at ") + price;
         }
@@ -116,9 +117,9 @@ public final class PriceImport {
                 ? before.price()
                 : before.breaks().stream().filter(b -> b.packs() == row.fromPacks()).map(Offer.PriceBreak::price).findFirst().orElse(null);
         if (old == null) {
-            return "new lower price " + price;
+            return article.isEmpty() ? "new lower price " + price : "new lower price %s, %s".formatted(price, article);
         }
-        return old.compareTo(row.price()) == 0 ? "" : "%s → %s".formatted(Formats.number(old, 4), price);
+        return old.compareTo(row.price()) == 0 ? article : Stream.of("%s → %s".formatted(Formats.number(old, 4), price), article).filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
     }
 
     private void write(Material material, MaterialSpec after) {

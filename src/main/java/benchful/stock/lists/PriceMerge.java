@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Lays the rows of one material over its sheet. An offer that is listed takes the listed price, and the listed lower
@@ -24,14 +25,14 @@ final class PriceMerge {
      */
     PriceMerge(MaterialSpec before, List<PriceRow> rows) {
         this.before = before == null ? fresh(rows) : before;
-        rows.forEach(r -> listed.computeIfAbsent(r.offerKey(), k -> new ArrayList<>()).add(r));
+        rows.stream().map(r -> r.sized(this.before.unit())).forEach(r -> listed.computeIfAbsent(r.offerKey(), k -> new ArrayList<>()).add(r));
         listed.values().forEach(group -> group.sort(Comparator.comparingInt(PriceRow::fromPacks)));
     }
 
     private static MaterialSpec fresh(List<PriceRow> rows) {
         PriceRow first = rows.get(0);
         Unit unit = first.unit() == null ? first.pack().unit() : first.unit();
-        return MaterialSpec.of(first.material(), unit);
+        return MaterialSpec.of(first.material(), unit).withVariantOf(first.variantOf());
     }
 
     MaterialSpec after() {
@@ -50,8 +51,13 @@ final class PriceMerge {
         BigDecimal single = first.fromPacks() == 1 || stored == null ? first.price() : stored.price();
         List<Offer.PriceBreak> breaks = breaks(rows);
         return stored == null
-                ? Offer.of(first.supplier(), first.pack(), single).withLengths(first.lengths()).withBreaks(breaks)
-                : stored.withPrice(single).withBreaks(breaks.isEmpty() ? stored.breaks() : breaks);
+                ? Offer.of(first.supplier(), first.pack(), single).withLengths(first.lengths()).withArticle(article(rows)).withBreaks(breaks)
+                : stored.withPrice(single).withArticle(article(rows) == null ? stored.article() : article(rows)).withBreaks(breaks.isEmpty() ? stored.breaks() : breaks);
+    }
+
+    /** Of the first row that tells it; null where none does. */
+    private static String article(List<PriceRow> rows) {
+        return rows.stream().map(PriceRow::article).filter(Objects::nonNull).findFirst().orElse(null);
     }
 
     private static List<Offer.PriceBreak> breaks(List<PriceRow> rows) {
@@ -60,9 +66,9 @@ final class PriceMerge {
 
     /** The numbers of packs whose lower price would go because others are listed; told once, with the first row of an offer. */
     List<Integer> dropped(PriceRow row) {
-        List<PriceRow> rows = listed.get(row.offerKey());
+        List<PriceRow> rows = listed.get(key(row));
         Offer stored = before(row);
-        if (stored == null || rows.get(0) != row || breaks(rows).isEmpty()) {
+        if (stored == null || rows.get(0).number() != row.number() || breaks(rows).isEmpty()) {
             return List.of();
         }
         return stored.breaks().stream().map(Offer.PriceBreak::packs).filter(p -> rows.stream().noneMatch(r -> r.fromPacks() == p)).toList();
@@ -70,22 +76,26 @@ final class PriceMerge {
 
     /** The offer as it was before; null for one that is new. */
     Offer before(PriceRow row) {
-        return before.offers().stream().filter(o -> key(o).equals(row.offerKey())).findFirst().orElse(null);
+        return before.offers().stream().filter(o -> key(o).equals(key(row))).findFirst().orElse(null);
     }
 
     /** True where a new offer has no price of a single pack among its rows. */
     boolean lacksSinglePrice(PriceRow row) {
-        return before(row) == null && listed.get(row.offerKey()).get(0).fromPacks() > 1;
+        return before(row) == null && listed.get(key(row)).get(0).fromPacks() > 1;
     }
 
     /** True where the same price stands twice in the list. */
     boolean twice(PriceRow row) {
-        return listed.get(row.offerKey()).stream().filter(r -> r.fromPacks() == row.fromPacks()).count() > 1;
+        return listed.get(key(row)).stream().filter(r -> r.fromPacks() == row.fromPacks()).count() > 1;
     }
 
     /** The number of the first row that tells the price of an offer; 0 where none does. */
     int rowOf(Offer offer) {
         return listed.getOrDefault(key(offer), List.of()).stream().mapToInt(PriceRow::number).min().orElse(0);
+    }
+
+    private String key(PriceRow row) {
+        return row.sized(before.unit()).offerKey();
     }
 
     private static String key(Offer offer) {

@@ -18,10 +18,15 @@ import java.util.Objects;
  *
  * @param unit what the material is counted in, for one that is not in the catalogue yet; null where not said
  * @param fromPacks 1 for the price of a single pack
+ * @param variantOf the material that one which is not in the catalogue yet is a variant of; null for none
+ * @param article its number with the supplier; null where not said
  * @param faults what is wrong with it; then other parts may be null
  */
-record PriceRow(int number, String material, Unit unit, String supplier, Quantity pack, Integer lengths, int fromPacks, BigDecimal price, List<String> faults) {
-    static final List<String> COLUMNS = List.of("material", "unit", "supplier", "pack", "lengths", "from packs", "price");
+record PriceRow(int number, String material, String variantOf, Unit unit, String supplier, Quantity pack, Integer lengths, String article, int fromPacks, BigDecimal price,
+        List<String> faults) {
+    private static final int LONGEST_ARTICLE = 60;
+
+    static final List<String> COLUMNS = List.of("material", "variant of", "unit", "supplier", "pack", "lengths", "article", "from packs", "price");
 
     /** @param supplier of all rows that name none; null where each has to name its own */
     static PriceRow read(Table.Row row, String supplier) {
@@ -33,7 +38,11 @@ record PriceRow(int number, String material, Unit unit, String supplier, Quantit
         Integer packs = cells.whole("from packs");
         BigDecimal price = required(cells, "price", cells.price("price"));
         Integer lengths = cells.whole("lengths");
-        return new PriceRow(row.number(), material, unit, seller, pack, lengths, packs == null ? 1 : Math.max(1, packs), price, cells.faults());
+        String article = cells.text("article");
+        if (article != null && article.length() > LONGEST_ARTICLE) {
+            cells.faulty("article", "give at most %d characters.".formatted(LONGEST_ARTICLE));
+        }
+        return new PriceRow(row.number(), material, cells.text("variant of"), unit, seller, pack, lengths, article, packs == null ? 1 : Math.max(1, packs), price, cells.faults());
     }
 
     private static <T> T required(RowReader cells, String column, T value) {
@@ -43,13 +52,20 @@ record PriceRow(int number, String material, Unit unit, String supplier, Quantit
     static Table.Row written(int number, MaterialSpec material, Offer offer, int fromPacks, BigDecimal price) {
         Map<String, String> cells = new HashMap<>();
         cells.put("material", material.name());
+        cells.put("variant of", material.variantOf() == null ? "" : material.variantOf());
         cells.put("unit", material.unit().symbol());
         cells.put("supplier", offer.supplier());
         cells.put("pack", offer.holds().toString());
         cells.put("lengths", offer.lengths() == null ? "" : offer.lengths().toString());
+        cells.put("article", offer.article() == null ? "" : offer.article());
         cells.put("from packs", fromPacks == 1 ? "" : String.valueOf(fromPacks));
         cells.put("price", price.toPlainString());
         return new Table.Row(number, cells);
+    }
+
+    /** The same with "10 sheets" as sheets of the size that the material is counted in. */
+    PriceRow sized(Unit way) {
+        return pack == null ? this : new PriceRow(number, material, variantOf, unit, supplier, pack.sized(way), lengths, article, fromPacks, price, faults);
     }
 
     /** Rows of the same key tell the prices of one offer. */

@@ -43,6 +43,7 @@ public final class RowReader {
         try {
             boolean bare = unit != null && written.matches("[\\d.,]+");
             Quantity amount = MeasuringRange.bounded(Quantity.parse(bare ? written + " " + unit.symbol() : written));
+            amount = unit == null ? amount : amount.sized(unit);
             return amount.signum() < 0 ? faulty(column, "give an amount of 0 or more.") : amount;
         } catch (IllegalArgumentException e) {
             return faulty(column, e.getMessage());
@@ -51,7 +52,7 @@ public final class RowReader {
 
     public Unit unit(String column) {
         String symbol = row.get(column);
-        Optional<Unit> unit = Unit.of(symbol).filter(MaterialRules::counts);
+        Optional<Unit> unit = Unit.parse(symbol).filter(MaterialRules::counts);
         return symbol.isEmpty() || unit.isPresent() ? unit.orElse(null) : faulty(column, "“%s” is no unit that materials are counted in here.".formatted(symbol));
     }
 

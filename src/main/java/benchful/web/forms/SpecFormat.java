@@ -149,7 +149,9 @@ public final class SpecFormat {
     }
 
     private static Unit unit(String symbol) {
-        return Unit.of(symbol).orElseThrow(() -> new IllegalArgumentException("“%s” is not a unit here.".formatted(Sentence.quoted(symbol))));
+        return Unit.parse(symbol).orElseThrow(() -> new IllegalArgumentException(
+                "“%s” is not a unit here. Give one such as pcs, cm, g or ml; a material may also be counted in “sheets 70 x 50 cm”, “cards of 2 m”, “tubes of 9 ml” or “pairs”."
+                        .formatted(Sentence.quoted(symbol))));
     }
 
     private static <T> void text(SimpleModule module, Class<T> type, Function<T, String> write, Function<String, T> read) {

@@ -12,7 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class QuantityTest {
@@ -60,8 +60,8 @@ class QuantityTest {
     @Test
     void readsAllThatItWrites() {
         Random random = new Random(5);
-        for (Unit unit : Unit.values()) {
-            for (Unit other : Unit.values()) {
+        for (Unit unit : Unit.measured()) {
+            for (Unit other : Unit.measured()) {
                 for (int i = 0; i < 20; i++) {
                     Quantity given = new Quantity(new BigDecimal(BigInteger.valueOf(random.nextLong() >> random.nextInt(60)), random.nextInt(12)), unit);
                     Quantity divided = new Quantity(given.amount().divide(BigDecimal.valueOf(1 + random.nextInt(12)), Quantity.PRECISION), unit);
@@ -87,7 +87,7 @@ class QuantityTest {
         assertThat(Quantity.parse("5 ml").in(Unit.FLUID_OUNCE).measurable()).hasToString("0.1691 floz");
         assertThat(Quantity.parse("0.511 mm").measurable()).hasToString("0.511 mm");
         Random random = new Random(6);
-        for (Unit unit : Unit.values()) {
+        for (Unit unit : Unit.measured()) {
             Unit held = Unit.held(unit.dimension()).orElseThrow();
             for (int i = 0; i < 200; i++) {
                 Quantity once = new Quantity(BigDecimal.valueOf(7L * random.nextInt(5000) + 1 + random.nextInt(6)).divide(BigDecimal.valueOf(7), Quantity.PRECISION), unit).measurable();
@@ -143,7 +143,7 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Unit.class)
+    @MethodSource("units")
     void measuresNoFinerThanTheHeldUnit(Unit unit) {
         Map<Dimension, String> finest = Map.of(Dimension.COUNT, "0.0001", Dimension.LENGTH, "0.001", Dimension.AREA, "0.001", Dimension.VOLUME, "1", Dimension.MASS, "0.0001");
         BigDecimal step = new BigDecimal(finest.getOrDefault(unit.dimension(), "0.000000001"));
@@ -153,9 +153,48 @@ class QuantityTest {
         assertThat(MeasuringRange.places(unit) == 0 || last.movePointLeft(1).compareTo(step) < 0).isTrue();
     }
 
+    private static List<Unit> units() {
+        return Unit.measured();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            20 sheets 70 x 50 cm          | 20 sheets 70 cm x 50 cm | 70000 cm2
+            1 sheet 300 mm x 20 cm        | 1 sheet 300 mm x 20 cm  | 600 cm2
+            2 sheets of 8.5x11 in         | 2 sheets 8.5 in x 11 in | 187 in2
+            2,5 Cards of 2 m              | 2.5 cards of 2 m        | 5 m
+            1 tube of 9 ml                | 1 tube of 9 ml          | 9 ml
+            3 packs of 10                 | 3 packs of 10 pcs       | 30 pcs
+            2 dozen                       | 2 dozen                 | 24 pcs
+            1 pair                        | 1 pair                  | 2 pcs
+            3 reams                       | 3 reams                 | 1500 pcs
+            """)
+    void readsWhatIsCountedByThings(String written, String kept, String measured) {
+        assertThat(Quantity.parse(written)).hasToString(kept).isEqualTo(Quantity.parse(measured));
+        assertThat(Quantity.parse(kept)).hasToString(kept);
+    }
+
+    @Test
+    void knowsTheSizeOfASheetOnceTheMaterialSaysIt() {
+        Unit sheet = Unit.parse("sheets 70 x 50 cm").orElseThrow();
+        Quantity written = Quantity.parse("20 sheets");
+        assertThat(written.dimension()).isEqualTo(Dimension.UNSIZED);
+        assertThat(written.sized(sheet)).isEqualTo(Quantity.parse("7 m2"));
+        assertThat(written.sized(Unit.parse("cards of 2 m").orElseThrow())).isSameAs(written);
+        assertThat(Quantity.parse("3 sheets 20 x 30 cm").sized(sheet)).isEqualTo(Quantity.parse("1800 cm2"));
+        assertThat(sheet.ends()).isFalse();
+        assertThat(Unit.parse("pair").orElseThrow().ends()).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"3 sheets 70 cm", "3 sheets of 2 g x 3 g", "2 sheets 0 x 50 cm", "1 card of 0 m", "2 dozen of 3", "3 parcels", "3 sheets 70 x 50", "1 tube of 9 parsec"})
+    void refusesThingsWhoseSizeIsNone(String written) {
+        assertThatThrownBy(() -> Quantity.parse(written)).isInstanceOf(IllegalArgumentException.class);
+    }
+
     @Test
     void findsUnitsBySymbol() {
-        for (Unit unit : Unit.values()) {
+        for (Unit unit : Unit.measured()) {
             assertThat(Unit.of(unit.symbol())).contains(unit);
         }
         assertThat(Unit.of("parsec")).isEmpty();

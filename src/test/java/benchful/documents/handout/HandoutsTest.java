@@ -72,7 +72,7 @@ class HandoutsTest {
     void countsTheKitOfTheStudentsOwnSize() {
         HandoutContent small = sheet(kit(4));
         assertThat(small.size()).isEqualTo("Size 40 cm");
-        assertThat(small.kit()).contains(new HandoutContent.KitLine("36", "amazonite round 6 mm", ""), new HandoutContent.KitLine("1 × 120 cm", "bead silk 0.6 mm", "ivory"));
+        assertThat(small.kit()).contains(new HandoutContent.KitLine("36", "amazonite round 6 mm", ""), new HandoutContent.KitLine("1 × 120 cm", "bead silk 0.6 mm, ivory", ""));
     }
 
     @Test

@@ -17,16 +17,19 @@ import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
 import benchful.plans.materials.kits.Kit;
 import benchful.projects.MaterialLine;
+import benchful.projects.Measure;
 import benchful.projects.ProjectSpec;
 import benchful.projects.ProjectSpecBuilder;
 import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -114,6 +117,87 @@ class ChosenMaterialsTest {
         assertThat(cords.stream().map(m -> m.need().net()).reduce(Quantity::plus)).contains(q("14 m"));
         cords.forEach(m -> assertThat(m.need().net()).isEqualTo(plan.kits().stream().flatMap(k -> k.contents().stream())
                 .filter(c -> c.material().equals(m.name())).map(Kit.Content::amount).reduce(Quantity::plus).orElseThrow()));
+    }
+
+    private static final MaterialLine SILK = MaterialLine.of("Silk", "1.2 m").withPieces("1").withChoice("colour");
+
+    @Test
+    void cutsAndBuysEachVariantByItselfAndCountsInTurnWhatNobodyChose() {
+        MaterialsPlan plan = plan(List.of(new Size("One", Map.of())), List.of(SILK), silk("ivory", "grey"),
+                setup(List.of(colour("Ann", "ivory"), colour("Ben", "ivory")), null, List.of()));
+
+        assertThat(plan.faults()).isEmpty();
+        assertThat(plan.kits()).extracting(k -> k.contents().get(0).material())
+                .containsExactly("Silk, ivory", "Silk, ivory", "Silk, ivory", "Silk, grey", "Silk, ivory", "Silk, ivory", "Silk, ivory");
+        assertThat(plan.warnings()).extracting(Sentence::toString).containsExactly(
+                "3 of 5 have not chosen their colour of “Silk”; its variants are counted in turn: Silk, ivory; Silk, grey. Say it for the class, or for each.");
+        assertThat(plan.orders().get(0).purchases()).extracting(Purchase::material, Purchase::packs).containsExactlyInAnyOrder(tuple("Silk, ivory", 6), tuple("Silk, grey", 1));
+        assertThat(plan.materials()).allSatisfy(m -> assertThat(m.cutting().isProven()).isTrue());
+    }
+
+    @Test
+    void makesAVariantOfAWordThatSomebodyChose() {
+        MaterialsPlan plan = plan(List.of(new Size("One", Map.of())), List.of(SILK), silk(), setup(List.of(colour("Ann", "teal")), null, List.of()));
+
+        assertThat(plan.materials()).extracting(MaterialsPlan.MaterialPlan::name).containsExactly("Silk, teal");
+        assertThat(plan.orders().get(0).purchases()).extracting(Purchase::material, Purchase::packs).containsExactly(tuple("Silk, teal", 7));
+    }
+
+    @Test
+    void takesAnotherOrNoneBySize() {
+        List<Size> sizes = List.of(new Size("Large", Map.of(), List.of(new Size.Taken("Frame", "Frame, large"))), new Size("Small", Map.of(), List.of(new Size.Taken("Frame", "Frame, small"))),
+                new Size("Bare", Map.of(), List.of(new Size.Taken("Frame", null))));
+        List<MaterialSpec> frames = List.of(sheet("Frame", Unit.PIECE, "1"), MaterialSpec.of("Frame, large", Unit.PIECE).withVariantOf("Frame"),
+                MaterialSpec.of("Frame, small", Unit.PIECE).withVariantOf("Frame"), sheet("Ring", Unit.PIECE, "1"));
+        ClassSetup setup = setup(List.of(), null, List.of()).withSizes(Map.of("Large", 1, "Small", 2, "Bare", 2)).withDemonstration("Bare").withSpares(0);
+        MaterialsPlan plan = plan(sizes, List.of(MaterialLine.of("Frame", "1"), RING), frames, setup);
+
+        assertThat(plan.faults()).isEmpty();
+        assertThat(plan.warnings()).isEmpty();
+        assertThat(plan.materials()).extracting(MaterialsPlan.MaterialPlan::name, m -> m.need().total())
+                .containsExactly(tuple("Frame, large", q("1")), tuple("Frame, small", q("2")), tuple("Ring", q("6")));
+        assertThat(plan.kits().get(4).contents()).extracting(Kit.Content::material).containsExactly("Ring");
+    }
+
+    /** A length of one colour gives no piece of another, so apart never takes fewer cards nor less money than all of one colour. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void neverTakesLessApartThanTogether(long seed) {
+        Random random = new Random(seed);
+        List<Size> sizes = List.of(new Size("One", Map.of("length", q(300 + random.nextInt(1000) + " mm"))));
+        MaterialLine cut = SILK.withAmount("length").withPieces(String.valueOf(1 + random.nextInt(3)));
+        List<ClassSetup.Student> students = IntStream.range(0, 5).mapToObj(i -> colour("Student " + i, List.of("ivory", "grey", "teal").get(random.nextInt(3)))).toList();
+        MaterialsPlan apart = measured(sizes, cut, setup(students, null, List.of()));
+        MaterialsPlan together = measured(sizes, cut, setup(students.stream().map(s -> s.withChoices(Map.of("Silk", "ivory"))).toList(), null, List.of()));
+
+        assertThat(apart.faults()).isEmpty();
+        assertThat(lengths(apart)).isGreaterThanOrEqualTo(lengths(together));
+        assertThat(apart.total().getAmount()).isGreaterThanOrEqualTo(together.total().getAmount());
+    }
+
+    private static long lengths(MaterialsPlan plan) {
+        return plan.materials().stream().mapToLong(m -> m.cutting().bought()).sum();
+    }
+
+    private static MaterialsPlan measured(List<Size> sizes, MaterialLine line, ClassSetup setup) {
+        ProjectSpec project = ProjectSpecBuilder.builder().name("Strand").craft("stringing").level(SkillLevel.BEGINNER).sizes(sizes)
+                .measures(List.of(new Measure("length", "Length", Unit.MM))).materials(List.of(line)).build();
+        return MaterialsPlanner.plan(new ClassFile(project, setup, null, silk("grey", "ivory", "teal"), List.of(new SupplierSpec("Loft", "GBP", null, null, null, 3, false, null, null, null))));
+    }
+
+    private static MaterialsPlan plan(List<Size> sizes, List<MaterialLine> lines, List<MaterialSpec> materials, ClassSetup setup) {
+        ProjectSpec project = ProjectSpecBuilder.builder().name("Strand").craft("stringing").level(SkillLevel.BEGINNER).sizes(sizes).materials(lines).build();
+        return MaterialsPlanner.plan(new ClassFile(project, setup, null, materials, List.of(new SupplierSpec("Loft", "GBP", null, null, null, 3, false, null, null, null))));
+    }
+
+    /** On cards of 2 m. */
+    private static List<MaterialSpec> silk(String... colours) {
+        MaterialSpec silk = MaterialSpec.of("Silk", Unit.parse("cards of 2 m").orElseThrow()).withOffers(List.of(Offer.of("Loft", q("1 card"), new BigDecimal("1.35"))));
+        return Stream.concat(Stream.of(silk), Arrays.stream(colours).map(c -> MaterialSpec.of("Silk, " + c, silk.unit()).withVariantOf("Silk"))).toList();
+    }
+
+    private static ClassSetup.Student colour(String name, String colour) {
+        return ClassSetup.Student.named(name).withChoices(Map.of("Silk", colour));
     }
 
     private static MaterialsPlan plan(ClassSetup setup) {

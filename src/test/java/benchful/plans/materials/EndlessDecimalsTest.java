@@ -47,8 +47,9 @@ class EndlessDecimalsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"MM, 1234.567 in", "FOOT, 1234.567 in", "INCH, 1000.0007 mm", "M, 7 yd", "YARD, 9.99 m"})
-    void buysLengthsInWhateverUnit(Unit unit, String holds) {
+    @CsvSource({"mm, 1234.567 in", "ft, 1234.567 in", "in, 1000.0007 mm", "m, 7 yd", "yd, 9.99 m"})
+    void buysLengthsInWhateverUnit(String symbol, String holds) {
+        Unit unit = Unit.parse(symbol).orElseThrow();
         MaterialsPlan plan = MaterialsPlanner.plan(file(unit, "40 mm", null, Offer.of("Works", q(holds), BigDecimal.TEN).withLengths(1)));
 
         assertThat(plan.faults()).isEmpty();

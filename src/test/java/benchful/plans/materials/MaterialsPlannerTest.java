@@ -65,7 +65,7 @@ class MaterialsPlannerTest {
         assertThat(plan.kits()).extracting(Kit::title).containsExactly("Ann", "Student 2", "Student 3", "Student 4", "Student 5", "Demonstration", "Spare 1");
         assertThat(plan.kits().get(0).contents()).containsExactly(
                 new Kit.Content("Cord", Quantity.parse("6.4 m"), 2, Quantity.parse("3.2 m"), null, null, null, null, null),
-                new Kit.Content("Bead", Quantity.parse("6"), null, null, null, "colour", "red", null, null));
+                new Kit.Content("Bead", Quantity.parse("6"), null, null, null, "colour", null, null, null));
         assertThat(plan.kits().get(0).mass()).isEqualTo(Quantity.parse("22.2 g"));
         assertThat(plan.bench()).extracting(Kit.Content::material, Kit.Content::amount).containsExactly(
                 tuple("Glue", Quantity.parse("10 ml")), tuple("Ring", Quantity.parse("7")));
@@ -92,7 +92,6 @@ class MaterialsPlannerTest {
                 "10 % is added for waste: 4.2 pcs.", "46.2 pcs is rounded up to 47 pcs.");
         assertThat(bead.bought().missing()).isEqualTo(Quantity.parse("37"));
         assertThat(bead.bought().leftover()).isEqualTo(Quantity.parse("3"));
-        assertThat(bead.chosen()).isEqualTo(Map.of("red", Quantity.parse("6")));
 
         SupplierOrder barn = plan.orders().get(0);
         assertThat(barn.goods()).isEqualTo(Money.parse("GBP 6.99"));
@@ -164,7 +163,7 @@ class MaterialsPlannerTest {
         ClassSetup setup = ClassSetupBuilder.builder().title("Evening")
                 .meetings(List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))))
                 .headcount(5).level(SkillLevel.BEGINNER).sizes(Map.of("long", 1))
-                .students(List.of(ClassSetup.Student.named("Ann").withSeat("A1").withSize("long").withChoices(Map.of("Bead", "red"))))
+                .students(List.of(ClassSetup.Student.named("Ann").withSeat("A1").withSize("long")))
                 .demonstration("long").spares(1).currency("GBP").build();
         return new ClassFile(project, setup, null, materials, SUPPLIERS);
     }

@@ -98,7 +98,7 @@ class SheetMaterialsTest {
         assertThat(large.materials().get(0).bought().unmet()).isEqualTo(q("208 cm2"));
         MaterialSpec byMass = MaterialSpec.of("Copper", Unit.G);
         assertThat(plan(byMass, PANEL).faults()).containsExactly(
-                new Fault("/project/materials/0/width", "“Copper” is counted by mass; rectangles are cut from what is counted by area, such as cm2."));
+                new Fault("/project/materials/0/width", "“Copper” is counted by mass; rectangles are cut from what is counted by area, such as sheets of a size."));
     }
 
     private static MaterialsPlan plan(MaterialSpec material, MaterialLine... lines) {

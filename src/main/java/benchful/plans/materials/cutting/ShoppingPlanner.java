@@ -110,7 +110,8 @@ public final class ShoppingPlanner {
         Asker.check();
         MaterialSpec material = catalogue.get(need.material());
         if (material == null) {
-            warnings.add(Sentence.of("“%s” is not in the catalogue, so it has no waste allowance and no offers.", need.material()));
+            warnings.add(Sentence.of(need.waste().signum() > 0 ? "“%s” is not in the catalogue, so it has no offers, and no waste allowance but the line's own."
+                    : "“%s” is not in the catalogue, so it has no waste allowance and no offers.", need.material()));
             wants.add(unmet(need, arriveBy));
             return;
         }

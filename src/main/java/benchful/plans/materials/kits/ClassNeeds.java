@@ -10,16 +10,18 @@ import benchful.core.needs.NeedLine;
 import benchful.core.needs.NeedRequest;
 import benchful.core.needs.NeedsCalculator;
 import benchful.core.needs.Take;
-import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Unit;
 import benchful.plans.materials.sizes.SizedPiece;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.Size;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -47,9 +49,13 @@ public final class ClassNeeds {
 
     /** The materials that a class cuts to length. */
     public static Set<String> cut(ClassFile file) {
-        Picks picks = new Picks(file.setup());
+        Picks picks = new Picks(file.setup(), file.materials());
         return file.project().materials().stream().filter(line -> line.pieces() != null && line.width() == null)
-                .flatMap(line -> picks.possible(line).stream()).collect(Collectors.toSet());
+                .flatMap(line -> Stream.concat(picks.possible(line).stream(), bySize(file, line))).collect(Collectors.toSet());
+    }
+
+    private static Stream<String> bySize(ClassFile file, MaterialLine line) {
+        return file.project().sizes().stream().flatMap(size -> size.taken(line.material()).stream()).map(Size.Taken::use).filter(Objects::nonNull);
     }
 
     /**
@@ -71,8 +77,12 @@ public final class ClassNeeds {
 
     /** The line's own material first, then the others as they are offered or met. */
     private List<String> taken(int i, List<Seat> seats) {
-        List<String> taken = seats.stream().map(s -> s.material(i)).distinct().toList();
+        List<String> taken = seats.stream().filter(s -> !without(s, i)).map(s -> s.material(i)).distinct().toList();
         return Stream.concat(project.materials().get(i).offered().stream().filter(taken::contains), taken.stream()).distinct().toList();
+    }
+
+    private boolean without(Seat seat, int i) {
+        return project.size(seat.size()).filter(size -> size.without(project.materials().get(i).material())).isPresent();
     }
 
     private Need need(String material, Unit unit, List<Integer> lines, List<Seat> seats) {
@@ -116,8 +126,13 @@ public final class ClassNeeds {
     }
 
     private Optional<Unit> unit(String material, List<Integer> lines) {
-        return Optional.ofNullable(catalogue.get(material)).map(MaterialSpec::unit).or(() -> pieces.values().stream()
+        return Optional.ofNullable(catalogue.get(material)).map(m -> pieces(m.unit())).or(() -> pieces.values().stream()
                 .flatMap(piece -> piece.lines().stream()).filter(line -> lines.contains(line.line())).map(line -> line.each().unit()).findFirst());
+    }
+
+    /** Things of which a piece is no round part, such as a dozen, are reckoned with by the piece. */
+    private static Unit pieces(Unit unit) {
+        return unit.dimension().equals(Dimension.COUNT) && !unit.ends() ? Unit.PIECE : unit;
     }
 
     private Allowance sharedAllowance(MaterialLine line) {
@@ -141,14 +156,5 @@ public final class ClassNeeds {
             }
         }
         return BigDecimal.ZERO;
-    }
-
-    /** Amounts by the words with which students chose. */
-    public static Map<String, Quantity> chosen(String material, List<Kit> kits) {
-        Map<String, Quantity> chosen = new LinkedHashMap<>();
-        kits.stream().flatMap(kit -> kit.contents().stream())
-                .filter(content -> content.material().equals(material) && content.word() != null)
-                .forEach(content -> chosen.merge(content.word(), content.amount(), Quantity::plus));
-        return chosen;
     }
 }

@@ -6,9 +6,6 @@ import benchful.core.quantity.Quantity;
 import benchful.web.Formats;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The packed contents for one student, the demonstration or a spare.
@@ -36,7 +33,7 @@ public record Kit(
      * @param each length or area of a cut piece; null where it is not cut
      * @param rectangle of a cut piece; null where it is not cut from sheet
      * @param choice what could be chosen, such as "colour"; null for nothing
-     * @param chosen what this student or the class chose, a word or the material itself; null where not known
+     * @param chosen the material that this student or the class chose; null where not known
      * @param insteadOf the material that was wanted, where this one stands in for it; null for none
      */
     public record Content(
@@ -47,24 +44,16 @@ public record Kit(
             return pieces == null ? Formats.words(amount) : "%d × %s".formatted(pieces, rectangle == null ? Formats.words(each) : Formats.words(rectangle));
         }
 
-        /** The choice in words, where it is no material of its own; null for none. */
-        @JsonIgnore
-        public String word() {
-            return chosen == null || chosen.equals(material) || chosen.equals(insteadOf) ? null : chosen;
-        }
-
         /** What is still to be chosen; null for nothing. */
         @JsonIgnore
         public String open() {
             return chosen == null ? choice : null;
         }
 
-        /** What the material's name does not say: "red", "instead of cotton cord"; null for nothing. */
+        /** What the material's name does not say: "instead of cotton cord"; null for nothing. */
         @JsonIgnore
         public String detail() {
-            String words = Stream.of(Optional.ofNullable(word()), Optional.ofNullable(insteadOf).map("instead of %s"::formatted))
-                    .flatMap(Optional::stream).collect(Collectors.joining(", "));
-            return words.isEmpty() ? null : words;
+            return insteadOf == null ? null : "instead of " + insteadOf;
         }
     }
 }

@@ -5,8 +5,11 @@ import benchful.classes.Picks;
 import benchful.core.needs.Take;
 import benchful.projects.MaterialLine;
 import benchful.projects.ProjectSpec;
+import benchful.projects.Size;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One kit to be made: for whom, in which size, and of what.
@@ -22,16 +25,22 @@ public record Seat(Take.Taker taker, String title, String name, String seat, Str
      * What is taken on a line.
      *
      * @param wanted the material that was chosen, or the line's own
-     * @param chosen what was chosen, a material or a word; null where nobody chose
+     * @param chosen the material that was chosen; null where nobody chose
      */
     public record Pick(String material, String wanted, String chosen) {
-        static List<Pick> of(ProjectSpec project, ClassSetup setup, ClassSetup.Student student) {
-            Picks picks = new Picks(setup);
-            return project.materials().stream().map(line -> of(line, picks, student)).toList();
+        /**
+         * @param size what this one takes of another material; null for what serves all
+         * @param open which variant is taken of a line where nobody chose; null for the line's own material
+         */
+        static List<Pick> of(ProjectSpec project, Picks picks, ClassSetup.Student student, Size size, Function<MaterialLine, String> open) {
+            return project.materials().stream().map(line -> of(line, picks, student, size, open)).toList();
         }
 
-        private static Pick of(MaterialLine line, Picks picks, ClassSetup.Student student) {
-            return new Pick(picks.material(line, student), picks.wanted(line, student), picks.chosen(line, student));
+        private static Pick of(MaterialLine line, Picks picks, ClassSetup.Student student, Size size, Function<MaterialLine, String> open) {
+            String chosen = picks.chosen(line, student);
+            Optional<String> bySize = Optional.ofNullable(size).flatMap(s -> s.taken(line.material())).map(Size.Taken::use);
+            String wanted = bySize.or(() -> Optional.ofNullable(chosen)).or(() -> Optional.ofNullable(open.apply(line))).orElse(line.material());
+            return new Pick(picks.taken(wanted, student), wanted, bySize.isPresent() ? wanted : chosen);
         }
 
         /** What the material stands in for; null where it is the one that was wanted. */

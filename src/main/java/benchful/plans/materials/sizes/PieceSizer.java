@@ -4,6 +4,7 @@ import benchful.catalogue.MaterialSpec;
 import benchful.core.Fault;
 import benchful.core.formula.Formula;
 import benchful.core.formula.FormulaException;
+import benchful.core.quantity.Container;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.MeasuringRange;
@@ -27,6 +28,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Works out one piece of a project in one size: its workings in their order, then its material lines and the repeats of its
@@ -60,7 +62,7 @@ public final class PieceSizer {
     public static SizedPiece size(ProjectSpec project, Size size, Map<String, MaterialSpec> catalogue) {
         PieceSizer sizer = new PieceSizer(project, size, catalogue);
         sizer.work();
-        List<SizedPiece.Line> lines = sizer.lines();
+        List<SizedPiece.Line> lines = sizer.lines(size);
         Map<String, BigDecimal> repeats = sizer.repeats();
         return new SizedPiece(size.name(), sizer.values, sizer.reasons, sizer.strands, lines, repeats, sizer.faults);
     }
@@ -123,12 +125,28 @@ public final class PieceSizer {
     }
 
     private Optional<Quantity> formula(String pointer, String written, Dimension wanted) {
+        return formula(pointer, written, wanted, values);
+    }
+
+    /** Where a material is counted in sheets, “2 sheets” is an amount of it. */
+    private Map<String, Quantity> counting(MaterialSpec material) {
+        if (material == null || material.unit().counted() == null) {
+            return values;
+        }
+        Map<String, Quantity> known = new LinkedHashMap<>();
+        Container container = material.unit().counted().container();
+        Stream.of(container.one(), container.many()).forEach(word -> known.put(word, Quantity.of(1, material.unit())));
+        known.putAll(values);
+        return known;
+    }
+
+    private Optional<Quantity> formula(String pointer, String written, Dimension wanted, Map<String, Quantity> known) {
         try {
             Formula formula = Formula.of(written);
             if (formula.names().stream().anyMatch(this::lost)) {
                 return Optional.empty();
             }
-            return Optional.of(MeasuringRange.bounded(wanted == null ? formula.evaluate(values) : formula.evaluate(values, wanted)));
+            return Optional.of(MeasuringRange.bounded(wanted == null ? formula.evaluate(known) : formula.evaluate(known, wanted)));
         } catch (FormulaException | IllegalArgumentException e) {
             faults.add(new Fault(pointer, e.getMessage()));
             return Optional.empty();
@@ -142,10 +160,13 @@ public final class PieceSizer {
         return !values.containsKey(name) && failed.stream().anyMatch(working -> name.startsWith(working + "_"));
     }
 
-    private List<SizedPiece.Line> lines() {
+    /** What a size takes none of is left out. */
+    private List<SizedPiece.Line> lines(Size size) {
         List<SizedPiece.Line> lines = new ArrayList<>();
         for (int i = 0; i < project.materials().size(); i++) {
-            line(i, project.materials().get(i)).filter(line -> alike(line, lines)).ifPresent(lines::add);
+            if (!size.without(project.materials().get(i).material())) {
+                line(i, project.materials().get(i)).filter(line -> alike(line, lines)).ifPresent(lines::add);
+            }
         }
         return lines;
     }
@@ -167,7 +188,7 @@ public final class PieceSizer {
         }
         boolean cut = line.pieces() != null;
         Dimension wanted = material != null ? material.unit().dimension() : cut ? Dimension.LENGTH : null;
-        Optional<Quantity> each = formula(at + "/amount", line.amount(), wanted).filter(q -> notNegative(at + "/amount", q));
+        Optional<Quantity> each = formula(at + "/amount", line.amount(), wanted, counting(material)).filter(q -> notNegative(at + "/amount", q));
         if (!cut) {
             return each.map(q -> new SizedPiece.Line(i, line.material(), in(material, q), null));
         }
@@ -183,7 +204,7 @@ public final class PieceSizer {
     private Optional<SizedPiece.Line> rectangle(int i, MaterialLine line, MaterialSpec material) {
         String at = "/materials/" + i;
         if (material != null && !material.unit().dimension().equals(Dimension.AREA)) {
-            faults.add(new Fault(at + "/width", "“%s” is counted by %s; rectangles are cut from what is counted by area, such as cm2."
+            faults.add(new Fault(at + "/width", "“%s” is counted by %s; rectangles are cut from what is counted by area, such as sheets of a size."
                     .formatted(line.material(), material.unit().dimension().words().replaceFirst("^an? ", ""))));
             return Optional.empty();
         }

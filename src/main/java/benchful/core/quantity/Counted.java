@@ -1,0 +1,89 @@
+package benchful.core.quantity;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A thing that goods are counted by: a sheet of 70 x 50 cm, a card of 2 m, a tube of 9 ml, a pair. Where somebody writes only
+ * "20 sheets", its size is not known until it is met by the material's own way to count ({@link Quantity#sized}).
+ *
+ * @param each how much one holds; null for a sheet, and where it is not known
+ * @param sheet how large a sheet is; null for other things, and where it is not known
+ */
+public record Counted(Container container, Quantity each, Extent sheet) {
+    private static final String NUMBER = "(\\d++(?:[.,]\\d++)?+)\\s*+";
+    private static final String SYMBOL = "((?!x[\\s\\d])[A-Za-z]\\w*+)?+\\s*+";
+    private static final Pattern WRITTEN = Pattern.compile(
+            "\\s*+([A-Za-z]++)\\s*+(?:of\\s++)?+(?:" + NUMBER + SYMBOL + "(?:[x×]\\s*+" + NUMBER + SYMBOL + ")?+)?+");
+
+    /** Reads {@code sheets 70 x 50 cm}, {@code cards of 2 m}, {@code dozen}; nothing where it is something else. */
+    static Optional<Counted> parse(String written) {
+        Matcher m = WRITTEN.matcher(written);
+        return m.matches() ? Container.of(m.group(1)).flatMap(container -> of(container, m)) : Optional.empty();
+    }
+
+    private static Optional<Counted> of(Container container, Matcher m) {
+        if (m.group(2) == null) {
+            return Optional.of(container.pieces() == 0 ? new Counted(container, null, null) : new Counted(container, Quantity.of(container.pieces(), Unit.PIECE), null));
+        }
+        if (container.pieces() != 0 || (container == Container.SHEET) != (m.group(4) != null)) {
+            return Optional.empty();
+        }
+        return container == Container.SHEET ? sheet(m) : unit(m.group(3), Unit.PIECE).map(u -> amount(m.group(2), u)).filter(q -> q.signum() > 0)
+                .map(q -> new Counted(container, q, null));
+    }
+
+    /** An edge that is written without a unit has the other's. */
+    private static Optional<Counted> sheet(Matcher m) {
+        Optional<Unit> across = unit(m.group(5), null);
+        Optional<Unit> along = m.group(3) == null ? across : unit(m.group(3), null);
+        if (along.isEmpty() || across.isEmpty() || !along.get().dimension().equals(Dimension.LENGTH) || !across.get().dimension().equals(Dimension.LENGTH)) {
+            return Optional.empty();
+        }
+        Quantity length = amount(m.group(2), along.get());
+        Quantity width = amount(m.group(4), across.get());
+        return length.signum() > 0 && width.signum() > 0 ? Optional.of(of(new Extent(length, width))) : Optional.empty();
+    }
+
+    private static Optional<Unit> unit(String symbol, Unit otherwise) {
+        return symbol == null ? Optional.ofNullable(otherwise) : Unit.of(symbol).filter(u -> u != Unit.PERCENT);
+    }
+
+    private static Quantity amount(String number, Unit unit) {
+        return new Quantity(new BigDecimal(number.replace(',', '.')), unit);
+    }
+
+    public static Counted of(Extent sheet) {
+        return new Counted(Container.SHEET, null, sheet);
+    }
+
+    /** True where it is known how much one is. */
+    public boolean sized() {
+        return each != null || sheet != null;
+    }
+
+    Dimension dimension() {
+        return !sized() ? Dimension.UNSIZED : sheet == null ? each.dimension() : Dimension.AREA;
+    }
+
+    BigDecimal base() {
+        return !sized() ? BigDecimal.ONE : sheet == null ? each.base() : sheet.area().base();
+    }
+
+    /** "sheet" or "sheets". */
+    public String word(BigDecimal number) {
+        return number.compareTo(BigDecimal.ONE) == 0 ? container.one() : container.many();
+    }
+
+    /** As it is read back, for one or for many: {@code 70 cm x 50 cm}, {@code of 2 m}; empty where nothing needs to be said. */
+    String size() {
+        return sheet != null ? " " + sheet : each == null || container.pieces() != 0 ? "" : " of " + each;
+    }
+
+    @Override
+    public String toString() {
+        return container.one() + size();
+    }
+}
