@@ -44,6 +44,12 @@ class VenuesPagesTest {
     }
 
     @Test
+    void showsASignForACharacterThatNoPageCanHold() {
+        Visitor tutor = new Visitor(start).open("/venues/new").type("/name", "Kiln\0yard").type("tool-name", "rib\0bon").press("Save");
+        assertThat(tutor.page().select("h1, main").text()).contains("Kiln\uFFFDyard").doesNotContain("\0");
+    }
+
+    @Test
     void refusesATakenNameAndRemovesWhatNothingUses() {
         Visitor tutor = new Visitor(start).open("/venues/new").type("/name", "Twin loft").press("Save");
         String page = tutor.path();

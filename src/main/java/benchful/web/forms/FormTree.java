@@ -43,11 +43,16 @@ public final class FormTree {
     /** Each field that is a place of the sheet: the keys that lead there, and what was typed. */
     private static void fields(MultivaluedMap<String, String> form, BiConsumer<List<String>, String> taker) {
         form.forEach((name, values) -> {
-            List<String> path = Arrays.stream(name.split("/", -1)).skip(1).map(JsonPointers::unescaped).toList();
+            List<String> path = Arrays.stream(shown(name).split("/", -1)).skip(1).map(JsonPointers::unescaped).toList();
             if (name.startsWith("/") && path.size() <= DEEPEST && !values.isEmpty()) {
-                taker.accept(path, values.get(0).replace("\r\n", "\n").strip());
+                taker.accept(path, shown(values.get(0)).replace("\r\n", "\n").strip());
             }
         });
+    }
+
+    /** The character of code 0, which neither page nor database can hold, becomes the sign for what is missing. */
+    private static String shown(String typed) {
+        return typed.replace('\0', '\uFFFD');
     }
 
     /** The stored sheet with what a small form sends laid over it; a field sent blank is taken out, a row behind the last is added, one that is left blank goes. */

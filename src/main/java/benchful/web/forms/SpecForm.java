@@ -34,10 +34,10 @@ public record SpecForm(JsonNode tree, List<Fault> faults, long version, JsonNode
         return new SpecForm(mine, List.of(), theirVersion, theirs);
     }
 
-    /** What stands in a field. The character of code 0, which no page can show, is shown as a sign for what is missing. */
+    /** What stands in a field. */
     public String value(String pointer) {
         JsonNode node = tree.at(pointer);
-        return node.isContainerNode() ? "" : node.asText("").replace('\0', '\uFFFD');
+        return node.isContainerNode() ? "" : node.asText("");
     }
 
     public boolean is(String pointer, String value) {
