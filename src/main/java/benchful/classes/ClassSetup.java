@@ -43,7 +43,7 @@ import java.util.Map;
  * @param ownPace whether students go on alone from one make step to the next, and gather for what is shown
  * @param share the share of students that must be done before the class moves on, in (0, 1]; null for all
  * @param promise how many of such classes are to keep the times of the plan; nine in ten unless said otherwise
- * @param breaks fixed breaks, in every meeting that holds them
+ * @param breaks in every meeting that holds them
  * @param preparedAhead ids of steps the tutor does before the class instead
  * @param tools what the tutor brings, added to the venue's
  * @param currency ISO 4217 code the totals are shown in
@@ -118,8 +118,20 @@ public record ClassSetup(
         }
     }
 
-    /** A break at a fixed time of day. */
-    public record Break(@Required LocalTime at, @Required Duration lasts) {}
+    /**
+     * A break at a time of day.
+     *
+     * @param latest when it begins at the latest, where it may begin later than {@code at}; null for a fixed time
+     */
+    public record Break(@Required LocalTime at, @Required Duration lasts, @JsonInclude(JsonInclude.Include.NON_NULL) LocalTime latest) {
+        public Break(LocalTime at, Duration lasts) {
+            this(at, lasts, null);
+        }
+
+        public boolean mayMove() {
+            return latest != null && latest.isAfter(at);
+        }
+    }
 
     /**
      * A student known by name.

@@ -51,6 +51,12 @@ public final class SetupRules {
             }
             last = m.date().atTime(m.ends());
         }
+        for (int i = 0; i < setup.breaks().size(); i++) {
+            ClassSetup.Break b = setup.breaks().get(i);
+            if (b.latest() != null && b.latest().isBefore(b.at())) {
+                fault("/breaks/" + i + "/latest", "It can't have to begin before %s. Give a later time, or none for a break at a fixed time.".formatted(b.at()));
+            }
+        }
     }
 
     private void sizes() {

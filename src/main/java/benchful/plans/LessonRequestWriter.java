@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
+import benchful.core.lesson.Break;
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
@@ -10,6 +11,7 @@ import benchful.core.lesson.Pacing;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.order.BreakPlacer;
 import benchful.plans.materials.kits.Seating;
 import benchful.plans.materials.sizes.PieceSizer;
 import benchful.plans.materials.sizes.SizedPiece;
@@ -27,6 +29,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Puts a class file to the lesson engine, with the times and calls of a project made those of the class's level. */
 final class LessonRequestWriter {
@@ -71,7 +74,7 @@ final class LessonRequestWriter {
         room.forEach(request::tool);
         setup.meetings().forEach(m -> meeting(m, request));
         setup.breaks().stream().filter(b -> isTooLong(b, setup)).forEach(b -> tooLong(b, request));
-        return request.build();
+        return BreakPlacer.placed(request.build(), setup.meetings().stream().flatMap(this::movable).toList());
     }
 
     /** A break that no meeting is long enough for is no break to leave out but a mistake, which the engine names. */
@@ -88,15 +91,22 @@ final class LessonRequestWriter {
         LocalDateTime start = m.date().atTime(m.starts());
         LocalDateTime end = m.date().atTime(m.ends());
         request.meeting(start, end);
-        setup.breaks().stream().filter(m::holds).forEach(b ->
-                request.pause("Break", m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts())));
+        setup.breaks().stream().filter(b -> m.holds(b) && !b.mayMove()).map(b -> pause(b, m)).forEach(b -> request.pause(b.title(), b.start(), b.end()));
+    }
+
+    private Stream<BreakPlacer.Movable> movable(ClassSetup.Meeting m) {
+        return setup.breaks().stream().filter(b -> m.holds(b) && b.mayMove()).map(b -> new BreakPlacer.Movable(pause(b, m), m.date().atTime(b.latest())));
+    }
+
+    private static Break pause(ClassSetup.Break b, ClassSetup.Meeting m) {
+        return new Break("Break", m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts()));
     }
 
     private Step step(benchful.projects.Step s) {
         return switch (s.kind()) {
             case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), perStudent(s), uses(s));
             case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), perStudent(s), uses(s));
-            case AHEAD -> new Step.Ahead(s.id(), s.title(), s.lasts());
+            case AHEAD -> new Step.Ahead(s.id(), s.title(), s.lasts(), perStudent(s));
             case WAIT -> new Step.Wait(s.id(), s.title(), s.lasts(), Optional.ofNullable(s.atMost()), uses(s), s.places() == null ? 0 : s.places(), s.atHome());
             case MAKE -> new Step.Make(s.id(), s.title(), time(s), uses(s), help(s), share(s), true);
         };

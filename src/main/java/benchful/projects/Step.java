@@ -26,7 +26,7 @@ import java.util.List;
  *
  * @param id short name by which others follow it: {@code knot}
  * @param lasts how long it takes, or waits at the least; null for a make step, which has {@code student} times
- * @param perStudent for what all watch or do together: what each student adds to {@code lasts}; null for nothing
+ * @param perStudent for what all watch or do together, or what is prepared: what each student adds to {@code lasts}; null for nothing
  * @param places for a wait: how many pieces go into one load of its equipment, one load after the other; null where all go in at once
  * @param atMost for a wait: the longest it may last (glue that must be used while tacky); null where it may go on
  * @param student for a make step: one student's times, of one repeat where {@code repeats} is given

@@ -98,8 +98,8 @@ final class StepRules {
 
     /** With the number of students. */
     private void grows(String at, Step step) {
-        if (step.perStudent() != null && faults.require(step.kind().isGathering(), at + "/per_student",
-                "Only what all watch or do together takes longer for each student. Empty this field.")) {
+        if (step.perStudent() != null && faults.require(step.kind().isGathering() || step.kind().isBeforeClass(), at + "/per_student",
+                "Only what all watch or do together, or what is prepared, takes longer for each student. Empty this field.")) {
             limited(at + "/per_student", step.perStudent());
         }
         if (step.places() != null && faults.require(step.kind().isUnattended(), at + "/places", "Only a wait has loads. Empty this field.")) {

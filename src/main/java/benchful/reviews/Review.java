@@ -141,14 +141,13 @@ public class Review extends EditedEntity {
     }
 
     private List<Pause> pauses() {
-        List<Pause> pauses = new ArrayList<>();
+        List<Pause> pauses = new ArrayList<>(plan.breaks());
         LocalDateTime last = null;
         for (var m : plan.file().setup().meetings()) {
             LocalDateTime start = m.date().atTime(m.starts());
             if (last != null) {
                 pauses.add(new Pause(last, start));
             }
-            plan.file().setup().breaks().forEach(b -> pauses.add(new Pause(m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts()))));
             last = m.date().atTime(m.ends());
         }
         return pauses;

@@ -114,7 +114,10 @@ final class ClassFileMaker {
 
     private void more(ObjectNode setup) {
         if (chance.once(2)) {
-            setup.putArray("breaks").addObject().put("at", chance.of("10:30", "11:00", "00:00", "23:58")).put("lasts", chance.of("10 min", "1 h"));
+            ObjectNode pause = setup.putArray("breaks").addObject().put("at", chance.of("10:30", "11:00", "00:00", "23:58")).put("lasts", chance.of("10 min", "1 h"));
+            if (chance.once(2)) {
+                pause.put("latest", chance.of("11:30", "23:59"));
+            }
         }
         if (chance.once(3)) {
             setup.putArray("prepared_ahead").add(chance.of(file.at("/project/steps").findValuesAsText("id")));

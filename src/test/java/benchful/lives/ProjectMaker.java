@@ -231,7 +231,7 @@ final class ProjectMaker {
 
     /** With the number of students. */
     private void grows(ObjectNode step, String kind) {
-        if (List.of("show", "together").contains(kind) && chance.once(4)) {
+        if (List.of("show", "together", "ahead").contains(kind) && chance.once(4)) {
             step.put("per_student", chance.of("30 s", "1 min", "2 min"));
         }
         if (kind.equals("wait") && step.has("tools") && chance.once(2)) {

@@ -109,6 +109,14 @@ class LessonRequestsTest {
                 new Break("Break", SIX.plusDays(2).plusMinutes(90), SIX.plusDays(2).plusMinutes(100)));
     }
 
+    @Test
+    void letsABreakBeginLaterThatMay() {
+        ClassFile talks = SmallClass.of(4).shows("talk", 50).shows("demonstrate", 30).file();
+        List<ClassSetup.Break> tea = List.of(new ClassSetup.Break(LocalTime.of(18, 30), Duration.ofMinutes(10), LocalTime.of(19, 30)));
+        assertThat(ClassPlanner.request(talks.with(talks.setup().withBreaks(tea))).breaks())
+                .containsExactly(new Break("Break", SIX.plusMinutes(50), SIX.plusMinutes(60)));
+    }
+
     /** The engine then says that it does not fit, as the tutor should hear. */
     @Test
     void asksForABreakThatIsLongerThanEveryMeeting() {

@@ -22,7 +22,8 @@ import java.util.stream.Collectors;
  * @param pacing        how students go from one make step to the next, in the simulated class
  * @param meetings      booked hours, at least one
  * @param breaks        breaks at fixed times
- * @param preparedAhead ids of make and wait steps that the tutor does before this class
+ * @param preparedAhead ids of make and wait steps that the tutor does before this class; with them go the waits that follow
+ *                      nothing else, and the demonstrations that show nothing else
  * @param promise       share of such classes that are to keep the plan's times, in (0, 1)
  * @param seed          start of all random numbers
  * @param replications  simulated classes, at least 1
@@ -37,7 +38,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         room = List.copyOf(room);
         meetings = List.copyOf(meetings);
         breaks = List.copyOf(breaks);
-        preparedAhead = Set.copyOf(preparedAhead);
+        preparedAhead = new Preparation.Whole(steps, links).with(preparedAhead);
         atMost(1000, steps.size(), "The number of steps");
         Guard.atLeast(1, headcount, "The number of students");
         atMost(1000, headcount, "The number of students");

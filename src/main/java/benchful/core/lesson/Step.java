@@ -165,11 +165,21 @@ public sealed interface Step {
         }
     }
 
-    /** The tutor does it before the class; it takes no class time and is totalled in {@link Preparation}. */
-    record Ahead(String id, String title, Duration length) implements Step {
+    /**
+     * The tutor does it before the class; it takes no class time and is totalled in {@link Preparation}.
+     *
+     * @param length     however many will come
+     * @param perStudent more for each of them, such as a kit to cut
+     */
+    record Ahead(String id, String title, Duration length, Duration perStudent) implements Step {
         public Ahead {
             Guard.named(id, title);
             Guard.notNegative(length, title);
+            Guard.notNegative(perStudent, title);
+        }
+
+        public Ahead(String id, String title, Duration length) {
+            this(id, title, length, Duration.ZERO);
         }
 
         @Override

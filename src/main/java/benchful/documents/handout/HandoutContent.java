@@ -17,6 +17,7 @@ import java.util.List;
  * @param cover name of the cover picture; null for none
  * @param code name of the picture of the code that opens this handout; null for none
  * @param address what the code says
+ * @param prepared what was done for the students before the class, in the order of the making
  * @param atHome what still happens after the class; empty where the piece is finished there
  */
 public record HandoutContent(
@@ -32,6 +33,7 @@ public record HandoutContent(
         List<KitLine> kit,
         List<KitLine> bench,
         List<String> tools,
+        List<Prepared> prepared,
         List<Step> steps,
         List<FullSize> strands,
         List<Caution> cautions,
@@ -47,6 +49,9 @@ public record HandoutContent(
 
     /** One material in the kit, with how much of it: "54", "1 piece of 124 cm". */
     public record KitLine(String amount, String material, String note) {}
+
+    /** A step that the tutor did: how it is made, for the next one at home. */
+    public record Prepared(String title, String leave, RawString text) {}
 
     /**
      * One numbered step.

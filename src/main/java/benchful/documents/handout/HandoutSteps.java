@@ -53,6 +53,12 @@ final class HandoutSteps {
         return steps;
     }
 
+    /** Of what was prepared, the steps that are a student's own where nobody prepares them. */
+    List<HandoutContent.Prepared> prepared() {
+        return lesson.preparation().items().stream().map(item -> project.step(item.step())).flatMap(Optional::stream).filter(step -> step.kind().mayBePrepared())
+                .map(step -> new HandoutContent.Prepared(step.title(), leave(step), Markdown.markdown(text(step)))).toList();
+    }
+
     /** What goes on at home: "The glue dries: until Sun 7 Mar 2027, 12:53 at the earliest." */
     List<String> atHome() {
         return lesson.blocks().stream().filter(block -> block.lane() == Lane.HOME)

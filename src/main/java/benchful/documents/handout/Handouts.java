@@ -53,7 +53,7 @@ public final class Handouts {
         String address = options.address() == null ? "" : options.address() + reader.address();
         return new HandoutContent(
                 head(reader, !strands.isEmpty()), source.sign() == null ? null : bag.picture(source.sign()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
-                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), lines(reader.kit()), lines(reader.bench()), tools(), steps.all(), strands,
+                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), lines(reader.kit()), lines(reader.bench()), tools(), steps.prepared(), steps.all(), strands,
                 cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
                 address.isEmpty() ? null : bag.code("handout-code", address), address);
     }

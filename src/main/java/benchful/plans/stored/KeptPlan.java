@@ -2,9 +2,13 @@ package benchful.plans.stored;
 
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
+import benchful.core.learning.Pause;
 import benchful.core.learning.PlannedStep;
 import benchful.web.StoredEntity;
 import benchful.web.forms.Stored;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.JoinColumn;
@@ -44,8 +48,12 @@ public class KeptPlan extends StoredEntity {
     @Mutability(Immutability.class)
     Stored<Steps> steps;
 
-    /** The planned steps, by start. */
-    public record Steps(List<PlannedStep> planned) {
+    /**
+     * The planned steps, by start.
+     *
+     * @param breaks when they were planned; null in what was kept when each had a fixed time
+     */
+    public record Steps(List<PlannedStep> planned, @JsonInclude(JsonInclude.Include.NON_NULL) @JsonSetter(nulls = Nulls.SET) List<Pause> breaks) {
         public Steps {
             planned = planned == null ? List.of() : toldApart(planned);
         }
@@ -60,11 +68,11 @@ public class KeptPlan extends StoredEntity {
 
     protected KeptPlan() {}
 
-    static KeptPlan of(CraftClass craftClass, ClassFile file, List<PlannedStep> steps, String occasion, LocalDateTime at) {
+    static KeptPlan of(CraftClass craftClass, ClassFile file, List<PlannedStep> steps, List<Pause> breaks, String occasion, LocalDateTime at) {
         KeptPlan kept = new KeptPlan();
         kept.craftClass = craftClass;
         kept.file = Stored.of(file);
-        kept.steps = Stored.of(new Steps(steps));
+        kept.steps = Stored.of(new Steps(steps, breaks));
         kept.occasion = occasion;
         kept.keptAt = at;
         return kept;
@@ -86,6 +94,13 @@ public class KeptPlan extends StoredEntity {
 
     public boolean isReadable() {
         return steps.readable().isPresent();
+    }
+
+    /** The breaks as they were planned. */
+    public List<Pause> breaks() {
+        List<Pause> kept = steps.read(WHAT, null).breaks();
+        return kept != null ? kept : file().setup().meetings().stream().flatMap(m -> file().setup().breaks().stream()
+                .map(b -> new Pause(m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts())))).toList();
     }
 
     public LocalDateTime keptAt() {

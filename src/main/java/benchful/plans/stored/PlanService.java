@@ -4,6 +4,7 @@ import benchful.catalogue.CatalogueSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.classes.Picks;
+import benchful.core.learning.Pause;
 import benchful.core.learning.PlannedStep;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
@@ -122,7 +123,7 @@ public class PlanService {
         if (plan.lesson() == null) {
             return last;
         }
-        KeptPlan kept = KeptPlan.of(craftClass, file, steps(plan), occasion, LocalDateTime.now(clock));
+        KeptPlan kept = KeptPlan.of(craftClass, file, steps(plan), plan.breaks().stream().map(b -> new Pause(b.start(), b.end())).toList(), occasion, LocalDateTime.now(clock));
         kept.persist();
         return Optional.of(kept);
     }

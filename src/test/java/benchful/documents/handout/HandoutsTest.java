@@ -3,6 +3,7 @@ package benchful.documents.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import benchful.classes.ClassFile;
 import benchful.core.sizing.Strand;
 import benchful.documents.DocumentService;
 import benchful.documents.PrintOut;
@@ -52,6 +53,18 @@ class HandoutsTest {
         HandoutContent.Step hang = step(steps, "The silk hangs straight");
         assertThat(hang.leave()).isEqualTo("Leave it for 15 min.");
         assertThat(hang.meanwhile()).isEqualTo("Meanwhile do step %d.".formatted(step(steps, "Lay out your strand").number()));
+    }
+
+    @Test
+    void tellsHowToMakeWhatWasDoneForTheStudents() {
+        assertThat(sheet(kit(1)).prepared()).as("what is always prepared is the tutor's").isEmpty();
+        ClassFile prepared = PrintSamples.strand();
+        PrintSource ahead = PrintSamples.source(prepared.with(prepared.setup().withPreparedAhead(List.of("stretch"))), "knotted-strand");
+        HandoutContent sheet = new Handouts(ahead, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(ahead, kit(1), Version.NORMAL), new PictureBag(Version.NORMAL));
+        assertThat(sheet.steps()).extracting(HandoutContent.Step::title).contains("Lay out your strand").doesNotContain("Stretch your silk and look it over", "The silk hangs straight");
+        assertThat(sheet.prepared()).extracting(HandoutContent.Prepared::title).containsExactly("Stretch your silk and look it over", "The silk hangs straight");
+        assertThat(sheet.prepared().get(0).text().toString()).contains("silk");
+        assertThat(sheet.prepared().get(1).leave()).isEqualTo("Leave it for 15 min.");
     }
 
     @Test

@@ -52,7 +52,7 @@ public final class Bound {
             most = Math.max(most, model.activities().stream().filter(activity -> activity.uses()[resource] > 0)
                     .mapToLong(Activity::work).sum());
         }
-        Activity all = new Activity(0, null, 0, most, true, true, false, new int[0], 0, List.of());
+        Activity all = new Activity(0, null, 0, most, true, true, false, false, new int[0], 0, List.of());
         return model.hours().end(all, model.hours().earliestStart(all, 0));
     }
 }

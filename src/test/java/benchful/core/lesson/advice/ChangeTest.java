@@ -37,7 +37,7 @@ class ChangeTest {
         assertThat(new Change.MoreTools("lamp", 2).apply(REQUEST).room()).containsExactly(new RoomTool("lamp", 1), new RoomTool("lamp", 2));
         assertThat(new Change.Other("Make it small", request -> request.toBuilder().seed(9).build()).apply(REQUEST)).isEqualTo(REQUEST.toBuilder().seed(9).build());
         LessonRequest prepared = new Change.PrepareAhead(List.of("pour"), "\"Pour\"").apply(REQUEST);
-        assertThat(new Change.PrepareAhead(List.of("cord"), "\"Cord\"").apply(prepared).preparedAhead()).containsExactlyInAnyOrder("pour", "cord");
+        assertThat(new Change.PrepareAhead(List.of("cord"), "\"Cord\"").apply(prepared).preparedAhead()).as("with its demonstration and its cure").containsExactlyInAnyOrder("show", "pour", "cure", "cord");
     }
 
     @Test

@@ -70,7 +70,7 @@ public final class ExhaustiveSearch {
     private int end(Step step, int at) {
         int left = length(step);
         if (step.kind().isUnattended()) {
-            return away(at) ? -1 : at + left;
+            return away(at) && !runsOn(step) ? -1 : at + left;
         }
         if (left == 0) {
             return inBreak(at) && inBreak(at - 1) ? -1 : at;
@@ -88,6 +88,13 @@ public final class ExhaustiveSearch {
             minute++;
         }
         return minute;
+    }
+
+    /** A wait behind waits alone, with nothing to load, begins without anybody. */
+    private boolean runsOn(Step step) {
+        List<String> before = request.links().stream().filter(link -> link.to().equals(step.id())).map(Link::from).toList();
+        return step.uses().isEmpty() && !before.isEmpty()
+                && steps.stream().filter(one -> before.contains(one.id())).allMatch(one -> one.kind().isUnattended());
     }
 
     private boolean inBreak(int minute) {

@@ -90,7 +90,7 @@ public final class LessonChecker {
 
     private void hours(Block block) {
         if (block.kind().isUnattended()) {
-            if (isClosed(block.start(), block.start(), false)) {
+            if (isClosed(block.start(), block.start(), false) && !runsOn(steps.get(block.step()))) {
                 fault("\"" + block.title() + "\" begins when nobody is there.");
             }
             return;
@@ -104,6 +104,12 @@ public final class LessonChecker {
         for (int i = 1; i < block.segments().size(); i++) {
             pause(block, block.segments().get(i - 1).end(), block.segments().get(i).start());
         }
+    }
+
+    /** Nobody has to be there for what begins by itself when all that it follows has waited long enough. */
+    private boolean runsOn(Step step) {
+        List<Step> before = request.links().stream().filter(link -> link.to().equals(step.id())).map(link -> steps.get(link.from())).toList();
+        return step.uses().isEmpty() && !before.isEmpty() && before.stream().allMatch(one -> one.kind().isUnattended());
     }
 
     private void pause(Block block, LocalDateTime from, LocalDateTime to) {

@@ -10,6 +10,7 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
+import benchful.core.lesson.Preparation;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Segment;
 import benchful.core.lesson.Step;
@@ -68,6 +69,64 @@ class ListPlannerTest {
     }
 
     @Test
+    void letsAWaitBehindAWaitBeginBetweenMeetings() {
+        LessonRequest.Builder request = LessonRequest.builder()
+                .meeting(TEN, TEN.plusHours(1)).meeting(TEN.plusDays(7), TEN.plusDays(7).plusHours(1))
+                .step(new Step.Make("pour", "Pour", StudentTime.ofMinutes(30, 30, 30)))
+                .step(new Step.Wait("set", "Set", Duration.ofHours(24)))
+                .step(new Step.Wait("cure", "Cure", Duration.ofHours(24)))
+                .step(new Step.Make("sand", "Sand", StudentTime.ofMinutes(40, 40, 40)))
+                .link("pour", "set").link("set", "cure").link("cure", "sand");
+        LessonPlan plan = plan(planner.plan(request.build()));
+        assertThat(plan.blocksOf("cure").get(0).start()).isEqualTo(TEN.plusMinutes(30).plusDays(1));
+        assertThat(plan.blocksOf("sand").get(0).start()).isEqualTo(TEN.plusDays(7));
+        assertThat(plan.meetings().get(0).steps()).containsExactly("pour", "set", "cure");
+        assertThat(plan.fits()).isTrue();
+
+        LessonPlan inAnOven = plan(planner.plan(request.tool("oven", 1).steps(request.build().steps().stream().map(step -> step.id().equals("cure")
+                ? new Step.Wait("cure", "Cure", Duration.ofHours(24), Optional.empty(), List.of(new ToolUse("oven", 1)), false) : step).toList()).build()));
+        assertThat(inAnOven.blocksOf("cure").get(0).start()).as("somebody puts it into the oven").isEqualTo(TEN.plusDays(7));
+    }
+
+    @Test
+    void takesTheDryingAndTheDemonstrationOfWhatIsPreparedOutOfTheClass() {
+        LessonRequest.Builder request = LessonRequest.builder().meeting(TEN, TEN.plusHours(2)).headcount(4)
+                .step(new Step.Show("show_cut", "Show cutting", Duration.ofMinutes(10)))
+                .step(new Step.Make("cut", "Cut and glue", StudentTime.ofMinutes(20, 20, 20)))
+                .step(new Step.Wait("dry", "Dry", Duration.ofMinutes(20)))
+                .step(new Step.Show("show_sew", "Show sewing", Duration.ofMinutes(10)))
+                .step(new Step.Make("sew", "Sew", StudentTime.ofMinutes(30, 30, 30)))
+                .link("show_cut", "cut").link("cut", "dry").link("dry", "sew").link("show_sew", "sew");
+        LessonPlan plan = plan(planner.plan(request.preparedAhead(Set.of("cut")).build()));
+        assertThat(plan.blocks()).extracting(Block::step).containsExactly("show_sew", "sew");
+        assertThat(plan.preparation().items()).extracting(Preparation.Item::step).containsExactly("show_cut", "cut", "dry");
+        assertThat(LessonChecker.faults(request.build(), plan)).isEmpty();
+
+        LessonPlan bothShown = plan(planner.plan(request.link("show_cut", "sew").build()));
+        assertThat(bothShown.blocks()).as("it shows what is made in the class, too").extracting(Block::step).contains("show_cut").doesNotContain("cut", "dry");
+    }
+
+    @Test
+    void keepsWhatMustBeUsedInTimeInTheClass() {
+        LessonRequest request = LessonRequest.builder().meeting(TEN, TEN.plusHours(2))
+                .step(new Step.Make("glue", "Spread the glue", StudentTime.ofMinutes(5, 5, 5)))
+                .step(new Step.Wait("tack", "Grows tacky", Duration.ofMinutes(10), Optional.of(Duration.ofMinutes(20)), List.of(), false))
+                .step(new Step.Make("press", "Press", StudentTime.ofMinutes(5, 5, 5)))
+                .link("glue", "tack").link("tack", "press").preparedAhead(Set.of("glue")).build();
+        assertThat(plan(planner.plan(request)).blocks()).extracting(Block::step).contains("tack");
+    }
+
+    @Test
+    void preparesMoreForMoreStudents() {
+        LessonRequest.Builder request = LessonRequest.builder().meeting(TEN, TEN.plusHours(1))
+                .step(new Step.Ahead("kits", "Pack the kits", Duration.ofMinutes(10), Duration.ofSeconds(90)));
+        assertThat(plan(planner.plan(request.headcount(3).build())).preparation().total()).isEqualTo(Duration.ofSeconds(870));
+        Preparation thirty = plan(planner.plan(request.headcount(30).build())).preparation();
+        assertThat(thirty.total()).isEqualTo(Duration.ofMinutes(55));
+        assertThat(thirty.items().get(0).reason().sentence()).isEqualTo("Done by the tutor before the class: 10 min, and 90 s for each of 30.");
+    }
+
+    @Test
     void leavesAWaitThatEndsAtHomeOutOfTheFinish() {
         LessonRequest request = LessonRequest.builder().meeting(TEN, TEN.plusHours(1))
                 .step(new Step.Make("glue", "Glue", StudentTime.ofMinutes(10, 10, 10)))
@@ -111,9 +170,9 @@ class ListPlannerTest {
     void movesAStepAheadAndKeepsTheOrderOfWhatIsLeft() {
         LessonRequest request = Lessons.pendant().preparedAhead(Set.of("pour", "cure")).build();
         LessonPlan plan = plan(planner.plan(request));
-        assertThat(plan.blocks()).extracting(Block::step).doesNotContain("pour", "cure");
+        assertThat(plan.blocks()).extracting(Block::step).containsExactly("welcome", "cord", "hang");
         assertThat(plan.preparation().total()).isEqualTo(Duration.ofSeconds(8 * 200));
-        assertThat(plan.blocksOf("hang").get(0).start()).isAfterOrEqualTo(plan.blocksOf("show").get(0).end());
+        assertThat(plan.blocksOf("hang").get(0).start()).isAfterOrEqualTo(plan.blocksOf("cord").get(0).end());
     }
 
     @Test

@@ -7,6 +7,7 @@ import benchful.core.lesson.Link;
 import benchful.core.lesson.MinuteWords;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -106,12 +107,17 @@ public final class RequestCheck {
     private void ahead() {
         for (String id : request.preparedAhead().stream().sorted().toList()) {
             Step step = steps.get(id);
-            if (step.kind().isGathering()) {
+            if (step.kind().isGathering() && !showsWhatIsPrepared(step)) {
                 add(Kind.AHEAD_AFTER_CLASS, List.of(id), "\"" + step.title() + "\" needs the class and cannot be done ahead.",
                         "Prepare only steps that students make, or waits.");
             }
         }
         request.links().forEach(this::ahead);
+    }
+
+    private boolean showsWhatIsPrepared(Step step) {
+        List<Link> shown = request.after(step.id());
+        return step.kind() == StepKind.SHOW && !shown.isEmpty() && shown.stream().allMatch(link -> request.isAhead(steps.get(link.to())));
     }
 
     private void ahead(Link link) {

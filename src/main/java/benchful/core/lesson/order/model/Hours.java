@@ -59,7 +59,7 @@ public final class Hours {
 
     private static boolean clashes(Activity activity, long start, ClosedTime part) {
         if (!activity.hands()) {
-            return part.away() && part.from() < start && start < part.to();
+            return !activity.byItself() && part.away() && part.from() < start && start < part.to();
         }
         if (activity.pausable() && activity.work() > 0) {
             return part.from() <= start && start < part.to();

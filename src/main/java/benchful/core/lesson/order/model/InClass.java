@@ -68,6 +68,12 @@ final class InClass {
         return links.stream().filter(link -> link.from().equals(id)).toList();
     }
 
+    /** A wait that follows nothing but waits, and whose pieces nobody moves to other equipment. */
+    boolean beginsByItself(Step.Wait wait) {
+        List<Link> before = links.stream().filter(link -> link.to().equals(wait.id())).toList();
+        return wait.uses().isEmpty() && !before.isEmpty() && before.stream().allMatch(link -> step(link.from()).kind().isUnattended());
+    }
+
     boolean isGrouped(String id) {
         return grouped.contains(id);
     }

@@ -2,6 +2,7 @@ package benchful.core.lesson.order.model;
 
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Preparation;
+import benchful.core.lesson.StepKind;
 import java.util.List;
 
 /**
@@ -44,5 +45,11 @@ public record Model(LessonRequest request, Hours hours, List<Activity> activitie
     /** The resources that are seats of groups begin here. */
     public int firstSeat() {
         return capacity.length - request.groups();
+    }
+
+    /** From each demonstration to the work of the class that follows it. */
+    public List<Gap> showings() {
+        return gaps.stream().filter(gap -> !gap.fromStart() && gap.hasLeast() && gap.least() >= 0 && activity(gap.to()).hands()
+                && activity(gap.from()).step().kind() == StepKind.SHOW).toList();
     }
 }

@@ -35,7 +35,7 @@ public final class ModelBuilder {
     public Model build() {
         addResources();
         InClass inClass = new InClass(request);
-        inClass.steps().forEach(step -> addStep(step, inClass.isGrouped(step.id())));
+        inClass.steps().forEach(step -> addStep(step, inClass));
         inClass.links().forEach(this::addLink);
         inClass.links().forEach(first -> addWaitLimits(first, inClass));
         inClass.steps().forEach(step -> addOwnLimit(step, inClass));
@@ -60,16 +60,17 @@ public final class ModelBuilder {
         capacity.add(units);
     }
 
-    private void addStep(Step step, boolean grouped) {
+    private void addStep(Step step, InClass inClass) {
+        boolean grouped = inClass.isGrouped(step.id());
         List<Integer> mine = new ArrayList<>();
         for (int group = grouped ? 1 : 0; group <= (grouped ? request.groups() : 0); group++) {
             mine.add(activities.size());
-            activities.add(activity(step, group));
+            activities.add(activity(step, group, inClass));
         }
         ofStep.put(step.id(), mine);
     }
 
-    private Activity activity(Step step, int group) {
+    private Activity activity(Step step, int group, InClass inClass) {
         int index = activities.size();
         int[] uses = new int[capacity.size()];
         if (step.kind().needsClass()) {
@@ -80,17 +81,17 @@ public final class ModelBuilder {
             int seat = request.firstSeat(group);
             StepTime time = classTime.of(make, seat, seat + students);
             takeTools(uses, make, students);
-            return new Activity(index, step, group, time.length().toSeconds(), true, make.mayPause(), false, uses,
+            return new Activity(index, step, group, time.length().toSeconds(), true, make.mayPause(), false, false, uses,
                     time.tutorShare(), time.reasons());
         }
         long length = request.length(step, request.members(group)).toSeconds();
         if (step instanceof Step.Wait wait) {
             takeTools(uses, step, wait.places() == 0 ? 1 : request.loadsAtOnce(wait));
             share(uses, wait.places() == 0 ? group : 0);
-            return new Activity(index, step, group, length, false, false, wait.endsAtHome(), uses, 0, List.of());
+            return new Activity(index, step, group, length, false, false, inClass.beginsByItself(wait), wait.endsAtHome(), uses, 0, List.of());
         }
         takeTools(uses, step, 1);
-        return new Activity(index, step, group, length, true, false, false, uses, 1, List.of());
+        return new Activity(index, step, group, length, true, false, false, false, uses, 1, List.of());
     }
 
     private void takeSeats(int[] uses, int group) {

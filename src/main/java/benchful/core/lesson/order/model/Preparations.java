@@ -31,10 +31,16 @@ public final class Preparations {
 
     private Optional<Preparation.Item> item(Step step) {
         if (step instanceof Step.Ahead ahead) {
-            return Optional.of(new Preparation.Item(step.id(), step.title(), ahead.length(),
-                    new Reason(Subject.PREPARATION, "Done by the tutor before the class.")));
+            return Optional.of(new Preparation.Item(step.id(), step.title(), request.length(step, request.headcount()),
+                    new Reason(Subject.PREPARATION, "Done by the tutor before the class" + eachAdds(ahead))));
         }
         return request.preparedAhead().contains(step.id()) ? Optional.of(moved(step)) : Optional.empty();
+    }
+
+    private String eachAdds(Step.Ahead step) {
+        long seconds = step.perStudent().toSeconds();
+        String each = seconds % 60 == 0 ? MinuteWords.minutes(step.perStudent()) : seconds + " s";
+        return seconds == 0 ? "." : ": %s, and %s for each of %d.".formatted(MinuteWords.minutes(step.length()), each, request.headcount());
     }
 
     private Preparation.Item moved(Step step) {
@@ -44,6 +50,9 @@ public final class Preparations {
             Duration each = Duration.ofSeconds(Math.round((double) all.toSeconds() / request.headcount()));
             return new Preparation.Item(step.id(), step.title(), all, new Reason(Subject.PREPARATION, request.headcount()
                     + " pieces at " + MinuteWords.minutes(each) + " each: a third of a student's usual time."));
+        }
+        if (step.kind().isGathering()) {
+            return new Preparation.Item(step.id(), step.title(), Duration.ZERO, new Reason(Subject.PREPARATION, "Not needed in the class: what it shows is done."));
         }
         return new Preparation.Item(step.id(), step.title(), Duration.ZERO,
                 new Reason(Subject.PREPARATION, "Over before the class begins: start it "

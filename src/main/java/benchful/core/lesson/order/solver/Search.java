@@ -2,6 +2,8 @@ package benchful.core.lesson.order.solver;
 
 import benchful.core.lesson.order.Load;
 import benchful.core.lesson.order.Sequence;
+import benchful.core.lesson.order.model.Activity;
+import benchful.core.lesson.order.model.Gap;
 import benchful.core.lesson.order.model.Model;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
@@ -9,8 +11,8 @@ import com.google.ortools.sat.IntVar;
 import java.util.Optional;
 
 /**
- * Minimises in turn the finish, the tutor's peak load and the idle time, each kept while the next is sought; at last every step
- * begins as early as the order allows. One worker, a fixed seed and a limit in the solver's own count of work make the same request
+ * Minimises in turn the finish, the tutor's peak load, the idle time and the time from demonstrations to what they show, each kept
+ * while the next is sought; at last every step begins as early as the order allows. One worker, a fixed seed and a limit in the solver's own count of work make the same request
  * get the same plan on any machine, however busy; the clock is there for a machine that stands still.
  */
 final class Search {
@@ -71,7 +73,24 @@ final class Search {
                 second.solver().addLessOrEqual(peak, solver.value(peak));
             }
         }
-        return new Sequence(model, lessIdle(second, new Sequence(model, best).earliest())).earliest();
+        best = lessIdle(second, new Sequence(model, best).earliest());
+        return new Sequence(model, shownWhenNeeded(second, best)).earliest();
+    }
+
+    /** A demonstration is soon forgotten: of all orders as good, the one in which what was shown is made soonest. */
+    private long[] shownWhenNeeded(SolverModel second, long[] best) {
+        if (model.showings().stream().noneMatch(shown -> isMadeLater(shown, best))) {
+            return best;
+        }
+        second.workEndsBy(model.activities().stream().filter(Activity::hands).mapToLong(one -> model.end(one.index(), best[one.index()])).max().orElse(0));
+        second.hint(best);
+        second.minimiseForgetting();
+        CpSolver solver = solver(seconds * SHARE_FOR_COMFORT);
+        return isFound(solve(solver, second)) ? second.starts(solver) : best;
+    }
+
+    private boolean isMadeLater(Gap shown, long[] times) {
+        return model.hours().open(model.end(shown.from(), times[shown.from()]), times[shown.to()]) > shown.least();
     }
 
     private long[] lessIdle(SolverModel second, long[] best) {

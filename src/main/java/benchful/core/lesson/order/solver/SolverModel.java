@@ -121,7 +121,7 @@ final class SolverModel {
 
     private long lastStartBefore(Activity activity, ClosedTime part) {
         if (!activity.hands()) {
-            return part.away() ? part.from() : Long.MAX_VALUE;
+            return part.away() && !activity.byItself() ? part.from() : Long.MAX_VALUE;
         }
         boolean pauses = activity.pausable() && activity.work() > 0;
         return part.from() - (pauses ? 1 : activity.work());
@@ -174,6 +174,17 @@ final class SolverModel {
         IntVar last = solver.newIntVar(0, limit, "last");
         model.activities().stream().filter(Activity::hands).forEach(activity -> solver.addGreaterOrEqual(last, ends[activity.index()]));
         solver.minimize(last);
+    }
+
+    void workEndsBy(long time) {
+        model.activities().stream().filter(Activity::hands).forEach(activity -> solver.addLessOrEqual(ends[activity.index()], time));
+    }
+
+    /** Makes the time between demonstrations and what they show the goal. */
+    void minimiseForgetting() {
+        LinearExprBuilder forgetting = LinearExpr.newBuilder();
+        model.showings().forEach(shown -> forgetting.add(starts[shown.to()]).addTerm(ends[shown.from()], -1));
+        solver.minimize(forgetting);
     }
 
     void hint(long[] times) {

@@ -172,6 +172,19 @@ class SolverPlannerTest {
     }
 
     @Test
+    void showsEachStepJustBeforeItIsMade() {
+        LessonRequest.Builder request = LessonRequest.builder().meeting(TEN, TEN.plusHours(3)).headcount(4);
+        for (String piece : List.of("fold", "glue", "sew")) {
+            request.step(new Step.Show("show_" + piece, "Show how to " + piece, Duration.ofMinutes(5)))
+                    .step(new Step.Make(piece, piece, StudentTime.ofMinutes(20, 20, 20))).link("show_" + piece, piece);
+        }
+        LessonPlan plan = plan(new SolverPlanner().plan(request.build()));
+        assertThat(List.of("fold", "glue", "sew")).allSatisfy(piece ->
+                assertThat(plan.blocksOf(piece).get(0).start()).as(piece).isEqualTo(plan.blocksOf("show_" + piece).get(0).end()));
+        assertThat(plan.finish()).isEqualTo(TEN.plusMinutes(75));
+    }
+
+    @Test
     void beginsEveryStepAsSoonAsTheShortestPlanAllows() {
         LessonPlan plan = plan(planner.plan(Lessons.pendant().build()));
         assertThat(plan).usingRecursiveComparison().ignoringFields("proof.method").isEqualTo(plan(new ListPlanner().plan(Lessons.pendant().build())));
