@@ -8,9 +8,12 @@ import benchful.documents.paper.PrintOptions;
 import benchful.documents.parts.HazardNotes;
 import benchful.documents.parts.PrintSource;
 import benchful.hazards.HazardLibrary;
-import benchful.plans.ClassPlan;
+import benchful.plans.Advice;
+import benchful.plans.PlanParts;
 import benchful.plans.Remembered;
+import benchful.plans.Timing;
 import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.Requirements;
 import benchful.plans.materials.kits.Kit;
 import benchful.studio.Studio;
 import benchful.studio.StudioSpec;
@@ -87,9 +90,27 @@ class BatchLabelsPages {
 
     private PrintSource source(KitBatch batch) {
         ClassFile file = batches.file(batch);
-        MaterialsPlan plan = remembered.materials(file, null);
-        MaterialsPlan named = plan.withKits(plan.kits().stream().map(kit -> named(kit, batch.title())).toList());
-        return new PrintSource(file, new ClassPlan(null, null, List.of(), List.of(), named, List.of()), Map.of(), HazardNotes.of(hazards.all()), null).of(studio(), null);
+        Requirements needs = remembered.needs(file);
+        Requirements named = needs.withKits(needs.kits().stream().map(kit -> named(kit, batch.title())).toList());
+        return new PrintSource(file, new KitsAlone(named), Map.of(), HazardNotes.of(hazards.all()), null).of(studio(), null);
+    }
+
+    /** Kits for sale have no lesson, and their labels ask for no purchases. */
+    private record KitsAlone(Requirements needs) implements PlanParts {
+        @Override
+        public MaterialsPlan materials() {
+            throw new IllegalStateException("Labels ask for no purchases.");
+        }
+
+        @Override
+        public Timing timing() {
+            return new Timing(null, null, List.of(), List.of());
+        }
+
+        @Override
+        public List<Advice> advice() {
+            return List.of();
+        }
     }
 
     /** Nobody's kit in particular. */

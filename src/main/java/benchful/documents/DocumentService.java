@@ -49,7 +49,7 @@ public class DocumentService {
 
     /** @param kit number of the kit whose student the handout is for */
     public void writeHandout(PrintSource source, PrintOptions options, int kit, OutputStream out) throws IOException {
-        Handouts.Reader reader = source.materials().kits().stream().filter(k -> k.number() == kit).findFirst()
+        Handouts.Reader reader = source.needs().kits().stream().filter(k -> k.number() == kit).findFirst()
                 .map(k -> Readers.of(source, k, options.version()))
                 .orElseThrow(() -> new IllegalArgumentException("This class has no kit %d.".formatted(kit)));
         renderer.write(handout(source, options, reader), out);

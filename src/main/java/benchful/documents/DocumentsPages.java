@@ -13,7 +13,7 @@ import benchful.documents.parts.HazardNotes;
 import benchful.documents.parts.PrintSource;
 import benchful.hazards.HazardLibrary;
 import benchful.plans.Advice;
-import benchful.plans.ClassPlan;
+import benchful.plans.PlanParts;
 import benchful.plans.stored.PlanService;
 import benchful.projects.pictures.Picture;
 import benchful.reviews.EarlierNotes;
@@ -125,7 +125,7 @@ class DocumentsPages {
     @GET
     @Produces(MediaType.TEXT_HTML)
     public TemplateInstance index(@PathParam("id") long id, UriInfo uri) {
-        return plans.before(id, plans::plan, () -> page(Pages.existing(CraftClass.class, id), PrintForm.of(uri.getQueryParameters(), address(uri), Studio.current())));
+        return plans.before(id, file -> plans.parts(file).advice(), () -> page(Pages.existing(CraftClass.class, id), PrintForm.of(uri.getQueryParameters(), address(uri), Studio.current())));
     }
 
     /** Gives up a long print-out that is under way. */
@@ -143,7 +143,7 @@ class DocumentsPages {
     @Produces({"application/pdf", MediaType.TEXT_HTML})
     public Response show(@PathParam("id") long id, @PathParam("name") String name, UriInfo uri) {
         PrintOut what = PrintOut.of(name).orElseThrow(NotFoundException::new);
-        return plans.before(id, plans::plan, () -> printed(id, what, uri)).get();
+        return plans.before(id, file -> what.prepare(plans.parts(file)), () -> printed(id, what, uri)).get();
     }
 
     /** What is waited for is waited for after the transaction. */
@@ -159,7 +159,9 @@ class DocumentsPages {
             TemplateInstance again = page(craftClass, form.with(faults));
             return () -> Pages.faulty(again);
         }
-        plans.keep(craftClass, "printed");
+        if (what.needsLesson()) {
+            plans.keep(craftClass, "printed");
+        }
         if (form.value("kit").isEmpty() && documents.parts(what, source, options).size() > AT_A_GO) {
             return () -> awaited(craftClass, what, jobs.of(craftClass, what, source, options));
         }
@@ -179,7 +181,7 @@ class DocumentsPages {
             return out -> documents.write(what, source, options, out);
         }
         int number = kit.matches("\\d{1,4}") ? Integer.parseInt(kit) : 0;
-        if (source.materials().kits().stream().noneMatch(k -> k.number() == number)) {
+        if (source.needs().kits().stream().noneMatch(k -> k.number() == number)) {
             throw new NotFoundException();
         }
         return out -> documents.writeHandout(source, options, number, out);
@@ -192,14 +194,15 @@ class DocumentsPages {
     }
 
     private TemplateInstance page(CraftClass craftClass, PrintForm form) {
-        ClassPlan plan = plans.plan(plans.file(craftClass));
-        return Templates.index(new DocumentsPage(craftClass, form, plan.lesson() == null, plan.safety(), ownMachine(form.value("address"))));
+        PlanParts plan = plans.parts(plans.file(craftClass));
+        List<Advice> safety = plan.advice().stream().filter(Advice::isSafety).toList();
+        return Templates.index(new DocumentsPage(craftClass, form, plan.timing().lesson() == null, safety, ownMachine(form.value("address"))));
     }
 
     private PrintSource source(CraftClass craftClass, AssessmentPrint assessment) {
         ClassFile file = plans.file(craftClass);
         List<Picture> pictures = craftClass.project().toFullSheet().pictures();
-        return new PrintSource(file, plans.plan(file), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
+        return new PrintSource(file, plans.parts(file), pictures.stream().filter(picture -> picture.content().length > 0).collect(Collectors.toMap(Picture::name, picture -> picture)),
                 HazardNotes.of(hazards.all()), assessment).of(Studio.current(), Studio.sign()).withNotes(notes(craftClass));
     }
 

@@ -6,4 +6,11 @@ package benchful.plans;
  * @param about what it concerns, a word or two: "Seats", "Age"
  * @param sentence what is so, and what to do
  */
-public record Advice(String about, String sentence) {}
+public record Advice(String about, String sentence) {
+    static final String SAFETY = "Safety";
+
+    /** Whether it should be settled before anything is printed. */
+    public boolean isSafety() {
+        return about.equals(SAFETY);
+    }
+}

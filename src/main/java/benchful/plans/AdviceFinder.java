@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 
 /** What the tutor should know of a class before she prints: seats, ages, supervision, level, tools that everybody needs. */
-final class AdviceFinder {
+public final class AdviceFinder {
     private static final int GROWN_UP = 18;
 
     private final ProjectSpec project;
@@ -27,7 +27,7 @@ final class AdviceFinder {
         this.room = LessonRequestWriter.room(file);
     }
 
-    static List<Advice> of(ClassFile file) {
+    public static List<Advice> of(ClassFile file) {
         AdviceFinder finder = new AdviceFinder(file);
         finder.seats();
         finder.age();

@@ -5,8 +5,8 @@ import benchful.core.lesson.Conflict;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.risk.Risk;
 import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.Requirements;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * Everything that is computed for a class: what its page shows, what is printed, and what the API answers.
@@ -19,24 +19,30 @@ import java.util.stream.Stream;
  * @param advice what to decide or bring before printing
  */
 public record ClassPlan(
-        LessonPlan lesson, Risk risk, List<Break> breaks, List<Conflict> conflicts, MaterialsPlan materials, List<Advice> advice) {
+        LessonPlan lesson, Risk risk, List<Break> breaks, List<Conflict> conflicts, MaterialsPlan materials, List<Advice> advice)
+        implements PlanParts {
     public ClassPlan {
         breaks = List.copyOf(breaks);
         conflicts = List.copyOf(conflicts);
         advice = List.copyOf(advice);
     }
 
-    /** What about safety should be settled before anything is printed. */
-    public List<Advice> safety() {
-        return advice.stream().filter(a -> a.about().equals(SafetyAdvice.ABOUT)).toList();
+    public static ClassPlan of(Timing timing, MaterialsPlan materials, List<Advice> advice) {
+        return new ClassPlan(timing.lesson(), timing.risk(), timing.breaks(), timing.conflicts(), materials, advice);
+    }
+
+    @Override
+    public Requirements needs() {
+        return materials.required();
+    }
+
+    @Override
+    public Timing timing() {
+        return new Timing(lesson, risk, breaks, conflicts);
     }
 
     /** Whether it fits; null where there is no plan. */
     public HoursVerdict verdict() {
-        return lesson == null ? null : HoursVerdict.of(lesson, risk);
-    }
-
-    public ClassPlan withAdvice(List<Advice> more) {
-        return new ClassPlan(lesson, risk, breaks, conflicts, materials, Stream.concat(advice.stream(), more.stream()).toList());
+        return timing().verdict();
     }
 }

@@ -7,7 +7,6 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.risk.Promised;
 import benchful.core.lesson.risk.StepLengths;
-import benchful.plans.materials.MaterialsPlan;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
@@ -28,15 +27,18 @@ public class ClassPlanner {
 
     /** @param today to tell what can't arrive in time any more; null to leave that open */
     public ClassPlan plan(ClassFile file, LocalDate today) {
+        return ClassPlan.of(timing(file), remembered.materials(file, today), AdviceFinder.of(file));
+    }
+
+    /** The lesson alone. */
+    public Timing timing(ClassFile file) {
         LessonRequest request = remembered.request(file);
         LessonOutcome lesson = remembered.lesson(request);
-        MaterialsPlan materials = remembered.materials(file, today);
-        List<Advice> advice = AdviceFinder.of(file);
         if (lesson instanceof Contradiction contradiction) {
-            return new ClassPlan(null, null, request.breaks(), contradiction.conflicts(), materials, advice);
+            return new Timing(null, null, request.breaks(), contradiction.conflicts());
         }
         Promised promised = remembered.promised(request, ((Planned) lesson).plan());
-        return new ClassPlan(promised.plan(), promised.risk(), request.breaks(), List.of(), materials, advice);
+        return new Timing(promised.plan(), promised.risk(), request.breaks(), List.of());
     }
 
     /** Whether as many such classes as are promised end within the hours. */

@@ -11,7 +11,6 @@ import java.util.List;
 
 /** What about safety should be settled before anything is printed: ages, air, and what is not cured when it goes home. */
 public final class SafetyAdvice {
-    static final String ABOUT = "Safety";
 
     private final ClassFile file;
     private final List<Advice> found = new ArrayList<>();
@@ -78,6 +77,6 @@ public final class SafetyAdvice {
     }
 
     private void say(String sentence) {
-        found.add(new Advice(ABOUT, sentence));
+        found.add(new Advice(Advice.SAFETY, sentence));
     }
 }

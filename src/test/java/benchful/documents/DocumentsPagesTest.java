@@ -69,6 +69,7 @@ class DocumentsPagesTest {
         try (PdfReading register = PdfReading.of(RestAssured.get(page + "/register.pdf").asByteArray())) {
             assertThat(register.text()).contains("Kazimierz B. +48 600 000 000");
         }
+        RestAssured.get(page + "/plan.pdf").then().statusCode(200);
         CraftClass craftClass = QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(CraftClass.class, data.classTitled("Knotted strand, Saturday")).orElseThrow());
         ClassFile kept = QuarkusTransaction.requiringNew().call(() -> KeptPlan.latest(craftClass)).orElseThrow().file();
         assertThat(kept.setup().students()).hasSize(9).allSatisfy(student -> assertThat(student.emergency()).isNull());

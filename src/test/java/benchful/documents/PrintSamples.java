@@ -141,9 +141,7 @@ public final class PrintSamples {
             Kit kit = m.kits().get((i - 1) % m.kits().size());
             return new Kit(i, Take.Taker.STUDENT, kit.title() + " " + i, kit.name(), String.valueOf(i), kit.size(), kit.contents(), kit.bench(), kit.mass());
         }).toList();
-        MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
-        ClassPlan p = source.plan();
-        return new PrintSource(source.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice()), source.pictures(), source.hazards(), null);
+        return new PrintSource(source.file(), ClassPlan.of(source.plan().timing(), m.withKits(kits), source.plan().advice()), source.pictures(), source.hazards(), null);
     }
 
     static byte[] labels(PrintSource source, int kits, LabelSetting setting) throws IOException {

@@ -21,7 +21,7 @@ final class Bringing {
     ChecklistContent.Section section() {
         List<ChecklistContent.Item> items = new ArrayList<>();
         items.add(kits());
-        source.materials().bench().forEach(content -> items.add(ChecklistContent.Item.noted(
+        source.needs().bench().forEach(content -> items.add(ChecklistContent.Item.noted(
                 "For the bench: %s %s".formatted(Formats.words(content.amount()), content.material()), content.note() == null ? "" : content.note())));
         reserve(items);
         tools.all().stream().filter(need -> need.brought() > 0 || need.there() == 0).forEach(need -> items.add(tool(need)));
@@ -32,9 +32,9 @@ final class Bringing {
     }
 
     private ChecklistContent.Item kits() {
-        long spares = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.SPARE).count();
-        long own = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.DEMONSTRATION).count();
-        int students = source.materials().kits().size() - (int) (spares + own);
+        long spares = source.needs().kits().stream().filter(kit -> kit.taker() == Take.Taker.SPARE).count();
+        long own = source.needs().kits().stream().filter(kit -> kit.taker() == Take.Taker.DEMONSTRATION).count();
+        int students = source.needs().kits().size() - (int) (spares + own);
         return ChecklistContent.Item.of("%s for students%s%s.".formatted(Formats.counted(students, "kit"),
                 own == 0 ? "" : ", one for the demonstration", spares == 0 ? "" : ", " + Formats.counted((int) spares, "spare")));
     }

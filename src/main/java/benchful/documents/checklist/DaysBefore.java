@@ -23,8 +23,8 @@ final class DaysBefore {
 
     ChecklistContent.Section section() {
         List<ChecklistContent.Item> items = new ArrayList<>();
-        if (source.lesson() != null && !source.plan().verdict().fits()) {
-            items.add(new ChecklistContent.Item("Decide:", source.plan().verdict().sentence(), "Its page says under “What would help?” what could be done otherwise."));
+        if (source.lesson() != null && !source.plan().timing().verdict().fits()) {
+            items.add(new ChecklistContent.Item("Decide:", source.plan().timing().verdict().sentence(), "Its page says under “What would help?” what could be done otherwise."));
         }
         for (Advice advice : source.plan().advice()) {
             items.add(new ChecklistContent.Item("Decide:", advice.sentence(), ""));
@@ -39,7 +39,7 @@ final class DaysBefore {
             source.lesson().preparation().items().forEach(item -> items.add(prepared(item)));
         }
         items.add(ChecklistContent.Item.of("Pack %s by the packing list, label them, and check each once more.".formatted(
-                Formats.counted(source.materials().kits().size(), "kit"))));
+                Formats.counted(source.needs().kits().size(), "kit"))));
         items.add(printing());
         items.add(ChecklistContent.Item.noted("Know whom to call for each student, and what each needs.", "On the register, which stays with you."));
         items.add(ChecklistContent.Item.noted("Have the safety data sheets of what you bring at hand.", "They, the venue's rules, local codes and licensed practice come first."));
@@ -58,7 +58,7 @@ final class DaysBefore {
 
     /** "9 handouts (5 of 42 cm, 4 of 45 cm)". */
     private String handouts() {
-        List<String> sizes = source.materials().sizes().stream().filter(size -> size.students() > 0).map(size -> "%d of %s".formatted(size.students(), size.name())).toList();
+        List<String> sizes = source.needs().sizes().stream().filter(size -> size.students() > 0).map(size -> "%d of %s".formatted(size.students(), size.name())).toList();
         return Formats.counted(source.file().setup().headcount(), "handout") + (sizes.size() < 2 ? "" : " (" + String.join(", ", sizes) + ")");
     }
 

@@ -20,7 +20,7 @@ final class During {
         List<Timed> timed = new ArrayList<>();
         Map<String, Integer> numbers = StepNumbers.of(source.lesson());
         source.lesson().blocks().forEach(block -> add(source, timed, block, numbers.get(block.step())));
-        source.plan().breaks().forEach(pause -> timed.add(pause(source, pause)));
+        source.plan().timing().breaks().forEach(pause -> timed.add(pause(source, pause)));
         timed.sort(Comparator.comparing(Timed::at));
         List<ChecklistContent.Item> items = new ArrayList<>();
         items.add(ChecklistContent.Item.of("Write on the review sheet when each step really ends."));

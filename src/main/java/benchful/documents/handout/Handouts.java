@@ -97,7 +97,7 @@ public final class Handouts {
     }
 
     private MaterialsPlan.SizeTaken size(String name) {
-        return source.materials().sizes().stream().filter(size -> size.name().equals(name)).findFirst()
+        return source.needs().sizes().stream().filter(size -> size.name().equals(name)).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("Nobody in this class makes the size “%s”.".formatted(name)));
     }
 

@@ -21,7 +21,7 @@ public final class Readers {
 
     /** One for each kit that somebody takes home; left-handed texts and large print for those who asked. */
     public static List<Handouts.Reader> eachKit(PrintSource source, Version version) {
-        return source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.STUDENT).map(kit -> of(source, kit, version)).toList();
+        return source.needs().kits().stream().filter(kit -> kit.taker() == Take.Taker.STUDENT).map(kit -> of(source, kit, version)).toList();
     }
 
     /** For one kit, whoever it is for. */
@@ -36,7 +36,7 @@ public final class Readers {
     /** One for each size, for anybody: the contents are the first such kit's, its choices left open. */
     public static List<Handouts.Reader> eachSize(PrintSource source, Version version) {
         Map<String, Handouts.Reader> readers = new LinkedHashMap<>();
-        for (Kit kit : source.materials().kits()) {
+        for (Kit kit : source.needs().kits()) {
             readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(content -> open(source, content)).toList(), kit.bench(), false, version, path(kit)));
         }
         return List.copyOf(readers.values());

@@ -39,7 +39,7 @@ public final class Labels {
         this.source = source;
         this.options = options;
         this.setting = options.labels();
-        this.kits = source.materials().kits().stream().filter(kit -> setting.kind() != LabelKind.SEATS || kit.taker() == Take.Taker.STUDENT).toList();
+        this.kits = source.needs().kits().stream().filter(kit -> setting.kind() != LabelKind.SEATS || kit.taker() == Take.Taker.STUDENT).toList();
         int most = setting.kind() == LabelKind.KITS ? kits.stream().mapToInt(kit -> signs(kit).size()).max().orElse(0) : 0;
         this.fitter = new LabelFitter(setting.sheet(), options.address() != null, most);
     }

@@ -40,9 +40,9 @@ public record PackingContent(PrintHead head, List<KitRow> kits, List<Material> m
                 options.paper(), options.version(), List.of(new PrintHead.Bookmark("By material", "materials"),
                         new PrintHead.Bookmark("On the bench", "bench"), new PrintHead.Bookmark("By kit", "kits")));
         Amounts amounts = Amounts.briefly(options);
-        List<KitCard> cards = source.materials().kits().stream().map(kit -> card(kit, amounts)).toList();
+        List<KitCard> cards = source.needs().kits().stream().map(kit -> card(kit, amounts)).toList();
         List<Material> materials = source.materials().materials().stream().map(material -> material(source, material, amounts)).toList();
-        List<String> bench = source.materials().bench().stream()
+        List<String> bench = source.needs().bench().stream()
                 .map(content -> Amounts.on(options).words(content) + " " + content.material()).toList();
         return new PackingContent(head, rows(cards, options.version() == Version.LARGE ? 2 : ABREAST), materials, bench);
     }
@@ -68,7 +68,7 @@ public record PackingContent(PrintHead head, List<KitRow> kits, List<Material> m
     }
 
     private static Material material(PrintSource source, MaterialsPlan.MaterialPlan material, Amounts amounts) {
-        String kits = source.materials().kits().stream().flatMap(kit -> kit.contents().stream())
+        String kits = source.needs().kits().stream().flatMap(kit -> kit.contents().stream())
                 .filter(content -> content.material().equals(material.name()))
                 .collect(Collectors.groupingBy(amounts::words, java.util.LinkedHashMap::new, Collectors.counting()))
                 .entrySet().stream().map(entry -> Formats.counted(entry.getValue().intValue(), "kit") + " with " + entry.getKey())

@@ -9,8 +9,8 @@ import benchful.documents.handout.HandoutContent;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintSource;
-import benchful.plans.ClassPlan;
 import benchful.plans.StepNumbers;
+import benchful.plans.Timing;
 import benchful.plans.pictures.PlanPicture;
 import benchful.web.Formats;
 import java.time.Duration;
@@ -29,15 +29,15 @@ public final class PlanTableWriter {
     private static final int LARGE_WIDTH = 720;
     private static final int LARGE_TEXT = 18;
 
-    private final ClassPlan plan;
+    private final Timing plan;
     private final LessonPlan lesson;
     private final List<Break> breaks;
     private final Map<String, Integer> numbers;
 
     public PlanTableWriter(PrintSource source) {
-        this.plan = source.plan();
-        this.lesson = source.lesson();
-        this.breaks = source.plan().breaks();
+        this.plan = source.plan().timing();
+        this.lesson = plan.lesson();
+        this.breaks = plan.breaks();
         this.numbers = StepNumbers.of(lesson);
     }
 

@@ -27,7 +27,7 @@ public record RegisterContent(PrintHead head, List<Line> lines, String meetings,
     public static RegisterContent of(PrintSource source, PrintOptions options) {
         PrintHead head = PrintHead.of(source, "Register: " + source.title(), Stylesheet.landscape(options.paper(), options.version()),
                 options.paper(), options.version(), List.of(new PrintHead.Bookmark("Register", "top")));
-        List<Line> lines = source.materials().kits().stream().filter(kit -> kit.taker() == Take.Taker.STUDENT).map(kit -> line(source, kit)).toList();
+        List<Line> lines = source.needs().kits().stream().filter(kit -> kit.taker() == Take.Taker.STUDENT).map(kit -> line(source, kit)).toList();
         return new RegisterContent(head, lines, source.meetings(), days(source));
     }
 

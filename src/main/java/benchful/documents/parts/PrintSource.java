@@ -4,8 +4,9 @@ import benchful.assessments.AssessmentPrint;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.lesson.LessonPlan;
-import benchful.plans.ClassPlan;
+import benchful.plans.PlanParts;
 import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.Requirements;
 import benchful.projects.pictures.Picture;
 import benchful.studio.StudioSpec;
 import benchful.web.Formats;
@@ -17,6 +18,7 @@ import java.util.stream.Collectors;
 /**
  * What print-outs are filled from.
  *
+ * @param plan of which only that is worked out which is printed
  * @param pictures of the project, by name, with their content
  * @param hazards what is said of each hazard that the class meets, by id
  * @param assessment of its risks; null where that is not what is printed
@@ -25,7 +27,7 @@ import java.util.stream.Collectors;
  * @param notes      what was noted after earlier classes of the project, each with its day
  */
 public record PrintSource(
-        ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment, StudioSpec studio, Picture sign,
+        ClassFile file, PlanParts plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment, StudioSpec studio, Picture sign,
         List<String> notes) {
     public PrintSource {
         pictures = Map.copyOf(pictures);
@@ -34,7 +36,7 @@ public record PrintSource(
     }
 
     /** Of a studio of which nothing is known. */
-    public PrintSource(ClassFile file, ClassPlan plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment) {
+    public PrintSource(ClassFile file, PlanParts plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment) {
         this(file, plan, pictures, hazards, assessment, StudioSpec.NONE, null, List.of());
     }
 
@@ -50,9 +52,15 @@ public record PrintSource(
 
     /** Null where the steps, tools and hours contradict each other. */
     public LessonPlan lesson() {
-        return plan.lesson();
+        return plan.timing().lesson();
     }
 
+    /** What each student takes. */
+    public Requirements needs() {
+        return plan.needs();
+    }
+
+    /** What is cut and bought as well. */
     public MaterialsPlan materials() {
         return plan.materials();
     }

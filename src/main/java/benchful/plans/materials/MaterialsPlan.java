@@ -52,6 +52,13 @@ public record MaterialsPlan(
         faults = List.copyOf(faults);
     }
 
+    /** What the class takes, before stock and suppliers were asked. */
+    public Requirements required() {
+        Map<String, Need> needs = new LinkedHashMap<>();
+        materials.forEach(material -> needs.put(material.name(), material.need()));
+        return new Requirements(sizes, kits, bench, needs, faults, warnings);
+    }
+
     /** What is missing and nobody in the catalogue sells. */
     public List<MaterialPlan> unsold() {
         return materials.stream().filter(material -> material.bought().unmet().signum() > 0).toList();

@@ -43,6 +43,11 @@ public record Requirements(
         warnings = List.copyOf(warnings);
     }
 
+    /** The same, with other words on its kits. */
+    public Requirements withKits(List<Kit> others) {
+        return new Requirements(sizes, others, bench, needs, faults, warnings);
+    }
+
     public static Requirements of(ClassFile file) {
         return of(file, ClassNeeds.cut(file));
     }

@@ -60,7 +60,7 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
     }
 
     public String picture() {
-        return PlanPicture.of(plan).svg();
+        return PlanPicture.of(plan.timing()).svg();
     }
 
     public List<String> promises() {

@@ -6,8 +6,8 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.MeetingPlan;
 import benchful.core.lesson.StepKind;
 import benchful.core.lesson.risk.Risk;
-import benchful.plans.ClassPlan;
 import benchful.plans.StepNumbers;
+import benchful.plans.Timing;
 import benchful.web.Formats;
 import java.util.Arrays;
 import java.util.List;
@@ -36,7 +36,7 @@ public record PlanPicture(LessonPlan plan, List<Break> breaks, List<Risk.BlockRi
     }
 
     /** 960 px wide, as on a page. */
-    public static PlanPicture of(ClassPlan plan) {
+    public static PlanPicture of(Timing plan) {
         return new PlanPicture(plan.lesson(), plan.breaks(), plan.risk() == null ? List.of() : plan.risk().blocks(), 960, 13, "plan");
     }
 

@@ -8,13 +8,18 @@ import benchful.core.learning.Pause;
 import benchful.core.learning.PlannedStep;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
+import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.risk.StepLengths;
 import benchful.hazards.HazardLibrary;
+import benchful.plans.Advice;
+import benchful.plans.AdviceFinder;
 import benchful.plans.ClassPlan;
 import benchful.plans.ClassPlanner;
 import benchful.plans.HazardIndex;
+import benchful.plans.PlanParts;
 import benchful.plans.Remembered;
 import benchful.plans.SafetyAdvice;
+import benchful.plans.Timing;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.Requirements;
 import benchful.projects.ProjectSpec;
@@ -29,6 +34,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Gathers what a stored class is planned from, plans it, and keeps the plan that was used. */
 @ApplicationScoped
@@ -75,8 +81,35 @@ public class PlanService {
 
     /** With what the hazard library has to say about the class. */
     public ClassPlan plan(ClassFile file) {
-        ClassPlan plan = planner.plan(file, LocalDate.now(clock));
-        return plan.withAdvice(SafetyAdvice.of(file, plan.lesson(), hazards.find(HazardIndex.of(file).ids())));
+        PlanParts parts = parts(file);
+        return ClassPlan.of(parts.timing(), parts.materials(), parts.advice());
+    }
+
+    /** The same plan, of which only that is worked out which is asked for. */
+    public PlanParts parts(ClassFile file) {
+        LocalDate today = LocalDate.now(clock);
+        return new PlanParts() {
+            @Override
+            public Requirements needs() {
+                return remembered.needs(file);
+            }
+
+            @Override
+            public MaterialsPlan materials() {
+                return remembered.materials(file, today);
+            }
+
+            @Override
+            public Timing timing() {
+                return planner.timing(file);
+            }
+
+            @Override
+            public List<Advice> advice() {
+                List<Advice> safety = SafetyAdvice.of(file, timing().lesson(), hazards.find(HazardIndex.of(file).ids()));
+                return Stream.concat(AdviceFinder.of(file).stream(), safety.stream()).toList();
+            }
+        };
     }
 
     /** What the class takes, before stock and suppliers are asked. */
@@ -119,23 +152,22 @@ public class PlanService {
         if (last.isPresent() && last.get().file().sameClass(file)) {
             return last;
         }
-        ClassPlan plan = plan(file);
-        if (plan.lesson() == null) {
+        Timing timing = planner.timing(file);
+        if (timing.lesson() == null) {
             return last;
         }
-        KeptPlan kept = KeptPlan.of(craftClass, file, steps(plan), plan.breaks().stream().map(b -> new Pause(b.start(), b.end())).toList(), occasion, LocalDateTime.now(clock));
+        KeptPlan kept = KeptPlan.of(craftClass, file, steps(timing.lesson()), timing.breaks().stream().map(b -> new Pause(b.start(), b.end())).toList(), occasion, LocalDateTime.now(clock));
         kept.persist();
         return Optional.of(kept);
     }
 
     /** The steps of the class as they are planned today; nothing where it can't be planned. */
     public Optional<List<PlannedStep>> planned(ClassFile file) {
-        ClassPlan plan = plan(file);
-        return plan.lesson() == null ? Optional.empty() : Optional.of(steps(plan));
+        return Optional.ofNullable(planner.timing(file).lesson()).map(PlanService::steps);
     }
 
-    private static List<PlannedStep> steps(ClassPlan plan) {
-        return plan.lesson().blocks().stream().filter(b -> b.lane() != Lane.HOME).map(PlanService::step).toList();
+    private static List<PlannedStep> steps(LessonPlan lesson) {
+        return lesson.blocks().stream().filter(b -> b.lane() != Lane.HOME).map(PlanService::step).toList();
     }
 
     private static PlannedStep step(Block b) {

@@ -135,7 +135,7 @@ class ComparisonPages {
 
         private Comparison.Column column(String name, WhatIf whatIf, List<Difference> changes, ClassFile other) {
             ClassPlan plan = plans.plan(other);
-            String picture = plan.lesson() == null ? "" : PlanPicture.of(plan).sized(640, 13).named(name.replace(' ', '-')).svg();
+            String picture = plan.lesson() == null ? "" : PlanPicture.of(plan.timing()).sized(640, 13).named(name.replace(' ', '-')).svg();
             return new Comparison.Column(name, whatIf, changes, plan, picture);
         }
     }

@@ -18,7 +18,6 @@ import benchful.documents.parts.PrintSource;
 import benchful.documents.pdf.OutlineReader;
 import benchful.documents.pdf.PdfReading;
 import benchful.plans.ClassPlan;
-import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.kits.Kit;
 import benchful.studio.Paper;
 import java.awt.geom.Rectangle2D;
@@ -191,9 +190,6 @@ class LabelsTest {
     }
 
     private static PrintSource with(PrintSource strand, List<Kit> kits) {
-        MaterialsPlan m = strand.materials();
-        MaterialsPlan plan = new MaterialsPlan(m.sizes(), kits, m.bench(), m.materials(), m.orders(), m.orderBy(), m.total(), m.bound(), m.proof(), m.warnings(), m.faults());
-        ClassPlan p = strand.plan();
-        return new PrintSource(strand.file(), new ClassPlan(p.lesson(), p.risk(), p.breaks(), p.conflicts(), plan, p.advice()), strand.pictures(), strand.hazards(), null);
+        return new PrintSource(strand.file(), ClassPlan.of(strand.plan().timing(), strand.materials().withKits(kits), strand.plan().advice()), strand.pictures(), strand.hazards(), null);
     }
 }
