@@ -35,8 +35,10 @@ class VenuesPages {
 
     private final Removals removals;
     private final EarlierVersions earlier;
+    private final ToolList tools;
 
-    VenuesPages(Removals removals, EarlierVersions earlier) {
+    VenuesPages(Removals removals, EarlierVersions earlier, ToolList tools) {
+        this.tools = tools;
         this.removals = removals;
         this.earlier = earlier;
     }
@@ -48,6 +50,8 @@ class VenuesPages {
         static native TemplateInstance show(VenueCard card);
 
         static native TemplateInstance form(VenueForm page);
+
+        static native TemplateInstance tools(List<ToolList.Row> tools);
 
         private Templates() {}
     }
@@ -75,6 +79,12 @@ class VenuesPages {
     @Transactional
     public Response create(MultivaluedMap<String, String> form) {
         return post(null).answer(ToolRows.asFields(form), new VenueTarget(null));
+    }
+
+    @GET
+    @Path("tools")
+    public TemplateInstance tools() {
+        return Templates.tools(tools.rows());
     }
 
     @GET

@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.net.URL;
 import java.util.List;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -58,6 +59,17 @@ class VenuesPagesTest {
         tutor.open(page).press("Remove this venue");
         assertThat(tutor.path()).isEqualTo("/venues");
         assertThat(tutor.open("/venues?find=twin").page().select("main a").eachText()).doesNotContain("Twin loft");
+    }
+
+    @Test
+    void listsToolsByNameWithTheRoomsAndProjectsThatNameThem() {
+        Visitor tutor = new Visitor(start).open("/venues/new").type("/name", "Tool loft")
+                .type("tool-name", "bench Peg of the loft").type("tool-count", "4").press("Save");
+        tutor.open("/venues/tools");
+        Element row = tutor.page().select("tr").stream().filter(r -> r.text().startsWith("bench Peg of the loft")).findFirst().orElseThrow();
+        assertThat(row.select("a").eachText()).containsExactly("Tool loft (4)");
+        assertThat(tutor.open("/venues/new").page().select("#known-tools option").eachAttr("value")).contains("bench Peg of the loft");
+        assertThat(tutor.open("/projects/new").page().select("#known-tools option").eachAttr("value")).contains("bench Peg of the loft");
     }
 
     private static MultivaluedMap<String, String> form(String... namesAndCounts) {
