@@ -44,11 +44,19 @@ class FormulaTest {
             sqrt(16),                      4 pcs
             sqrt(0 mm2),                   0 mm
             sqrt(3 cm * 3 cm * 4),         60 mm
+            sqrt(2 g * 8 g),               4 g
             2 pi * 10 mm,                  62.83185307179586476925286766559006 mm
             123456789012345.123456789012345, 123456789012345.123456789012345 pcs
             """)
     void worksOutAmountsWithUnits(String formula, String expected) {
         assertThat(Formula.of(formula.replace(';', ',')).evaluate(MEASURES)).isEqualTo(Quantity.parse(expected));
+    }
+
+    @Test
+    void tellsWhatWasWrittenAsFarAsItIsShort() {
+        assertThatThrownBy(() -> Formula.of(" ".repeat(500))).isInstanceOf(FormulaException.class).message().doesNotContain("…");
+        assertThatThrownBy(() -> Formula.of("1+".repeat(250) + "1")).isInstanceOf(FormulaException.class).message().contains("1+1+…");
+        assertThat(Formula.of("1+".repeat(249) + "11").evaluate(MEASURES)).isEqualTo(Quantity.parse("260"));
     }
 
     @ParameterizedTest

@@ -29,6 +29,8 @@ import java.util.List;
 import java.util.Map;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** One class of cords and beads, followed from sizes to orders. */
 class MaterialsPlannerTest {
@@ -157,6 +159,17 @@ class MaterialsPlannerTest {
         assertThat(plan.warnings()).extracting(Sentence::toString)
                 .contains("“Glue” is not in the catalogue, so it has no waste allowance and no offers.");
         assertThat(plan.materials().get(2).bought().unmet()).isEqualTo(Quantity.parse("10 ml"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"BEGINNER, 21", "IMPROVER, 11", "EXPERIENCED, 11"})
+    void addsTheWasteOfTheLevelOrElseOfTheNextLessPractised(SkillLevel level, String waste) {
+        MaterialSpec bead = BEAD.withWaste(Map.of(SkillLevel.BEGINNER, new BigDecimal("50"), SkillLevel.IMPROVER, new BigDecimal("25")));
+        ClassFile file = file(HANGER, List.of(CORD, bead, GLUE, RING));
+
+        MaterialsPlan plan = MaterialsPlanner.plan(new ClassFile(file.project(), ClassSetupBuilder.builder(file.setup()).level(level).build(), null, file.materials(), file.suppliers()));
+
+        assertThat(plan.materials().get(1).need().waste()).isEqualTo(Quantity.parse(waste));
     }
 
     private static ClassFile file(ProjectSpec project, List<MaterialSpec> materials) {
