@@ -34,6 +34,7 @@ class ArchitectureTest {
             .that().resideInAPackage("benchful.core..")
             .should().dependOnClassesThat(not(resideInAPackage("benchful.core..")
                     .or(resideInAPackage("java.."))
+                    .or(resideInAPackage("org.jspecify.annotations.."))
                     .or(resideInAPackage("org.joda.money.."))
                     .or(resideInAPackage("com.ezylang.evalex.."))
                     .or(resideInAPackage("com.google.ortools.."))

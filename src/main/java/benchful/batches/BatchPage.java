@@ -49,7 +49,10 @@ public record BatchPage(long id, String title, String projectName, BatchSpec she
         }
     }
 
-    /** @param file of all kits, packed or not; @param open of those that are still to be packed */
+    /**
+     * @param file of all kits, packed or not
+     * @param open of those that are still to be packed
+     */
     static BatchPage of(KitBatch batch, ClassFile file, MaterialsPlan open, String notice) {
         List<Kit> all = Requirements.of(file).kits();
         Map<String, List<Kit>> sizes = all.stream().collect(Collectors.groupingBy(Kit::size, LinkedHashMap::new, Collectors.toList()));

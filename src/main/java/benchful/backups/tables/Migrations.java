@@ -90,7 +90,7 @@ public class Migrations {
         }
 
         @Override
-        public Collection<LoadableResource> getResources(String prefix, String... suffixes) {
+        public Collection<LoadableResource> getResources(String prefix, String[] suffixes) {
             return all.getResources(prefix, suffixes).stream()
                     .filter(r -> starts.stream().anyMatch(r.getFilename()::startsWith)).toList();
         }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What to buy for one class or several.
@@ -12,7 +13,7 @@ import org.joda.money.CurrencyUnit;
  * @param assortments wants among these that can stand in for each other
  * @param today the first day on which an order can be sent; null where that does not matter
  */
-public record BuyingRequest(CurrencyUnit currency, List<Want> wants, List<Assortment> assortments, LocalDate today) {
+public record BuyingRequest(CurrencyUnit currency, List<Want> wants, List<Assortment> assortments, @Nullable LocalDate today) {
     public BuyingRequest {
         Objects.requireNonNull(currency, "currency");
         wants = List.copyOf(wants);
@@ -20,7 +21,7 @@ public record BuyingRequest(CurrencyUnit currency, List<Want> wants, List<Assort
     }
 
     /** Every want must be met by itself. */
-    public BuyingRequest(CurrencyUnit currency, List<Want> wants, LocalDate today) {
+    public BuyingRequest(CurrencyUnit currency, List<Want> wants, @Nullable LocalDate today) {
         this(currency, wants, List.of(), today);
     }
 }

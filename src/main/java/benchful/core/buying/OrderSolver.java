@@ -17,6 +17,8 @@ import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.joda.money.BigMoneyProvider;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Packs and suppliers for many materials at once, so that goods, deliveries and VAT together cost least.
@@ -150,7 +152,7 @@ final class OrderSolver {
     private MPConstraint reach(Map<Integer, Double> sum) {
         MPConstraint reached = solver.makeConstraint(0, INFINITY);
         lines.stream().filter(line -> sum.containsKey(line.want))
-                .forEach(line -> reached.setCoefficient(line.packs, line.offer.holds().base().doubleValue() * sum.get(line.want)));
+                .forEach(line -> reached.setCoefficient(line.packs, line.offer.holds().base().doubleValue() * sum.getOrDefault(line.want, 0.0)));
         return reached;
     }
 
@@ -216,21 +218,22 @@ final class OrderSolver {
     private final class Terms {
         private final MPVariable ordered = solver.makeBoolVar("");
         private final MPConstraint minimum;
-        private final MPConstraint threshold;
+        private final @Nullable MPConstraint threshold;
 
         Terms(Supplier supplier) {
             minimum = solver.makeConstraint(0, INFINITY);
             minimum.setCoefficient(ordered, -minor(supplier.minimumOrder()));
-            threshold = supplier.freeAbove() == null ? null : solver.makeConstraint(0, INFINITY);
+            Money freeAbove = supplier.freeAbove();
+            threshold = freeAbove == null ? null : solver.makeConstraint(0, INFINITY);
             MPVariable paid = solver.makeBoolVar("");
             MPConstraint delivered = solver.makeConstraint(-INFINITY, 0);
             delivered.setCoefficient(ordered, 1);
             delivered.setCoefficient(paid, -1);
             objective.setCoefficient(paid, minor(supplier.delivery()) + minor(Vat.on(supplier.delivery(), supplier.vat())));
-            if (threshold != null) {
+            if (threshold != null && freeAbove != null) {
                 MPVariable free = solver.makeBoolVar("");
                 delivered.setCoefficient(free, -1);
-                threshold.setCoefficient(free, -minor(supplier.freeAbove()));
+                threshold.setCoefficient(free, -minor(freeAbove));
             }
         }
 

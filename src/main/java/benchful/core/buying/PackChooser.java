@@ -1,5 +1,7 @@
 package benchful.core.buying;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -10,6 +12,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Chooses the packs of one material that cover what is missing at the least price with VAT, deliveries left aside.
@@ -22,14 +25,16 @@ final class PackChooser {
 
     private final List<PackOffer> offers;
     private final Quantity missing;
-    private int[] chosen;
-    private Money least;
-    private BigDecimal over;
+    private final int scale;
+    private int[] chosen = {};
+    private @Nullable Money least;
+    private BigDecimal over = BigDecimal.ZERO;
     private int tries;
 
-    private PackChooser(Want want) {
+    private PackChooser(Want want, CurrencyUnit currency) {
         this.offers = want.offers().stream().sorted(Comparator.comparing(PackChooser::rate)).toList();
         this.missing = want.missing();
+        this.scale = currency.getDecimalPlaces();
     }
 
     /** @param currency of all the offers */
@@ -37,7 +42,7 @@ final class PackChooser {
         if (want.offers().isEmpty() || want.missing().signum() == 0) {
             return new Choice(Map.of(), Money.zero(currency), Money.zero(currency));
         }
-        PackChooser chooser = new PackChooser(want);
+        PackChooser chooser = new PackChooser(want, currency);
         chooser.branch(0, new int[chooser.offers.size()], chooser.missing.base(), Money.zero(currency));
         return chooser.answer();
     }
@@ -81,7 +86,7 @@ final class PackChooser {
 
     /** Rounding may make each line up to one smallest unit cheaper than its rate, twice: for the net and for the VAT. */
     private BigDecimal slack(int k) {
-        return BigDecimal.valueOf(2L * (offers.size() - k), least.getScale());
+        return BigDecimal.valueOf(2L * (offers.size() - k), scale);
     }
 
     private void keep(int[] packs, BigDecimal rest, Money spent) {
@@ -98,8 +103,9 @@ final class PackChooser {
         Map<PackOffer, Integer> packs = new LinkedHashMap<>();
         IntStream.range(0, chosen.length).filter(i -> chosen[i] > 0).forEach(i -> packs.merge(offers.get(i), chosen[i], Integer::sum));
         BigDecimal atBestRate = rate(offers.get(0)).multiply(missing.base()).subtract(slack(0)).max(BigDecimal.ZERO);
-        Money bound = tries <= MOST_TRIES ? least : Money.of(least.getCurrencyUnit(), atBestRate, RoundingMode.FLOOR);
-        return new Choice(packs, least, bound);
+        Money price = requireNonNull(least);
+        Money bound = tries <= MOST_TRIES ? price : Money.of(price.getCurrencyUnit(), atBestRate, RoundingMode.FLOOR);
+        return new Choice(packs, price, bound);
     }
 
     private static int packs(PackOffer offer, BigDecimal rest) {

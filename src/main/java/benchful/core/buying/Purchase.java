@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A line of an order.
@@ -17,9 +18,9 @@ import org.joda.money.Money;
  * @param vat on the net, rounded
  * @param arriveBy the last day on which it can arrive; null where there is no such day
  */
-public record Purchase(String material, int packs, Quantity holds, BigMoney price, Money net, Money vat, LocalDate arriveBy) {
+public record Purchase(String material, int packs, Quantity holds, BigMoney price, Money net, Money vat, @Nullable LocalDate arriveBy) {
     /** @param vat percentage */
-    public static Purchase of(String material, int packs, Quantity holds, BigMoney price, BigDecimal vat, LocalDate arriveBy) {
+    public static Purchase of(String material, int packs, Quantity holds, BigMoney price, BigDecimal vat, @Nullable LocalDate arriveBy) {
         Money net = price.multipliedBy(packs).toMoney(RoundingMode.HALF_UP);
         return new Purchase(material, packs, holds, price, net, Vat.on(net, vat), arriveBy);
     }

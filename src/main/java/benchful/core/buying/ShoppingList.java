@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What to buy where.
@@ -25,7 +26,7 @@ public record ShoppingList(List<SupplierOrder> orders, List<Bought> materials, M
     }
 
     /** The earliest day on which one of the orders must be sent; null where no day is set. */
-    public LocalDate orderBy() {
+    public @Nullable LocalDate orderBy() {
         return orders.stream().map(SupplierOrder::orderBy).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);
     }
 

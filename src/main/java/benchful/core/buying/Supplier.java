@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Objects;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Somebody who sells packs.
@@ -15,7 +16,7 @@ import org.joda.money.Money;
  * @param lead time from order to delivery
  * @param vat percentage on goods and delivery
  */
-public record Supplier(String name, Money minimumOrder, Money delivery, Money freeAbove, LeadTime lead, BigDecimal vat) {
+public record Supplier(String name, Money minimumOrder, Money delivery, @Nullable Money freeAbove, LeadTime lead, BigDecimal vat) {
     public Supplier {
         Objects.requireNonNull(name, "name");
         if (minimumOrder.isNegative() || delivery.isNegative() || freeAbove != null && freeAbove.isNegative() || vat.signum() < 0) {
@@ -33,7 +34,7 @@ public record Supplier(String name, Money minimumOrder, Money delivery, Money fr
     }
 
     /** Whether goods ordered today arrive after the day they are needed; never where either day is not known (null). */
-    public boolean late(LocalDate arriveBy, LocalDate today) {
+    public boolean late(@Nullable LocalDate arriveBy, @Nullable LocalDate today) {
         return arriveBy != null && today != null && lead.arrives(today).isAfter(arriveBy);
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What to order from one supplier.
@@ -24,8 +25,8 @@ public record SupplierOrder(
         Money delivery,
         Money vat,
         Money total,
-        Money shortOfMinimum,
-        LocalDate orderBy,
+        @Nullable Money shortOfMinimum,
+        @Nullable LocalDate orderBy,
         boolean late) {
 
     public SupplierOrder {
@@ -37,7 +38,7 @@ public record SupplierOrder(
         return purchases.stream().map(Purchase::vat).reduce(vat, Money::minus);
     }
 
-    static SupplierOrder of(Supplier supplier, List<Purchase> purchases, LocalDate today) {
+    static SupplierOrder of(Supplier supplier, List<Purchase> purchases, @Nullable LocalDate today) {
         Money goods = Totals.goods(purchases, supplier.currency());
         Totals totals = Totals.of(purchases, supplier.deliveryFor(goods), supplier.vat());
         Money lacking = goods.isLessThan(supplier.minimumOrder()) ? supplier.minimumOrder().minus(goods) : null;

@@ -4,6 +4,7 @@ import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A material to be bought.
@@ -13,7 +14,7 @@ import java.util.List;
  * @param offers packs of it, in the same kind of amount as the need
  * @param arriveBy the last day on which it can arrive; null where there is no such day
  */
-public record Want(String material, Quantity need, Quantity onHand, List<PackOffer> offers, LocalDate arriveBy) {
+public record Want(String material, Quantity need, Quantity onHand, List<PackOffer> offers, @Nullable LocalDate arriveBy) {
     private static final BigDecimal MOST_PACKS = BigDecimal.valueOf(100_000);
 
     public Want {

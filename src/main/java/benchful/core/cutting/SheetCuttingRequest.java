@@ -3,6 +3,7 @@ package benchful.core.cutting;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Rectangles to be cut from sheets.
@@ -13,7 +14,7 @@ import java.util.List;
  * @param loss lost at each cut [length]
  * @param keep offcuts on which such a rectangle lies are worth keeping; null to keep none
  */
-public record SheetCuttingRequest(List<Rectangle> pieces, List<Extent> onHand, List<Extent> planned, List<SheetStock> stocks, Quantity loss, Rectangle keep) {
+public record SheetCuttingRequest(List<Rectangle> pieces, List<Extent> onHand, List<Extent> planned, List<SheetStock> stocks, Quantity loss, @Nullable Rectangle keep) {
     public SheetCuttingRequest {
         pieces = pieces.stream().filter(p -> p.count() > 0).toList();
         onHand = List.copyOf(onHand);
@@ -25,7 +26,7 @@ public record SheetCuttingRequest(List<Rectangle> pieces, List<Extent> onHand, L
     }
 
     /** Nothing is planned yet. */
-    public SheetCuttingRequest(List<Rectangle> pieces, List<Extent> onHand, List<SheetStock> stocks, Quantity loss, Rectangle keep) {
+    public SheetCuttingRequest(List<Rectangle> pieces, List<Extent> onHand, List<SheetStock> stocks, Quantity loss, @Nullable Rectangle keep) {
         this(pieces, onHand, List.of(), stocks, loss, keep);
     }
 }

@@ -28,6 +28,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One expression of numbers, units, named measures and the functions {@code ceil floor round sqrt min max}, with units
@@ -72,7 +73,7 @@ public final class Formula {
     }
 
     /** @throws FormulaException if it can't be read */
-    public static Formula of(String text) {
+    public static Formula of(@Nullable String text) {
         if (text == null || text.isBlank() || text.length() > LONGEST) {
             throw new FormulaException(
                     text == null ? "" : text.length() > LONGEST ? text.substring(0, 40) + "…" : text,
@@ -203,7 +204,7 @@ public final class Formula {
         } catch (ArithmeticException e) {
             throw fault("%s takes a whole number, but is given %s.".formatted(name, v.number().toPlainString()));
         } catch (IllegalArgumentException e) {
-            throw fault(e.getMessage());
+            throw fault(String.valueOf(e.getMessage()));
         }
     }
 

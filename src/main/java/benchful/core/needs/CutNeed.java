@@ -1,7 +1,10 @@
 package benchful.core.needs;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Equal pieces to be cut.
@@ -11,7 +14,7 @@ import benchful.core.quantity.Quantity;
  * @param rectangle of one; null for lengths
  * @param grain whether rectangles must lie along the sheet
  */
-public record CutNeed(String label, Quantity length, Extent rectangle, boolean grain, int count) {
+public record CutNeed(String label, @Nullable Quantity length, @Nullable Extent rectangle, boolean grain, int count) {
     public CutNeed(String label, Quantity length, int count) {
         this(label, length, null, false, count);
     }
@@ -22,7 +25,7 @@ public record CutNeed(String label, Quantity length, Extent rectangle, boolean g
 
     /** Length or area of all. */
     public Quantity amount() {
-        return (rectangle == null ? length : rectangle.area()).times(count);
+        return (rectangle == null ? requireNonNull(length) : rectangle.area()).times(count);
     }
 
     /** The same pieces under another label. */

@@ -3,6 +3,7 @@ package benchful.core.needs;
 import benchful.core.quantity.Quantity;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One material line of the project, for the whole class.
@@ -10,7 +11,7 @@ import java.util.Objects;
  * @param takes by taker and size; all cut to pieces, or none
  * @param shared the amount that serves the whole class; null for a line that each student takes
  */
-public record NeedLine(List<Take> takes, Quantity shared, Allowance allowance) {
+public record NeedLine(List<Take> takes, @Nullable Quantity shared, Allowance allowance) {
     public NeedLine {
         takes = List.copyOf(takes);
         Objects.requireNonNull(allowance, "allowance");

@@ -1,5 +1,7 @@
 package benchful.core.needs;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
@@ -82,12 +84,12 @@ public final class NeedsCalculator {
     }
 
     private void allowPieces(NeedLine line) {
-        int count = line.takes().stream().mapToInt(take -> Math.multiplyExact(take.kits(), take.pieces())).sum();
+        int count = line.takes().stream().mapToInt(take -> Math.multiplyExact(take.kits(), requireNonNull(take.pieces()))).sum();
         int extra = count == 0 ? 0 : extra(line.allowance(), count);
         if (extra > 0 && line.takes().get(0).rectangle() != null) {
             reserve(line, extra);
         } else if (extra > 0) {
-            Quantity longest = line.takes().stream().filter(t -> t.kits() > 0 && t.pieces() > 0).map(Take::each)
+            Quantity longest = line.takes().stream().filter(Take::cuts).map(Take::each)
                     .max(Comparator.naturalOrder()).orElseThrow();
             cuts.add(new CutNeed("reserve", longest, extra));
             waste = waste.plus(longest.times(extra).in(request.unit()).measurable());
@@ -98,8 +100,8 @@ public final class NeedsCalculator {
     /** As long as the longest and as wide as the widest, so that it serves anybody. */
     private void reserve(NeedLine line, int extra) {
         boolean grain = line.takes().get(0).grain();
-        Extent all = line.takes().stream().filter(t -> t.kits() > 0 && t.pieces() > 0)
-                .map(t -> grain ? t.rectangle() : t.rectangle().upright()).reduce(NeedsCalculator::around).orElseThrow();
+        Extent all = line.takes().stream().filter(Take::cuts).map(t -> requireNonNull(t.rectangle()))
+                .map(rectangle -> grain ? rectangle : rectangle.upright()).reduce(NeedsCalculator::around).orElseThrow();
         cuts.add(new CutNeed("reserve", all, grain, extra));
         waste = waste.plus(all.area().times(extra).in(request.unit()).measurable());
         reasons.add(Sentence.of("These are %s of %s x %s, large enough for anybody.", NeedWords.counted(extra, "piece"), all.length(), all.width()));

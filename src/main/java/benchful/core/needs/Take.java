@@ -3,6 +3,7 @@ package benchful.core.needs;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What pieces of one size take on one material line.
@@ -13,9 +14,9 @@ import java.util.Objects;
  * @param rectangle of one cut piece, whose area is {@code each}; null where it is not cut from sheet
  * @param grain whether rectangles must lie along the sheet
  */
-public record Take(Taker taker, String size, int kits, Quantity each, Integer pieces, Extent rectangle, boolean grain) {
+public record Take(Taker taker, @Nullable String size, int kits, Quantity each, @Nullable Integer pieces, @Nullable Extent rectangle, boolean grain) {
     /** What is not cut, or cut to length. */
-    public Take(Taker taker, String size, int kits, Quantity each, Integer pieces) {
+    public Take(Taker taker, @Nullable String size, int kits, Quantity each, @Nullable Integer pieces) {
         this(taker, size, kits, each, pieces, null, false);
     }
 
@@ -33,6 +34,11 @@ public record Take(Taker taker, String size, int kits, Quantity each, Integer pi
         if (kits < 0 || each.signum() < 0 || pieces != null && pieces < 0) {
             throw new IllegalArgumentException("Neither kits nor amounts nor pieces can be negative.");
         }
+    }
+
+    /** Whether any piece is cut for it. */
+    boolean cuts() {
+        return kits > 0 && pieces != null && pieces > 0;
     }
 
     /** As it can be measured, so that the kits that are packed add up to what is needed. */

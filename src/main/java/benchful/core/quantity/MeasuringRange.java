@@ -10,7 +10,7 @@ import java.util.Map;
  * every engine can still count with in whole numbers.
  */
 public final class MeasuringRange {
-    /** @param finest and @param most in base units */
+    /** Both in base units. */
     private record Range(BigDecimal finest, BigDecimal most) {}
 
     private static final Map<Dimension, Range> RANGES = Map.of(

@@ -3,6 +3,7 @@ package benchful.core.sizing;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A closed row of beads asked for.
@@ -19,7 +20,7 @@ public record BraceletRequest(
         List<BeadRun> pattern,
         Arrangement arrangement,
         Knots knots,
-        Integer maximum) {
+        @Nullable Integer maximum) {
 
     public BraceletRequest {
         pattern = List.copyOf(pattern);

@@ -3,6 +3,7 @@ package benchful.core.sizing;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The wire of a coil.
@@ -13,7 +14,7 @@ import java.util.List;
  * @param outside diameter [length]
  * @param mass of the wire; null where no density was given
  */
-public record Coil(Quantity turn, Quantity length, Quantity height, Quantity outside, Quantity mass, List<Sentence> reasons) {
+public record Coil(Quantity turn, Quantity length, Quantity height, Quantity outside, @Nullable Quantity mass, List<Sentence> reasons) {
     public Coil {
         reasons = List.copyOf(reasons);
     }

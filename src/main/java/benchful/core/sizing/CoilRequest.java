@@ -4,6 +4,7 @@ import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Round wire to be wound close on a round mandrel; a jump ring is one turn.
@@ -14,7 +15,7 @@ import java.math.BigDecimal;
  * @param straight wire added at the ends in all [length]
  * @param density of the metal [mass / volume]; null where the mass is not asked
  */
-public record CoilRequest(Quantity mandrel, Quantity wire, BigDecimal turns, Quantity straight, Quantity density) {
+public record CoilRequest(Quantity mandrel, Quantity wire, BigDecimal turns, Quantity straight, @Nullable Quantity density) {
     private static final BigDecimal MOST_TURNS = BigDecimal.valueOf(100_000);
 
     public CoilRequest {

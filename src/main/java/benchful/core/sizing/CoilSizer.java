@@ -6,6 +6,7 @@ import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works out wound wire along its centre line: one turn takes pi x (mandrel + wire). Source: geometry. The rise of a close
@@ -28,13 +29,13 @@ public final class CoilSizer {
         return new Quantity(length.base().multiply(section).multiply(density.base()).round(Quantity.PRECISION), Unit.G);
     }
 
-    private static List<Sentence> reasons(CoilRequest request, Quantity turn, Quantity length, Quantity mass) {
+    private static List<Sentence> reasons(CoilRequest request, Quantity turn, Quantity length, @Nullable Quantity mass) {
         List<Sentence> reasons = new ArrayList<>();
         reasons.add(Sentence.of("One turn takes %s: pi x (mandrel %s + wire %s).", turn, request.mandrel(), request.wire()));
         reasons.add(request.straight().signum() == 0
                 ? Sentence.of("%s turns take %s.", request.turns().toPlainString(), length)
                 : Sentence.of("%s turns and %s of straight wire take %s.", request.turns().toPlainString(), request.straight(), length));
-        if (mass != null) {
+        if (mass != null && request.density() != null) {
             reasons.add(Sentence.of("The wire weighs %s, at %s.", mass, request.density()));
         }
         return reasons;

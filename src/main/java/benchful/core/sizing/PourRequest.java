@@ -3,6 +3,7 @@ package benchful.core.sizing;
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something to be cast or poured.
@@ -13,7 +14,8 @@ import benchful.core.quantity.Unit;
  * @param densityA of the first part; null where not known
  * @param densityB of the second part; null where not known
  */
-public record PourRequest(Quantity volume, Quantity density, Mix mix, Quantity densityA, Quantity densityB) {
+public record PourRequest(
+        Quantity volume, @Nullable Quantity density, @Nullable Mix mix, @Nullable Quantity densityA, @Nullable Quantity densityB) {
     public PourRequest {
         Guard.positive(volume, Dimension.VOLUME, "The volume");
         density(density, "The density");
@@ -25,7 +27,7 @@ public record PourRequest(Quantity volume, Quantity density, Mix mix, Quantity d
         }
     }
 
-    private static void density(Quantity density, String what) {
+    private static void density(@Nullable Quantity density, String what) {
         if (density != null) {
             Guard.positive(density, Unit.G_PER_CM3.dimension(), what);
         }

@@ -3,6 +3,7 @@ package benchful.core.sizing;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Equal rectangles from sheet.
@@ -12,7 +13,7 @@ import java.util.List;
  * @param perSheet pieces from one sheet laid in rows; null where not asked, 0 where a piece is larger than the sheet
  * @param sheets how many sheets that takes; null where not asked or where none fits
  */
-public record Sheet(int pieces, Quantity area, Quantity mass, Integer perSheet, Integer sheets, List<Sentence> reasons) {
+public record Sheet(int pieces, Quantity area, @Nullable Quantity mass, @Nullable Integer perSheet, @Nullable Integer sheets, List<Sentence> reasons) {
     public Sheet {
         reasons = List.copyOf(reasons);
     }

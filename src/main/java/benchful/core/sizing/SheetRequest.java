@@ -1,8 +1,11 @@
 package benchful.core.sizing;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Equal rectangles to be cut from sheet.
@@ -17,10 +20,10 @@ public record SheetRequest(
         Quantity height,
         int pieces,
         Quantity kerf,
-        Quantity sheetWidth,
-        Quantity sheetHeight,
-        Quantity thickness,
-        Quantity density) {
+        @Nullable Quantity sheetWidth,
+        @Nullable Quantity sheetHeight,
+        @Nullable Quantity thickness,
+        @Nullable Quantity density) {
 
     public SheetRequest {
         Guard.positive(width, Dimension.LENGTH, "The width");
@@ -31,15 +34,15 @@ public record SheetRequest(
         together(thickness, density, "The mass needs both thickness and density.");
         if (sheetWidth != null) {
             Guard.positive(sheetWidth, Dimension.LENGTH, "The sheet's width");
-            Guard.positive(sheetHeight, Dimension.LENGTH, "The sheet's height");
+            Guard.positive(requireNonNull(sheetHeight), Dimension.LENGTH, "The sheet's height");
         }
         if (thickness != null) {
             Guard.positive(thickness, Dimension.LENGTH, "The thickness");
-            Guard.positive(density, Unit.G_PER_CM3.dimension(), "The density");
+            Guard.positive(requireNonNull(density), Unit.G_PER_CM3.dimension(), "The density");
         }
     }
 
-    private static void together(Quantity one, Quantity other, String message) {
+    private static void together(@Nullable Quantity one, @Nullable Quantity other, String message) {
         if ((one == null) != (other == null)) {
             throw new IllegalArgumentException(message);
         }

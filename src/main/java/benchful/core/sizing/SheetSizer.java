@@ -1,5 +1,7 @@
 package benchful.core.sizing;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
@@ -7,6 +9,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works out equal rectangles from sheet, laid in rows the one way or the other, whichever gives more; k pieces in a row of
@@ -20,16 +23,16 @@ public final class SheetSizer {
         BigDecimal base = each.multiply(BigDecimal.valueOf(request.pieces()));
         Quantity area = new Quantity(base.round(Quantity.PRECISION), Unit.MM2);
         Quantity mass = request.thickness() == null ? null
-                : new Quantity(base.multiply(request.thickness().base()).multiply(request.density().base()).round(Quantity.PRECISION), Unit.G);
-        Integer perSheet = request.sheetWidth() == null ? null : perSheet(request);
+                : new Quantity(base.multiply(request.thickness().base()).multiply(requireNonNull(request.density()).base()).round(Quantity.PRECISION), Unit.G);
+        Integer perSheet = request.sheetWidth() == null ? null : perSheet(request, request.sheetWidth(), requireNonNull(request.sheetHeight()));
         Integer sheets = perSheet == null || perSheet == 0 ? null : -Math.floorDiv(-request.pieces(), perSheet);
         return new Sheet(request.pieces(), area, mass, perSheet, sheets, reasons(request, area, perSheet, sheets));
     }
 
-    private static int perSheet(SheetRequest r) {
+    private static int perSheet(SheetRequest r, Quantity width, Quantity height) {
         return Math.max(
-                Math.multiplyExact(inRow(r.sheetWidth(), r.width(), r.kerf()), inRow(r.sheetHeight(), r.height(), r.kerf())),
-                Math.multiplyExact(inRow(r.sheetWidth(), r.height(), r.kerf()), inRow(r.sheetHeight(), r.width(), r.kerf())));
+                Math.multiplyExact(inRow(width, r.width(), r.kerf()), inRow(height, r.height(), r.kerf())),
+                Math.multiplyExact(inRow(width, r.height(), r.kerf()), inRow(height, r.width(), r.kerf())));
     }
 
     private static int inRow(Quantity row, Quantity piece, Quantity kerf) {
@@ -38,15 +41,15 @@ public final class SheetSizer {
                 .min(BigDecimal.valueOf(30_000)).intValueExact();
     }
 
-    private static List<Sentence> reasons(SheetRequest r, Quantity area, Integer perSheet, Integer sheets) {
+    private static List<Sentence> reasons(SheetRequest r, Quantity area, @Nullable Integer perSheet, @Nullable Integer sheets) {
         List<Sentence> reasons = new ArrayList<>();
         reasons.add(Sentence.of("%s of %s x %s are %s.", StrandWords.counted(r.pieces(), "piece"), r.width(), r.height(), area));
-        if (sheets != null) {
-            reasons.add(Sentence.of("A sheet of %s x %s gives %s, so it takes %s.", r.sheetWidth(), r.sheetHeight(),
-                    StrandWords.counted(perSheet, "piece"), StrandWords.counted(sheets, "sheet")));
-        } else if (perSheet != null) {
-            reasons.add(Sentence.of("No piece fits on a sheet of %s x %s.", r.sheetWidth(), r.sheetHeight()));
+        if (perSheet == null || r.sheetWidth() == null || r.sheetHeight() == null) {
+            return reasons;
         }
+        reasons.add(sheets == null ? Sentence.of("No piece fits on a sheet of %s x %s.", r.sheetWidth(), r.sheetHeight())
+                : Sentence.of("A sheet of %s x %s gives %s, so it takes %s.", r.sheetWidth(), r.sheetHeight(),
+                        StrandWords.counted(perSheet, "piece"), StrandWords.counted(sheets, "sheet")));
         return reasons;
     }
 }

@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A strand asked for.
@@ -16,7 +17,7 @@ import java.util.Objects;
  * @param maximum most beads there are; null for no limit
  */
 public record StrandRequest(
-        Quantity target, Quantity closure, List<BeadRun> pattern, Arrangement arrangement, Knots knots, Integer maximum) {
+        Quantity target, Quantity closure, List<BeadRun> pattern, Arrangement arrangement, Knots knots, @Nullable Integer maximum) {
     static final int MOST_BEADS = 5000;
 
     public StrandRequest {

@@ -1,5 +1,7 @@
 package benchful.core.sizing;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
@@ -32,7 +34,7 @@ final class StrandWords {
     static List<Sentence> limits(int beads, int free, StrandRequest request) {
         List<Sentence> limits = new ArrayList<>();
         if (beads < free) {
-            limits.add(Sentence.of("There are only %s beads; %s would come nearest.", request.maximum(), free));
+            limits.add(Sentence.of("There are only %s beads; %s would come nearest.", requireNonNull(request.maximum()), free));
         }
         int whole = request.pattern().stream().mapToInt(BeadRun::count).sum();
         if (request.arrangement() == Arrangement.REPEATED && beads % whole != 0) {

@@ -3,4 +3,7 @@
  * Each engine takes one request and gives one answer, with sentences that say how it came about.
  * Lengths are millimetres, masses grams, volumes millilitres unless a quantity says otherwise.
  */
+@NullMarked
 package benchful.core.sizing;
+
+import org.jspecify.annotations.NullMarked;

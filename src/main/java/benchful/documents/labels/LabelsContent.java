@@ -26,6 +26,9 @@ public record LabelsContent(PrintHead head, String width, String height, List<Pa
     /** A sign that the contents call for; place and size [mm] as style sheets write them. */
     public record Sign(String picture, String words, String left, String top, String size) {}
 
-    /** @param size of the letters and @param leading from line to line [pt] as style sheets write them */
+    /**
+     * @param size of the letters [pt] as style sheets write it
+     * @param leading from line to line, the same
+     */
     public record Text(boolean bold, String size, String leading, List<String> lines) {}
 }

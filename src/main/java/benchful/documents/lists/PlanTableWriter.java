@@ -51,7 +51,10 @@ public final class PlanTableWriter {
         return table(bag, version, 800, 13);
     }
 
-    /** @param width of the picture and @param text size of its letters [px]: their ratio decides how it reads on paper */
+    /**
+     * @param width of the picture [px]
+     * @param text  size of its letters [px]: their ratio decides how it reads on paper
+     */
     private PlanTable table(PictureBag bag, Version version, int width, int text) {
         boolean large = version == Version.LARGE;
         PlanPicture picture = large ? PlanPicture.of(plan).sized(LARGE_WIDTH, LARGE_TEXT) : PlanPicture.of(plan).sized(width, text);

@@ -11,7 +11,9 @@ import benchful.core.quantity.Unit;
 import benchful.plans.materials.kits.Kit;
 import benchful.plans.materials.sizes.SizedPiece;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.joda.money.Money;
 
 /**

@@ -28,7 +28,9 @@ final class BarePicture {
         String type = "";
         int at = 8;
         while (at + 12 <= in.limit() && !type.equals("IEND")) {
-            type = new String(in.array(), at + 4, 4, StandardCharsets.ISO_8859_1);
+            byte[] letters = new byte[4];
+            in.get(at + 4, letters);
+            type = new String(letters, StandardCharsets.ISO_8859_1);
             int length = in.getInt(at);
             if (!CHUNKS.contains(type) || length < 0 || length > in.limit() - at - 12) {
                 return false;

@@ -20,7 +20,8 @@ final class CameraNotes {
     /**
      * How a stored picture is brought upright.
      *
-     * @param aside width and height change places
+     * @param quarters turns to the right; after one or three width and height change places
+     * @param mirrored left and right change places first
      */
     record Turn(int quarters, boolean mirrored) {
         /** @param orientation 1 to 8, as in Exif; any other is upright */

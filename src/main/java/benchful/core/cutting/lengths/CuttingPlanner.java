@@ -1,5 +1,7 @@
 package benchful.core.cutting.lengths;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.cutting.CutLength;
 import benchful.core.cutting.CuttingOutcome;
 import benchful.core.cutting.CuttingPlan;
@@ -107,7 +109,7 @@ public final class CuttingPlanner {
         for (int kind = 0; kind < kinds.kinds(); kind++) {
             long piece = kinds.sizes()[kind] - loss;
             for (int i = 0; i < pattern.counts()[kind]; i++) {
-                cuts.add(new CutLength.Cut(labels.get(piece).remove(), Micrometres.quantity(piece), Micrometres.quantity(at)));
+                cuts.add(new CutLength.Cut(requireNonNull(labels.get(piece)).remove(), Micrometres.quantity(piece), Micrometres.quantity(at)));
                 at += piece + loss;
             }
         }

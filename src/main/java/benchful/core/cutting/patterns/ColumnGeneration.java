@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.LongStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Patterns worth cutting, and a bound on the cost of new lengths.
@@ -38,7 +39,7 @@ public final class ColumnGeneration {
     private final List<Pattern> patterns = new ArrayList<>();
     private double[] uses = {};
     private long bound;
-    private long[] worths;
+    private long @Nullable [] worths;
     private long least;
 
     /** @param known patterns to begin with; those that can't be cut any more are left out */
@@ -174,7 +175,7 @@ public final class ColumnGeneration {
         }
 
         private long scaled(BigInteger sum, long[] best) {
-            BigInteger least = null;
+            @Nullable BigInteger least = null;
             for (int l = 0; l < best.length; l++) {
                 Lengths length = kinds.lengths().get(l);
                 if (!length.limited() && best[l] > 0) {

@@ -74,7 +74,7 @@ public final class CuttingProof {
         for (Pattern pattern : patterns) {
             MPVariable cut = solver.makeIntVar(0, kinds.pieces(), "");
             times.add(cut);
-            solver.objective().setCoefficient(cut, kinds.lengths().get(pattern.length()).cost());
+            solver.objective().setCoefficient(cut, (double) kinds.lengths().get(pattern.length()).cost());
             available[pattern.length()].setCoefficient(cut, 1);
             for (int i = 0; i < demand.length; i++) {
                 demand[i].setCoefficient(cut, pattern.counts()[i]);

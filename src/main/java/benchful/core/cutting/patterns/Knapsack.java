@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The most valuable pattern of pieces that one length gives.
@@ -42,7 +43,7 @@ public final class Knapsack {
      */
     public record Best(long value, long bound, int[] counts) {}
 
-    private record State(long used, long value, int kind, int times, State before) {}
+    private record State(long used, long value, int kind, int times, @Nullable State before) {}
 
     /** Fills lengths, by their number. */
     Filler filling(List<Lengths> lengths) {
@@ -68,7 +69,7 @@ public final class Knapsack {
 
     private Best best(State best) {
         int[] counts = new int[sizes.length];
-        for (State s = best; s.kind() >= 0; s = s.before()) {
+        for (State s = best; s != null && s.kind() >= 0; s = s.before()) {
             counts[s.kind()] += s.times();
         }
         return new Best(best.value(), best.value(), counts);

@@ -25,8 +25,8 @@ final class BestLayout implements Filler {
     private final Work work;
     private final List<Layout> found = new ArrayList<>();
     private long[] worths = {};
-    private long[][] values;
-    private CutTree[][] trees;
+    private long[][] values = {};
+    private CutTree[][] trees = {};
 
     private BestLayout(SheetKinds kinds, Raster lengths, Raster widths, Work work) {
         this.work = work;

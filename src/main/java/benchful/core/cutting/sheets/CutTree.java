@@ -1,5 +1,7 @@
 package benchful.core.cutting.sheets;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * How a rectangle is divided by cuts from edge to edge, losses included.
  *
@@ -7,9 +9,9 @@ package benchful.core.cutting.sheets;
  * @param turned whether the piece lies with its width along the sheet's length
  * @param across whether it is divided by a cut across the sheet's length
  * @param at how far from the corner it is divided [um]
- * @param first the part at the corner; null where it is not divided
+ * @param first the part at the corner; null, as the second, where it is not divided
  */
-record CutTree(int kind, boolean turned, boolean across, long at, CutTree first, CutTree second) {
+record CutTree(int kind, boolean turned, boolean across, long at, @Nullable CutTree first, @Nullable CutTree second) {
     private static final int NONE = -1;
 
     static final CutTree EMPTY = new CutTree(NONE, false, false, 0, null, null);
@@ -32,7 +34,7 @@ record CutTree(int kind, boolean turned, boolean across, long at, CutTree first,
 
     /** Adds its pieces to the counts by kind. */
     void count(int[] counts) {
-        if (isDivided()) {
+        if (first != null && second != null) {
             first.count(counts);
             second.count(counts);
         } else if (isPiece()) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One piece after the other, the largest first, into the free rectangle that it fills best; what remains beside it is divided
@@ -85,7 +86,7 @@ final class SheetFill {
         Shape shape = kinds.shapes().get(kind);
         List<Part> able = new ArrayList<>(sheets);
         for (int piece = 0; piece < kinds.areas().demand()[kind]; piece++) {
-            Place best = best(able, shape);
+            @Nullable Place best = best(able, shape);
             if (best == null && open(shape)) {
                 able.add(sheets.get(sheets.size() - 1));
                 best = best(able, shape);
@@ -98,10 +99,10 @@ final class SheetFill {
         return true;
     }
 
-    private static Place best(List<Part> able, Shape shape) {
-        Place best = null;
+    private static @Nullable Place best(List<Part> able, Shape shape) {
+        @Nullable Place best = null;
         for (Iterator<Part> sheets = able.iterator(); sheets.hasNext();) {
-            Place place = sheets.next().best(shape);
+            @Nullable Place place = sheets.next().best(shape);
             if (place == null) {
                 sheets.remove();
             }
@@ -111,7 +112,7 @@ final class SheetFill {
     }
 
     /** Of equal ones the first. */
-    private static Place better(Place first, Place second) {
+    private static @Nullable Place better(@Nullable Place first, @Nullable Place second) {
         return first == null || second != null && second.spare() < first.spare() ? second : first;
     }
 
@@ -140,11 +141,11 @@ final class SheetFill {
     private final class Part {
         private final long length;
         private final long width;
-        private CutTree piece;
+        private @Nullable CutTree piece;
         private boolean across;
         private long at;
-        private Part first;
-        private Part second;
+        private @Nullable Part first;
+        private @Nullable Part second;
 
         Part(long length, long width) {
             this.length = length;
@@ -152,14 +153,14 @@ final class SheetFill {
         }
 
         /** Null where there is no room for it. */
-        Place best(Shape shape) {
-            if (first != null) {
+        @Nullable Place best(Shape shape) {
+            if (first != null && second != null) {
                 return better(first.best(shape), second.best(shape));
             }
             return piece != null ? null : better(place(shape, false), place(shape, true));
         }
 
-        private Place place(Shape shape, boolean turned) {
+        private @Nullable Place place(Shape shape, boolean turned) {
             return !shape.fits(length, width, turned) ? null : new Place(this, turned,
                     Math.min(length - (turned ? shape.width() : shape.length()), width - (turned ? shape.length() : shape.width())));
         }
@@ -187,11 +188,11 @@ final class SheetFill {
 
         /** Of its free rectangles [um2]. */
         long largestRest() {
-            return first != null ? Math.max(first.largestRest(), second.largestRest()) : piece == null ? length * width : 0;
+            return first != null && second != null ? Math.max(first.largestRest(), second.largestRest()) : piece == null ? length * width : 0;
         }
 
         CutTree tree() {
-            if (first != null) {
+            if (first != null && second != null) {
                 return CutTree.divided(across, at, first.tree(), second.tree());
             }
             return piece == null ? CutTree.EMPTY : piece;

@@ -7,12 +7,13 @@ import benchful.core.quantity.Extent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
 
 /** Lays the pieces of a tree onto their sheet, and says which cuts are made and what is left. */
 final class SheetLaying {
     private final SheetKinds kinds;
     private final long loss;
-    private final Rectangle keep;
+    private final @Nullable Rectangle keep;
     private final IntFunction<String> labels;
     private final int[] open;
     private final List<CutSheet.Piece> pieces = new ArrayList<>();
@@ -23,7 +24,7 @@ final class SheetLaying {
      * @param keep offcuts on which it lies are kept; null for none
      * @param labels gives the next piece of a kind its label
      */
-    SheetLaying(SheetKinds kinds, long loss, Rectangle keep, IntFunction<String> labels, int[] counts) {
+    SheetLaying(SheetKinds kinds, long loss, @Nullable Rectangle keep, IntFunction<String> labels, int[] counts) {
         this.kinds = kinds;
         this.loss = loss;
         this.keep = keep;
@@ -51,7 +52,7 @@ final class SheetLaying {
     private void lay(CutTree tree, Area area) {
         if (!wanted(tree)) {
             left(area);
-        } else if (tree.isDivided()) {
+        } else if (tree.first() != null && tree.second() != null) {
             cut(tree.across(), tree.at(), area);
             lay(tree.first(), area.first(tree.across(), tree.at()));
             lay(tree.second(), area.second(tree.across(), tree.at()));
@@ -61,7 +62,7 @@ final class SheetLaying {
     }
 
     private boolean wanted(CutTree tree) {
-        return tree.isDivided() ? wanted(tree.first()) || wanted(tree.second()) : tree.isPiece() && open[tree.kind()] > 0;
+        return tree.first() != null && tree.second() != null ? wanted(tree.first()) || wanted(tree.second()) : tree.isPiece() && open[tree.kind()] > 0;
     }
 
     /** First the cut that leaves the larger rest in one piece. */

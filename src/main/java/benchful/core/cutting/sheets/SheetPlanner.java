@@ -1,5 +1,7 @@
 package benchful.core.cutting.sheets;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.cutting.CutSheet;
 import benchful.core.cutting.NotCuttable;
 import benchful.core.cutting.Rectangle;
@@ -106,7 +108,7 @@ public final class SheetPlanner {
         request.pieces().forEach(p -> labels.computeIfAbsent(kinds.shapes().indexOf(SheetKinds.shape(p, loss)), k -> new ArrayDeque<>())
                 .addAll(Collections.nCopies(p.count(), p.label())));
         return layouts.stream().sorted(Comparator.comparingInt(SheetKinds.Layout::sheet))
-                .map(l -> new SheetLaying(kinds, loss, request.keep(), kind -> labels.get(kind).remove(), l.counts()).sheet(l)).toList();
+                .map(l -> new SheetLaying(kinds, loss, request.keep(), kind -> requireNonNull(labels.get(kind)).remove(), l.counts()).sheet(l)).toList();
     }
 
     private Sentence made(List<CutSheet> sheets) {

@@ -22,7 +22,7 @@ public final class SerialSchedule {
     private final Model model;
     private final long[] tail;
     private final boolean[][] before;
-    private long[] release;
+    private long[] release = {};
 
     public SerialSchedule(Model model) {
         this.model = model;

@@ -70,7 +70,7 @@ final class HeldBack {
         }
         free = Math.max(free, busyUntil(block));
         boolean pauses = step instanceof Step.Make make && make.mayPause();
-        return pauses ? clock.toClockOnward(clock.toWorking(free)) : clock.wholeFrom(free, block.length().toSeconds());
+        return pauses ? clock.toClockOnward(clock.toWorking(free)) : clock.wholeFrom(free, (double) block.length().toSeconds());
     }
 
     private double busyUntil(Block block) {

@@ -16,13 +16,11 @@ import java.util.Map;
  */
 final class Limits {
 
-    private final LessonRequest request;
     private final List<Block> blocks;
     private final Map<String, Step> steps;
     private final List<Limit> all = new ArrayList<>();
 
     Limits(LessonRequest request, LessonPlan plan) {
-        this.request = request;
         this.blocks = plan.blocks();
         this.steps = request.stepsById();
         request.links().forEach(link -> {

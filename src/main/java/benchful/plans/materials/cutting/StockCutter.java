@@ -50,9 +50,10 @@ abstract class StockCutter<S, P> {
     }
 
     /**
-     * @param plan null where there is none, for this @param reason
+     * @param plan null where there is none
      * @param cost of new sizes that were not planned
      * @param bound no plan costs less
+     * @param reason why there is none
      */
     record Attempt<P>(P plan, BigDecimal cost, BigDecimal bound, Sentence reason) {}
 

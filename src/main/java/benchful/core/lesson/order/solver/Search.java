@@ -17,7 +17,11 @@ import java.util.Optional;
  */
 final class Search {
 
-    /** @param starts best found, if any; @param bound no plan finishes before; @param impossible whether there is none */
+    /**
+     * @param starts     best found, if any
+     * @param bound      no plan finishes before
+     * @param impossible whether there is none
+     */
     record Found(Optional<long[]> starts, long bound, boolean impossible) {
     }
 
@@ -38,7 +42,10 @@ final class Search {
         this.seconds = seconds;
     }
 
-    /** @param known a sound plan to start from; @param bound no plan finishes before this */
+    /**
+     * @param known a sound plan to start from
+     * @param bound no plan finishes before this
+     */
     Found run(Optional<long[]> known, long bound) {
         Found shortest = known.filter(starts -> model.finish(starts) <= bound).map(starts -> new Found(known, bound, false))
                 .orElseGet(() -> shortest(known, bound));
