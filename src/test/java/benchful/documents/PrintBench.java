@@ -19,10 +19,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** What the benchmark of print-outs measures: a handout, labels, and the same page printed by a browser. */
 public final class PrintBench {
-    private static final String ADDRESS = "http://192.168.1.20:8080/classes/7/documents";
+    private static final String ADDRESS = "http://192.168.1.20:8080/classes/%d/documents";
 
     private final PrintSource source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
     private final DocumentService service = new DocumentService(PrintSamples.templates());
+
+    private int printed;
 
     /** @param millis from the sheet to the finished PDF */
     public record Printed(int pages, double millis) {
@@ -71,8 +73,9 @@ public final class PrintBench {
         return xhtml;
     }
 
-    private static PrintOptions options(boolean eachStudent) {
-        return new PrintOptions(Paper.A4, Version.NORMAL, eachStudent, LabelSetting.of(LabelStock.COMMON.get(0)), ADDRESS);
+    /** No two alike, as what is alike is typeset once. */
+    private PrintOptions options(boolean eachStudent) {
+        return new PrintOptions(Paper.A4, Version.NORMAL, eachStudent, LabelSetting.of(LabelStock.COMMON.get(0)), ADDRESS.formatted(++printed));
     }
 
     private interface Job {

@@ -1,7 +1,6 @@
 package benchful.documents.pdf;
 
 import com.openhtmltopdf.extend.FSStream;
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -14,11 +13,13 @@ import java.io.OutputStream;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Semaphore;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /**
@@ -42,7 +43,8 @@ public final class PdfRenderer {
 
     private final Duration longestDrawing;
     /** As many as there are processors: one more ends none sooner, and takes tens of megabytes. */
-    private final Semaphore presses = new Semaphore(Math.max(2, Runtime.getRuntime().availableProcessors()), true);
+    private final BlockingQueue<Press> presses = new LinkedBlockingQueue<>();
+    private final RecentPrints recent = new RecentPrints();
 
     public PdfRenderer() {
         this(LONGEST_DRAWING);
@@ -50,6 +52,9 @@ public final class PdfRenderer {
 
     PdfRenderer(Duration longestDrawing) {
         this.longestDrawing = longestDrawing;
+        for (int i = 0; i < Math.max(2, Runtime.getRuntime().availableProcessors()); i++) {
+            presses.add(new Press());
+        }
     }
 
     /**
@@ -59,45 +64,70 @@ public final class PdfRenderer {
      * @param out is written to but not closed
      */
     public void write(Manuscript manuscript, OutputStream out) throws IOException {
+        String key = RecentPrints.key(manuscript);
+        Optional<byte[]> known = recent.find(key);
+        out.write(known.isPresent() ? known.get() : atPress(press -> {
+            Optional<byte[]> meanwhile = recent.find(key);
+            return meanwhile.isPresent() ? meanwhile.get() : typeset(manuscript, key, press);
+        }));
+    }
+
+    private byte[] typeset(Manuscript manuscript, String key, Press press) throws IOException {
         Manuscript rest = manuscript;
         for (Map.Entry<String, byte[]> picture : manuscript.pictures().entrySet()) {
             rest = picture.getValue().length == 0 ? rest.without(picture.getKey()) : rest;
         }
-        Typesetting typesetting = typeset(rest);
+        Typesetting typesetting = new Typesetting(this, rest, longestDrawing, press);
+        if (typesetting.undrawn().isEmpty()) {
+            recent.keep(key, typesetting.pdf());
+        }
         for (int failed = 0; typesetting.undrawn().isPresent() && !rest.drawings().isEmpty(); failed++) {
             for (String drawing : failed == 0 ? List.of(typesetting.undrawn().get()) : rest.drawings()) {
                 rest = rest.without(drawing);
             }
-            typesetting = typeset(rest);
+            press.forget();
+            typesetting = new Typesetting(this, rest, longestDrawing, press);
         }
-        typesetting.writeTo(out);
+        if (typesetting.undrawn().isPresent()) {
+            press.forget();
+        }
+        return typesetting.pdf();
+    }
+
+    private interface Job {
+        byte[] at(Press press) throws IOException;
     }
 
     /** When its turn comes. */
-    private Typesetting typeset(Manuscript manuscript) throws IOException {
+    private byte[] atPress(Job job) throws IOException {
+        Press press = free();
         try {
-            presses.acquire();
+            return job.at(press);
+        } finally {
+            presses.add(press);
+        }
+    }
+
+    private Press free() {
+        try {
+            return presses.take();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("Typesetting was given up.", e);
         }
-        try {
-            return new Typesetting(this, manuscript, longestDrawing);
-        } finally {
-            presses.release();
-        }
     }
 
     /** @param watch is told which drawing is being drawn */
-    void typeset(Manuscript manuscript, DrawingWatch watch, OutputStream out) throws IOException {
-        try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
+    void typeset(Manuscript manuscript, DrawingWatch watch, Press press, OutputStream out) throws IOException {
+        try (BatikSVGDrawer drawings = new BatikSVGDrawer(); PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.usePdfUaAccessibility(true);
             builder.withProducer("Benchful");
             builder.useReplacementText(MISSING);
             builder.useSVGDrawer(new WatchedDrawer(drawings, watch));
             builder.useUnicodeLineBreaker(new LineBreaks());
-            fonts(builder);
+            builder.usePDDocument(document);
+            press.give(builder, document);
             builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith(Manuscript.SCHEME + ":"),
                     ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
             builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith(Manuscript.SCHEME + ":"),
@@ -106,13 +136,6 @@ public final class PdfRenderer {
             builder.withHtmlContent(manuscript.xhtml(), null);
             builder.toStream(out);
             builder.run();
-        }
-    }
-
-    private static void fonts(PdfRendererBuilder builder) {
-        EnumSet<FSFontUseCase> everywhere = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
-        for (PrintFonts.Face face : PrintFonts.FACES) {
-            builder.useFont(face.file().toFile(), face.family(), face.weight(), face.style(), true, everywhere);
         }
     }
 

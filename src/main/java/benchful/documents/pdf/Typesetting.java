@@ -2,7 +2,6 @@ package benchful.documents.pdf;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.time.Duration;
 import java.util.Optional;
 import org.apache.batik.util.HaltingThread;
@@ -21,8 +20,8 @@ final class Typesetting {
     private Throwable failure;
     private String undrawn;
 
-    Typesetting(PdfRenderer renderer, Manuscript manuscript, Duration longestDrawing) throws IOException {
-        thread = new HaltingThread(() -> run(renderer, manuscript), "typesetting");
+    Typesetting(PdfRenderer renderer, Manuscript manuscript, Duration longestDrawing, Press press) throws IOException {
+        thread = new HaltingThread(() -> run(renderer, manuscript, press), "typesetting");
         thread.setDaemon(true);
         thread.start();
         await(longestDrawing);
@@ -31,9 +30,9 @@ final class Typesetting {
         }
     }
 
-    private void run(PdfRenderer renderer, Manuscript manuscript) {
+    private void run(PdfRenderer renderer, Manuscript manuscript, Press press) {
         try {
-            renderer.typeset(manuscript, watch, pdf);
+            renderer.typeset(manuscript, watch, press, pdf);
         } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError e) {
             failure = e;
         }
@@ -72,10 +71,10 @@ final class Typesetting {
         return Optional.ofNullable(undrawn);
     }
 
-    void writeTo(OutputStream out) throws IOException {
+    byte[] pdf() {
         if (undrawn != null) {
             throw new IllegalStateException("The drawing %s can't be drawn.".formatted(undrawn));
         }
-        pdf.writeTo(out);
+        return pdf.toByteArray();
     }
 }

@@ -22,7 +22,7 @@ class PdfRendererTest {
     @Test
     void typesetsNoMoreAtOnceThanThereAreProcessorsAndAllInTheEnd() {
         ExecutorService askers = Executors.newFixedThreadPool(12);
-        List<CompletableFuture<byte[]>> asked = IntStream.range(0, 12).mapToObj(i -> CompletableFuture.supplyAsync(this::typeset, askers)).toList();
+        List<CompletableFuture<byte[]>> asked = IntStream.range(0, 12).mapToObj(i -> CompletableFuture.supplyAsync(() -> typeset(i), askers)).toList();
         long most = 0;
         while (!asked.stream().allMatch(CompletableFuture::isDone)) {
             most = Math.max(most, Thread.getAllStackTraces().keySet().stream().filter(t -> t.getName().equals("typesetting")).count());
@@ -32,10 +32,22 @@ class PdfRendererTest {
         assertThat(asked).allSatisfy(pdf -> assertThat(pdf.join()).startsWith('%', 'P', 'D', 'F'));
     }
 
-    private byte[] typeset() {
+    /** A viewer that fetches a file again waits for it once. */
+    @Test
+    void handsOutTheSameFileForTheSamePagesAndPicturesOnly() {
+        byte[] first = typeset(1);
+        assertThat(typeset(1)).isEqualTo(first);
+        assertThat(typeset(2)).isNotEqualTo(first);
+        assertThat(RecentPrints.key(new Manuscript(PAGE, Map.of("a.png", new byte[] {1}))))
+                .isEqualTo(RecentPrints.key(new Manuscript(PAGE, Map.of("a.png", new byte[] {1}))))
+                .isNotEqualTo(RecentPrints.key(new Manuscript(PAGE, Map.of("a.png", new byte[] {2}))))
+                .isNotEqualTo(RecentPrints.key(new Manuscript(PAGE, Map.of("b.png", new byte[] {1}))));
+    }
+
+    private byte[] typeset(int number) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            renderer.write(new Manuscript(PAGE, Map.of()), out);
+            renderer.write(new Manuscript(PAGE.replace("</body>", "<p>%d</p></body>".formatted(number)), Map.of()), out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
