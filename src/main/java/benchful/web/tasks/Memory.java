@@ -100,7 +100,7 @@ public class Memory {
         }
         try {
             V value = Asker.during(own::isGivenUp, work);
-            kept.put(question, new Kept(value, Math.max(1, parts.applyAsInt(value))));
+            kept.put(question, new Kept(value, Math.max(1, parts.applyAsInt(value) + parts(question))));
             own.result.complete(value);
             return Optional.of(value);
         } catch (RuntimeException | Error failure) {
@@ -109,6 +109,11 @@ public class Memory {
         } finally {
             underway.remove(question, own);
         }
+    }
+
+    /** A question holds its own copy of all that was written, pasted pages of text included: as many parts as it takes to write it out. */
+    private static int parts(Object question) {
+        return question.toString().length() * Character.BYTES / PART_BYTES;
     }
 
     /** Nothing where the work was given up meanwhile, so that it must be begun anew. */

@@ -49,6 +49,14 @@ class MemoryTest {
     }
 
     @Test
+    void countsWhatTheQuestionsHold() throws InterruptedException {
+        String pasted = "x".repeat(5_000);
+        IntStream.range(0, 50).forEach(i -> memory.of(pasted + i, answer -> 0, () -> "short"));
+        TimeUnit.MILLISECONDS.sleep(500);
+        assertThat(IntStream.range(0, 50).filter(i -> memory.known(pasted + i).isPresent()).count()).isBetween(1L, 10L);
+    }
+
+    @Test
     void doesTheWorkOnceForAllWhoAskAtTheSameTime() {
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch go = new CountDownLatch(1);
