@@ -77,8 +77,8 @@ public final class ChoiceRules {
     }
 
     private String choosable() {
-        String names = project.materials().stream().filter(l -> l.choice() != null).map(MaterialLine::material).distinct().collect(Collectors.joining(", "));
-        return names.isEmpty() ? "It gives no choice at all: take it out." : "It gives one of: " + names + ".";
+        String names = project.materials().stream().filter(l -> l.choice() != null).map(MaterialLine::material).distinct().collect(Collectors.joining("”, “"));
+        return names.isEmpty() ? "It gives no choice at all: take it out." : "It gives one of: “" + names + "”.";
     }
 
     /** Also variants that somebody may have chosen. */

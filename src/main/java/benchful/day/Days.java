@@ -6,6 +6,7 @@ import benchful.classes.CraftClass;
 import benchful.core.day.Course;
 import benchful.core.day.Running;
 import benchful.core.day.Tap;
+import benchful.core.learning.Pause;
 import benchful.core.learning.PlannedStep;
 import benchful.core.lesson.StepKind;
 import benchful.plans.stored.KeptPlan;
@@ -40,13 +41,13 @@ public class Days {
 
     /** By the plan that it was begun with, or else by that of today; nothing where it can't be planned. */
     Optional<Log> log(CraftClass craftClass) {
-        return ClassDay.of(craftClass).map(day -> new Log(course(day.plan().file(), day.plan().steps()), DayTap.of(day)))
+        return ClassDay.of(craftClass).map(day -> new Log(course(day.plan().file(), day.plan().steps(), day.plan().breaks()), DayTap.of(day)))
                 .or(() -> today(craftClass));
     }
 
     private Optional<Log> today(CraftClass craftClass) {
         ClassFile file = plans.file(craftClass);
-        return plans.planned(file).map(steps -> new Log(course(file, steps), List.of()));
+        return plans.planned(file).map(today -> new Log(course(file, today.planned(), today.breaks()), List.of()));
     }
 
     /** The class as it was run, and by which plan; nothing where nobody told anything of it. */
@@ -83,14 +84,14 @@ public class Days {
         }
     }
 
-    private static Course course(ClassFile file, List<PlannedStep> steps) {
+    private static Course course(ClassFile file, List<PlannedStep> steps, List<Pause> breaks) {
         Set<String> own = file.project().steps().stream().filter(s -> s.kind() == StepKind.MAKE).map(s -> s.id()).collect(Collectors.toSet());
         List<Course.Item> items = steps.stream().map(s -> new Course.Item(s.key(), s.name(), s.group(), s.handsOn(), own.contains(s.step()), s.start(), s.end(), s.length())).toList();
         ClassSetup.Meeting last = file.setup().meetings().get(file.setup().meetings().size() - 1);
-        return new Course(items, pauses(file.setup()), file.setup().headcount(), last.date().atTime(last.ends()));
+        return new Course(items, pauses(file.setup(), breaks), file.setup().headcount(), last.date().atTime(last.ends()));
     }
 
-    private static List<Course.Pause> pauses(ClassSetup setup) {
+    private static List<Course.Pause> pauses(ClassSetup setup, List<Pause> breaks) {
         List<Course.Pause> pauses = new ArrayList<>();
         LocalDateTime ended = null;
         for (ClassSetup.Meeting m : setup.meetings()) {
@@ -98,12 +99,9 @@ public class Days {
             if (ended != null) {
                 pauses.add(new Course.Pause("pause-" + (pauses.size() + 1), ended, starts));
             }
-            for (ClassSetup.Break b : setup.breaks().stream().filter(m::holds).toList()) {
-                LocalDateTime at = m.date().atTime(b.at());
-                pauses.add(new Course.Pause("break-" + (pauses.size() + 1), at, at.plus(b.lasts())));
-            }
             ended = m.date().atTime(m.ends());
         }
+        breaks.forEach(b -> pauses.add(new Course.Pause("break-" + (pauses.size() + 1), b.start(), b.end())));
         return pauses.stream().sorted(Comparator.comparing(Course.Pause::start)).toList();
     }
 }

@@ -1,14 +1,17 @@
 package benchful.day;
 
+import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
 import benchful.web.Crowd;
 import benchful.web.Visitor;
+import benchful.web.forms.SpecFormat;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.net.URL;
+import java.util.List;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.FormElement;
 import org.junit.jupiter.api.BeforeEach;
@@ -52,6 +55,25 @@ class DayPagesTest {
         assertThat(now()).doesNotContain("Welcome").isNotEmpty();
         tutor.press(button("Leave out: "));
         assertThat(tutor.page().select("[data-all] .tag").eachText()).startsWith("over", "left out");
+    }
+
+    /** Before it is begun by the plan of today, and then by the plan that was kept with it. */
+    @Test
+    void pausesWhenTheBreaksWerePlacedThatMayMove() throws Exception {
+        String craftClass = page.replace("/day", "");
+        tutor.open(craftClass + "/setup").type("/breaks/0/latest", "15:00").press("Save and show the plan");
+        byte[] file = tutor.open(craftClass + "/file").bytes();
+        List<String> planned = SpecFormat.json().readTree(given().contentType("application/yaml").body(file).post("/api/plan").then().statusCode(200).extract().asString())
+                .at("/breaks").findValuesAsText("start").stream().map(start -> start.substring(0, 16)).toList();
+        assertThat(planned).hasSize(2);
+        assertThat(planned.get(0).substring(11)).isBetween("14:15", "15:00");
+        assertThat(pauses()).isEqualTo(planned);
+        tutor.press(button("Start: Welcome"));
+        assertThat(pauses()).isEqualTo(planned);
+    }
+
+    private List<String> pauses() throws Exception {
+        return SpecFormat.json().readTree(tutor.open(page).page().selectFirst("[data-course]").attr("data-course")).at("/pauses").findValuesAsText("start");
     }
 
     @Test

@@ -107,7 +107,7 @@ class PrintOutsTest {
 
     private static void keepsEveryLetterInsideTheMargins(PdfReading pdf, PrintOut what) throws IOException {
         double margin = what == PrintOut.LABELS ? 0 : 8;
-        assertThat(pdf.glyphs().stream().filter(glyph -> glyph.x() < margin || glyph.right() > wide(pdf, glyph) - margin).toList()).isEmpty();
+        assertThat(pdf.glyphs().stream().filter(glyph -> glyph.x() < margin || glyph.right() > wide(pdf, glyph) - margin).toList()).as(what.title()).isEmpty();
     }
 
     /** Most printers leave 5 mm of the paper's foot white. */

@@ -68,11 +68,11 @@ public class KeptPlan extends StoredEntity {
 
     protected KeptPlan() {}
 
-    static KeptPlan of(CraftClass craftClass, ClassFile file, List<PlannedStep> steps, List<Pause> breaks, String occasion, LocalDateTime at) {
+    static KeptPlan of(CraftClass craftClass, ClassFile file, Steps steps, String occasion, LocalDateTime at) {
         KeptPlan kept = new KeptPlan();
         kept.craftClass = craftClass;
         kept.file = Stored.of(file);
-        kept.steps = Stored.of(new Steps(steps, breaks));
+        kept.steps = Stored.of(steps);
         kept.occasion = occasion;
         kept.keptAt = at;
         return kept;
@@ -99,7 +99,7 @@ public class KeptPlan extends StoredEntity {
     /** The breaks as they were planned. */
     public List<Pause> breaks() {
         List<Pause> kept = steps.read(WHAT, null).breaks();
-        return kept != null ? kept : file().setup().meetings().stream().flatMap(m -> file().setup().breaks().stream()
+        return kept != null ? kept : file().setup().meetings().stream().flatMap(m -> file().setup().breaks().stream().filter(m::holds)
                 .map(b -> new Pause(m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts())))).toList();
     }
 

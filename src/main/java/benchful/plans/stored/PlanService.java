@@ -8,7 +8,6 @@ import benchful.core.learning.Pause;
 import benchful.core.learning.PlannedStep;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
-import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.risk.StepLengths;
 import benchful.hazards.HazardLibrary;
 import benchful.plans.Advice;
@@ -156,18 +155,19 @@ public class PlanService {
         if (timing.lesson() == null) {
             return last;
         }
-        KeptPlan kept = KeptPlan.of(craftClass, file, steps(timing.lesson()), timing.breaks().stream().map(b -> new Pause(b.start(), b.end())).toList(), occasion, LocalDateTime.now(clock));
+        KeptPlan kept = KeptPlan.of(craftClass, file, steps(timing), occasion, LocalDateTime.now(clock));
         kept.persist();
         return Optional.of(kept);
     }
 
-    /** The steps of the class as they are planned today; nothing where it can't be planned. */
-    public Optional<List<PlannedStep>> planned(ClassFile file) {
-        return Optional.ofNullable(planner.timing(file).lesson()).map(PlanService::steps);
+    /** The steps and breaks of the class as they are planned today; nothing where it can't be planned. */
+    public Optional<KeptPlan.Steps> planned(ClassFile file) {
+        return Optional.of(planner.timing(file)).filter(timing -> timing.lesson() != null).map(PlanService::steps);
     }
 
-    private static List<PlannedStep> steps(LessonPlan lesson) {
-        return lesson.blocks().stream().filter(b -> b.lane() != Lane.HOME).map(PlanService::step).toList();
+    private static KeptPlan.Steps steps(Timing timing) {
+        return new KeptPlan.Steps(timing.lesson().blocks().stream().filter(b -> b.lane() != Lane.HOME).map(PlanService::step).toList(),
+                timing.breaks().stream().map(b -> new Pause(b.start(), b.end())).toList());
     }
 
     private static PlannedStep step(Block b) {

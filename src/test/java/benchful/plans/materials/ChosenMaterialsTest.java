@@ -91,7 +91,7 @@ class ChosenMaterialsTest {
         assertThat(plan.faults()).containsExactlyInAnyOrder(
                 new Fault("/class/instead/1/of", "“Hanger” takes no “Clasp”. Choose one of its materials: White, Ochre, Moss, Ring, Glue."),
                 new Fault("/class/students/0/choices/White", "“Pink” is not offered as colour of “White”. Choose one of: White, Ochre, Moss."),
-                new Fault("/class/students/0/choices/Ring", "“Hanger” gives no choice of “Ring”. It gives one of: White."),
+                new Fault("/class/students/0/choices/Ring", "“Hanger” gives no choice of “Ring”. It gives one of: “White”."),
                 new Fault("/class/instead", "“Glue” is counted by volume, but a count is asked of it here. It can't be taken for “Ring”."));
         assertThat(plan.kits()).allSatisfy(kit -> assertThat(kit.contents()).extracting(Kit.Content::material).containsExactly("White", "Ring"));
     }
