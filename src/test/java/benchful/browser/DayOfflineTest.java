@@ -116,7 +116,9 @@ class DayOfflineTest {
     void losesAndDoublesNoTapWithoutANetworkThroughAReloadAndAFlatBattery(@TempDir Path battery) throws Exception {
         BrowserContext phone = browser.lasting(battery, 360);
         Page page = device(phone);
+        assertThat(page.locator("[data-undo-part]")).isHidden();
         press(page, "Start: Welcome");
+        assertThat(page.locator("[data-undo-part]")).isVisible();
         press(page, "Finish: Welcome");
         allSent(page);
         assertThat(kinds()).containsExactly("start", "finish");
