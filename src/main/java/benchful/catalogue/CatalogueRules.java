@@ -7,7 +7,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
@@ -31,7 +30,7 @@ public class CatalogueRules {
             faults.add(new Fault("/unit", "Stock of this material is counted as %s. Choose such a unit, or write a new material.".formatted(stored.unit().dimension().words())));
         }
         variant(faults, sheet, stored);
-        hazards(faults, sheet.hazards());
+        faults.addAll(unknownHazards(sheet));
         offers(faults, sheet.offers());
         return faults;
     }
@@ -48,13 +47,8 @@ public class CatalogueRules {
         }
     }
 
-    private void hazards(List<Fault> faults, List<String> ids) {
-        Map<String, String> known = hazards.isResolvable() ? hazards.get().byId() : Map.of();
-        for (int i = 0; hazards.isResolvable() && i < ids.size(); i++) {
-            if (!known.containsKey(ids.get(i))) {
-                faults.add(new Fault("/hazards/" + i, "“%s” is not in the hazard library. Choose one of its short names, or add it there first.".formatted(ids.get(i))));
-            }
-        }
+    List<Fault> unknownHazards(MaterialSpec sheet) {
+        return hazards.isResolvable() ? HazardNames.unknown("/hazards", sheet.hazards(), hazards.get().byId().keySet()) : List.of();
     }
 
     private static void offers(List<Fault> faults, List<Offer> offers) {

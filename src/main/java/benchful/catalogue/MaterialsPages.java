@@ -147,10 +147,11 @@ public class MaterialsPages {
     }
 
     /** Amounts are shown as they are written; where one can't be read its field says so. */
-    private static SpecForm form(Material material) {
+    private SpecForm form(Material material) {
         ObjectNode tree = (ObjectNode) READER.written(material.withoutAmounts());
         material.amounts().forEach((pointer, amount) -> put(tree, pointer, amount.text()));
-        return READER.tree(tree) instanceof SpecReader.Read<MaterialSpec> ? SpecForm.of(tree, material.version()) : READER.mending(tree, material.version());
+        return READER.tree(tree) instanceof SpecReader.Read<MaterialSpec> read ? SpecForm.faulty(tree, rules.unknownHazards(read.sheet()), material.version())
+                : READER.mending(tree, material.version());
     }
 
     private static void put(ObjectNode tree, String pointer, String text) {

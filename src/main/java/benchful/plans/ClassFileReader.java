@@ -1,5 +1,6 @@
 package benchful.plans;
 
+import benchful.catalogue.HazardNames;
 import benchful.catalogue.MaterialRules;
 import benchful.catalogue.SupplierRules;
 import benchful.classes.ClassFile;
@@ -11,12 +12,17 @@ import benchful.web.forms.SpecReader;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Reads class files: the schema first, then the rules of the project, of the setup, and of both with the catalogue. */
 @ApplicationScoped
 public class ClassFileReader {
-    private final SpecReader<ClassFile> reader = new SpecReader<>(ClassFile.class, ClassFileReader::faults);
+    private final SpecReader<ClassFile> reader;
+
+    public ClassFileReader(HazardNames hazards) {
+        reader = new SpecReader<>(ClassFile.class, ClassFileReader::faults).and(file -> unknownHazards(file, hazards.byId().keySet()));
+    }
 
     public SpecReader.Reading<ClassFile> read(byte[] file) {
         return reader.file(file);
@@ -38,6 +44,12 @@ public class ClassFileReader {
                     .forEach(faults::add));
         }
         return List.copyOf(faults);
+    }
+
+    private static List<Fault> unknownHazards(ClassFile file, Set<String> known) {
+        List<Fault> faults = new ArrayList<>(below("/project", ProjectRules.unknownHazards(file.project(), known)));
+        each(faults, "/materials", file.materials(), material -> HazardNames.unknown("/hazards", material.hazards(), known));
+        return faults;
     }
 
     private static <T> void each(List<Fault> faults, String list, List<T> sheets, Function<T, List<Fault>> rules) {

@@ -1,5 +1,6 @@
 package benchful.plans;
 
+import benchful.catalogue.HazardNames;
 import benchful.classes.ClassFile;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
@@ -8,6 +9,7 @@ import benchful.projects.Step;
 import benchful.venues.VenueSpec.Ventilation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** What about safety should be settled before anything is printed: ages, air, and what is not cured when it goes home. */
 public final class SafetyAdvice {
@@ -25,13 +27,19 @@ public final class SafetyAdvice {
      */
     public static List<Advice> of(ClassFile file, LessonPlan lesson, List<HazardSpec> hazards) {
         SafetyAdvice advice = new SafetyAdvice(file);
-        if (hazards.isEmpty()) {
+        if (HazardIndex.of(file).ids().isEmpty()) {
             advice.say("Neither the project nor its tools and materials name a hazard, so no cautions are printed and the risk assessment is empty. Choose those it meets.");
         }
         hazards.forEach(advice::age);
         hazards.forEach(advice::air);
         file.project().steps().stream().filter(step -> step.atHome() && (lesson == null || endsAtHome(lesson, step))).forEach(advice::uncured);
         return List.copyOf(advice.found);
+    }
+
+    /** What is said of hazards that the library does not know: nothing else would tell that their cautions are missing. */
+    public static List<Advice> unknown(HazardIndex uses, Set<String> known) {
+        return uses.ids().stream().filter(id -> !known.contains(id)).map(id -> new Advice(Advice.SAFETY, "%s It stands with %s, and until then no caution is printed for it."
+                .formatted(HazardNames.unknown(id, known), String.join(", ", uses.of(id))))).toList();
     }
 
     private static boolean endsAtHome(LessonPlan lesson, Step step) {

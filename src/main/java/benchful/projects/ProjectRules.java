@@ -1,11 +1,13 @@
 package benchful.projects;
 
+import benchful.catalogue.HazardNames;
 import benchful.core.Fault;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.pictures.Picture;
 import benchful.web.forms.FaultCollector;
 import benchful.web.forms.JsonPointers;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,6 +36,18 @@ public final class ProjectRules {
         StepRules.check(project, rules.faults);
         OrderRules.check(project, rules.faults);
         return rules.faults.list();
+    }
+
+    /** The hazards that the library does not know, of the piece as a whole, its tools and its steps. */
+    public static List<Fault> unknownHazards(ProjectSpec project, Set<String> known) {
+        List<Fault> faults = new ArrayList<>(HazardNames.unknown("/hazards", project.hazards(), known));
+        for (int i = 0; i < project.tools().size(); i++) {
+            faults.addAll(HazardNames.unknown("/tools/" + i + "/hazards", project.tools().get(i).hazards(), known));
+        }
+        for (int i = 0; i < project.steps().size(); i++) {
+            faults.addAll(HazardNames.unknown("/steps/" + i + "/hazards", project.steps().get(i).hazards(), known));
+        }
+        return faults;
     }
 
     private void names() {

@@ -92,6 +92,6 @@ class HazardsPagesTest {
                 .type("lines/cautions", "x").type("lines/first_response", "x").press("Save");
         assertThat(tutor.faults()).contains("There is a hazard with this short name already. Give this one another.");
         tutor.open("/materials/new").type("/name", "Unknown hazard").type("/hazards/0", "no-such-thing").press("Save");
-        assertThat(tutor.faults()).contains("“no-such-thing” is not in the hazard library. Choose one of its short names, or add it there first.");
+        assertThat(tutor.faults()).contains("“no-such-thing” is not in the hazard library. Choose one of its short names, or add this one there first.");
     }
 }

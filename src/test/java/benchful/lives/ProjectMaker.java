@@ -294,7 +294,7 @@ final class ProjectMaker {
 
     private void hazards(ObjectNode place) {
         if (chance.once(4)) {
-            place.putArray("hazards").add(chance.of("sharp-tools", "nickel", "solvent-vapour", "of-nobody"));
+            place.putArray("hazards").add(chance.of("sharp-tools", "nickel", "solvent-vapour", "hot-wax"));
         }
     }
 }

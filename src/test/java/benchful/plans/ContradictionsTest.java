@@ -41,7 +41,7 @@ class ContradictionsTest {
             assertThat(file).contains(change[i]);
             file = file.replace(change[i], change[i + 1]);
         }
-        return new ClassFileReader().read(file.getBytes(StandardCharsets.UTF_8));
+        return BroughtHazards.reader().read(file.getBytes(StandardCharsets.UTF_8));
     }
 
     private static ClassPlan plan(String... change) {

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What fits its field but no class: each value is refused at its place, and one that is stored already is still read. */
 class FieldBoundsTest {
-    private final ClassFileReader files = new ClassFileReader();
+    private final ClassFileReader files = BroughtHazards.reader();
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """

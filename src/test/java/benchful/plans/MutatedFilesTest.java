@@ -39,7 +39,7 @@ class MutatedFilesTest {
             "true", "[]", "{}", "[[[]]]", "{\"a\": {\"b\": 1}}", "[1, 2]", "\"\\u0000\"", "\"\\ud800\"", "\"😀\"", "\"%s %d %n\"", "\"{0}\"", "\"GBP\"", "\"XXX\"", "1000", "200");
     private static final List<String> BROKEN = List.of("\t", "\u0000", ":", "- ", "'", "\"", "{", "}", "[", "]", "&a ", "*a", "!!java.lang.String ", "? ", "|", ">", "#", "%", "\n", ",", "\\", "---\n", "\uFEFF");
 
-    private final ClassFileReader files = new ClassFileReader();
+    private final ClassFileReader files = BroughtHazards.reader();
     private final Random random = new Random(20_27);
 
     @Test

@@ -58,10 +58,10 @@ public final class PublishedInstance {
     }
 
     private static ClassFile readAsClass(byte[] file) {
-        if (new ClassFileReader().read(file) instanceof SpecReader.Read<ClassFile> read) {
+        if (BroughtHazards.reader().read(file) instanceof SpecReader.Read<ClassFile> read) {
             return read.sheet();
         }
-        throw new IllegalArgumentException(((SpecReader.Faulty<ClassFile>) new ClassFileReader().read(file)).faults().toString());
+        throw new IllegalArgumentException(((SpecReader.Faulty<ClassFile>) BroughtHazards.reader().read(file)).faults().toString());
     }
 
     private static int[] numbers(String line) {

@@ -81,6 +81,6 @@ class RememberedTest {
                 materials:
                   - {name: paper tape, unit: m, on_hand: %s}
                 """.formatted(end, onHand);
-        return ((SpecReader.Read<ClassFile>) new ClassFileReader().read(file.getBytes(StandardCharsets.UTF_8))).sheet();
+        return ((SpecReader.Read<ClassFile>) BroughtHazards.reader().read(file.getBytes(StandardCharsets.UTF_8))).sheet();
     }
 }

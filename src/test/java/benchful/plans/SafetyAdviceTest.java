@@ -13,7 +13,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,8 +74,21 @@ class SafetyAdviceTest {
 
     @Test
     void saysWhereNoHazardIsNamed() throws IOException {
-        assertThat(sentences(file(null, Ventilation.EXTRACTOR))).anyMatch(s -> s.contains("the risk assessment is empty"));
+        ObjectNode whole = SpecFormat.yaml().valueToTree(file(null, Ventilation.EXTRACTOR));
+        whole.findParents("hazards").forEach(place -> ((ObjectNode) place).remove("hazards"));
+        assertThat(sentences(SpecFormat.yaml().treeToValue(whole, ClassFile.class))).anyMatch(s -> s.contains("the risk assessment is empty"));
         assertThat(sentences(file(null, Ventilation.EXTRACTOR), SOLVENT)).noneMatch(s -> s.contains("the risk assessment is empty"));
+    }
+
+    @Test
+    void saysWhichHazardTheLibraryDoesNotKnowAndWhereItStands() throws IOException {
+        HazardIndex uses = HazardIndex.of(file(null, Ventilation.EXTRACTOR));
+        assertThat(SafetyAdvice.unknown(uses, uses.ids())).isEmpty();
+        Set<String> without = new HashSet<>(uses.ids());
+        without.remove("epoxy");
+        without.add("epoxi");
+        assertThat(SafetyAdvice.unknown(uses, without)).singleElement().satisfies(advice -> assertThat(advice.sentence())
+                .startsWith("“epoxy” is not in the hazard library. Did you mean “epoxi”?").contains("It stands with the work as a whole, "));
     }
 
     @Test

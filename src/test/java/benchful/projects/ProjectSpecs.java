@@ -134,7 +134,7 @@ public final class ProjectSpecs {
     }
 
     private List<String> hazards() {
-        return list(0, 3, i -> "hazard-" + i);
+        return list(0, 3, List.of("sharp-tools", "nickel", "epoxy", "hot-wax")::get);
     }
 
     private String text() {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.projects.pictures.Picture;
 import benchful.web.StoredEntity;
 import benchful.web.Visitor;
+import benchful.web.forms.SpecReader;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -127,6 +129,7 @@ class ProjectsPagesTest {
         long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(sheet, false, Instant.EPOCH).id());
         tutor.open("/projects/" + id + "/edit").press("Save the project");
         assertThat(tutor.path()).as(tutor.toString()).isEqualTo("/projects/" + id);
+        assertThat(tutor.status()).as(tutor.toString()).isEqualTo(200);
         assertThat(full(id)).isEqualTo(sheet);
     }
 
@@ -309,6 +312,42 @@ class ProjectsPagesTest {
 
     private Element button(String name, String value) {
         return tutor.page().selectFirst("button[name=%s][value=%s]".formatted(name, value));
+    }
+
+    @Test
+    void refusesHazardsThatTheLibraryDoesNotKnowFromTheFormAndFromAFile() {
+        long id = stored("Test ring");
+        tutor.open("/projects/" + id + "/edit").type("/hazards/0", "epoxi").type("/steps/1/hazards/0", "soldering-fume").press("Save the project");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.field("/hazards/0")).isEqualTo("epoxi");
+        assertThat(tutor.faults()).contains(
+                "“epoxi” is not in the hazard library. Did you mean “epoxy”? If not, choose another of its short names, or add this one there first.",
+                "“soldering-fume” is not in the hazard library. Choose one of its short names, or add this one there first.");
+        assertEveryFaultLeadsSomewhere();
+
+        String yaml = ProjectFiles.READER.yaml(unknownHazard("Test file"));
+        tutor.open("/projects/imports").pick("file", "ring.yaml", "application/yaml", yaml.getBytes(StandardCharsets.UTF_8)).press("Import");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select("main").text()).contains("“epoxi” is not in the hazard library. Did you mean “epoxy”?").contains(", /hazards/0");
+    }
+
+    @Test
+    void opensWhatWasStoredWithAnUnknownHazardAndSaysHowToMendIt() {
+        long id = QuarkusTransaction.requiringNew().call(() -> Project.stored(unknownHazard("Test ring"), false, Instant.EPOCH).id());
+        assertThat(tutor.open("/projects/" + id).page().select(".tag.warn").text()).startsWith("“epoxi” is not in the hazard library");
+        tutor.open("/projects/" + id + "/edit");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.faults()).isNotEmpty().allSatisfy(fault -> assertThat(fault).contains("Did you mean “epoxy”?"));
+        assertEveryFaultLeadsSomewhere();
+        tutor.type("/hazards/0", "epoxy").press("Save the project");
+        assertThat(tutor.path()).as(tutor.toString()).isEqualTo("/projects/" + id);
+        assertThat(tutor.page().select(".tag.warn")).isEmpty();
+    }
+
+    private static ProjectSpec unknownHazard(String name) {
+        ObjectNode tree = (ObjectNode) ProjectFiles.READER.written(ProjectSpecs.beadRing(name));
+        tree.putArray("hazards").add("epoxi");
+        return ((SpecReader.Read<ProjectSpec>) ProjectFiles.READER.tree(tree)).sheet();
     }
 
     private void assertEveryFaultLeadsSomewhere() {

@@ -105,8 +105,10 @@ public class PlanService {
 
             @Override
             public List<Advice> advice() {
-                List<Advice> safety = SafetyAdvice.of(file, timing().lesson(), hazards.find(HazardIndex.of(file).ids()));
-                return Stream.concat(AdviceFinder.of(file).stream(), safety.stream()).toList();
+                HazardIndex uses = HazardIndex.of(file);
+                List<Advice> safety = SafetyAdvice.of(file, timing().lesson(), hazards.find(uses.ids()));
+                List<Advice> unknown = SafetyAdvice.unknown(uses, hazards.byId().keySet());
+                return Stream.of(AdviceFinder.of(file), unknown, safety).flatMap(List::stream).toList();
             }
         };
     }

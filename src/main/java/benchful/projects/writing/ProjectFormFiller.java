@@ -112,8 +112,8 @@ final class ProjectFormFiller {
     }
 
     /** @param id of the stored project; null for a new one */
-    SpecReader.Reading<ProjectSpec> read(Long id) {
-        SpecReader.Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), stored().keySet())
+    SpecReader.Reading<ProjectSpec> read(SpecReader<ProjectSpec> reader, Long id) {
+        SpecReader.Reading<ProjectSpec> reading = PictureIntake.fit(reader.tree(tree), stored().keySet())
                 .with(sheet -> id == null ? sheet : withRenamedPictures(id, sheet));
         if (refused.isEmpty()) {
             return reading;

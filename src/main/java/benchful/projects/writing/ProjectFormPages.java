@@ -12,6 +12,7 @@ import benchful.web.Pages;
 import benchful.web.forms.SentForm;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecPost;
+import benchful.web.forms.SpecReader;
 import benchful.web.forms.SpecReader.Reading;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -68,7 +69,7 @@ class ProjectFormPages {
     @Transactional
     public TemplateInstance edit(@RestPath long id) {
         Project project = Pages.existing(Project.class, id);
-        return page(ProjectFiles.READER.form(project.stored(), project.version()), id, stored(project));
+        return page(reader().form(project.stored(), project.version()), id, stored(project));
     }
 
     /** Also where the sheet itself can't be read. */
@@ -99,7 +100,7 @@ class ProjectFormPages {
         EarlierVersions.Wanted wanted = earlier.wanted("project", id, version, form);
         ObjectNode tree = wanted.version().sheet().deepCopy();
         tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
-        Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.tree(tree), names(tree)).with(sheet -> withContents(sheet, id, version));
+        Reading<ProjectSpec> reading = PictureIntake.fit(reader().tree(tree), names(tree)).with(sheet -> withContents(sheet, id, version));
         return post(id, stored(target.project())).putBack(reading, wanted.fresh(), target);
     }
 
@@ -115,12 +116,16 @@ class ProjectFormPages {
         if (forms.rearranged()) {
             return Pages.again(page(forms.shown(), id, forms.stored()));
         }
-        Reading<ProjectSpec> reading = forms.read(id);
+        Reading<ProjectSpec> reading = forms.read(reader(), id);
         return QuarkusTransaction.requiringNew().call(() -> post(id, forms.stored()).answer(reading, forms.version(), target(id)));
     }
 
     private SpecPost<ProjectSpec> post(Long id, Map<String, String> stored) {
-        return new SpecPost<>(ProjectFiles.READER, form -> page(form, id, stored));
+        return new SpecPost<>(reader(), form -> page(form, id, stored));
+    }
+
+    private SpecReader<ProjectSpec> reader() {
+        return ProjectFiles.reader(hazards);
     }
 
     private ProjectTarget target(Long id) {

@@ -1,5 +1,6 @@
 package benchful.projects.writing;
 
+import benchful.catalogue.HazardNames;
 import benchful.projects.Project;
 import benchful.projects.ProjectCopies;
 import benchful.projects.ProjectFiles;
@@ -30,8 +31,10 @@ import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
 class ProjectImportPages {
     private final ProjectKeeper keeper;
     private final ProjectCopies copies;
+    private final HazardNames hazards;
 
-    ProjectImportPages(ProjectKeeper keeper, ProjectCopies copies) {
+    ProjectImportPages(ProjectKeeper keeper, ProjectCopies copies, HazardNames hazards) {
+        this.hazards = hazards;
         this.keeper = keeper;
         this.copies = copies;
     }
@@ -69,7 +72,7 @@ class ProjectImportPages {
     }
 
     private Response read(byte[] file, SentForm form) {
-        Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.READER.file(file), Set.of());
+        Reading<ProjectSpec> reading = PictureIntake.fit(ProjectFiles.reader(hazards).file(file), Set.of());
         if (reading instanceof Faulty<ProjectSpec> f) {
             return Pages.faulty(Templates.imports(ProjectImport.faulty(f)));
         }

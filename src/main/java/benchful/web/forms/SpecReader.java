@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * Reads one kind of sheet from a file or a form: first its JSON Schema, then its record, then its own rules. What comes
@@ -34,9 +35,18 @@ public final class SpecReader<T> {
      * @param rules what must agree within the sheet, beyond the schema
      */
     public SpecReader(Class<T> type, Function<T, List<Fault>> rules) {
+        this(type, SpecSchema.of(type), rules);
+    }
+
+    private SpecReader(Class<T> type, SpecSchema schema, Function<T, List<Fault>> rules) {
         this.type = type;
-        this.schema = SpecSchema.of(type);
+        this.schema = schema;
         this.rules = rules;
+    }
+
+    /** A reader that asks more of the sheet: its faults are told together with the others. */
+    public SpecReader<T> and(Function<T, List<Fault>> more) {
+        return new SpecReader<>(type, schema, sheet -> Stream.concat(rules.apply(sheet).stream(), more.apply(sheet).stream()).toList());
     }
 
     /** What was read. */
@@ -146,9 +156,9 @@ public final class SpecReader<T> {
         }
     }
 
-    /** The form of what is stored; where that can't be read, what is written there, with its faults. */
+    /** The form of what is stored, with what its rules say of it today; where it can't be read, what is written there. */
     public SpecForm form(Stored<T> stored, long version) {
-        return stored.readable().map(sheet -> SpecForm.of(written(sheet), version)).orElseGet(() -> mending(stored.tree(), version));
+        return stored.readable().map(sheet -> SpecForm.faulty(written(sheet), rules.apply(sheet), version)).orElseGet(() -> mending(stored.tree(), version));
     }
 
     /** The form in which something that can't be read is mended. */

@@ -11,6 +11,7 @@ import benchful.core.SkillLevel;
 import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.plans.BroughtHazards;
 import benchful.plans.ClassFileReader;
 import benchful.projects.MaterialLine;
 import benchful.projects.Measure;
@@ -80,7 +81,7 @@ class EndlessDecimalsTest {
 
     @Test
     void takesItsOwnFileBackAndThoseWrittenWithEndlessDecimals() {
-        ClassFileReader files = new ClassFileReader();
+        ClassFileReader files = BroughtHazards.reader();
         Quantity endless = q("2 m").in(Unit.FOOT);
         ClassFile file = file(Unit.FOOT, "length / 3", endless, Offer.of("Works", q("700 mm"), BigDecimal.TEN).withLengths(3));
 

@@ -100,6 +100,8 @@ class PlanApiTest {
             /project/materials/0/amount| "2 * length + 3 g"   | a mass can't be added to a length
             /project/steps/3/after     | [{"step": "nowhere"}]| nowhere
             /project/steps/1/lasts     | "NaN min"            | Give a time
+            /project/hazards           | ["epoxi"]            | Did you mean “epoxy”?
+            /materials/0/hazards       | ["soldering-fume"]   | is not in the hazard library
             /project/sizes/0/measures  | {"length": "-4 cm"}  | Give an amount with its unit
             """)
     void namesEachFaultByItsPath(String pointer, String value, String words) throws Exception {
