@@ -33,8 +33,14 @@ public class BatchService {
 
     /** All its kits, packed or not. */
     @Transactional(dontRollbackOn = Unusable.class)
-    public ClassFile file(KitBatch batch) {
+    ClassFile file(KitBatch batch) {
         return file(batch, batch.wanted());
+    }
+
+    /** The same with what is not packed but whoever makes the piece needs as well. */
+    @Transactional(dontRollbackOn = Unusable.class)
+    public ClassFile wholeFile(KitBatch batch) {
+        return file(batch, batch.project.toSpec(), batch.wanted());
     }
 
     /** Those that are still to be packed. */
@@ -44,7 +50,10 @@ public class BatchService {
     }
 
     private ClassFile file(KitBatch batch, Map<String, Integer> kits) {
-        ProjectSpec project = batch.packedProject();
+        return file(batch, batch.packedProject(), kits);
+    }
+
+    private ClassFile file(KitBatch batch, ProjectSpec project, Map<String, Integer> kits) {
         CatalogueSpec sheets = shelf.sheetsFor(null, project.materials().stream().map(MaterialLine::material).distinct().toList());
         return new ClassFile(project, batch.asSetup(kits), null, sheets.materials(), sheets.suppliers());
     }

@@ -67,6 +67,10 @@ public class KitBatch extends EditedEntity {
         return whole.withMaterials(whole.materials().stream().filter(MaterialLine::packed).toList());
     }
 
+    public Project project() {
+        return project;
+    }
+
     /** Kits of each size that the sheet asks for; those whose size it does not say are of the first. */
     Map<String, Integer> wanted() {
         Map<String, Integer> wanted = new LinkedHashMap<>();

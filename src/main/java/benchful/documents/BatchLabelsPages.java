@@ -1,20 +1,9 @@
 package benchful.documents;
 
-import benchful.batches.BatchService;
 import benchful.batches.KitBatch;
-import benchful.classes.ClassFile;
 import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.PrintOptions;
-import benchful.documents.parts.HazardNotes;
 import benchful.documents.parts.PrintSource;
-import benchful.hazards.HazardLibrary;
-import benchful.plans.Advice;
-import benchful.plans.PlanParts;
-import benchful.plans.Remembered;
-import benchful.plans.Timing;
-import benchful.plans.materials.MaterialsPlan;
-import benchful.plans.materials.Requirements;
-import benchful.plans.materials.kits.Kit;
 import benchful.studio.Studio;
 import benchful.studio.StudioSpec;
 import benchful.web.Pages;
@@ -35,21 +24,16 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
-import java.util.Map;
 
 /** Labels for kits that are sold: what is in them, in which size, and the cautions that go with it. */
 @Path("/batches/{id: \\d+}/labels")
 class BatchLabelsPages {
     private final DocumentService documents;
-    private final BatchService batches;
-    private final Remembered remembered;
-    private final HazardLibrary hazards;
+    private final WithoutClass loose;
 
-    BatchLabelsPages(DocumentService documents, BatchService batches, Remembered remembered, HazardLibrary hazards) {
-        this.remembered = remembered;
+    BatchLabelsPages(DocumentService documents, WithoutClass loose) {
         this.documents = documents;
-        this.batches = batches;
-        this.hazards = hazards;
+        this.loose = loose;
     }
 
     @CheckedTemplate(basePath = "documents")
@@ -78,7 +62,7 @@ class BatchLabelsPages {
         if (!reader.faults().isEmpty()) {
             return Pages.faulty(page(batch, form.with(reader.faults())));
         }
-        PrintSource source = source(batch);
+        PrintSource source = loose.of(batch);
         return Response.ok((StreamingOutput) out -> documents.write(PrintOut.LABELS, source, options, out), "application/pdf")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"kits-%d-labels.pdf\"".formatted(id))
                 .build();
@@ -86,36 +70,6 @@ class BatchLabelsPages {
 
     private static TemplateInstance page(KitBatch batch, PrintForm form) {
         return Templates.batchlabels(batch.id(), batch.title(), form, LabelStock.COMMON);
-    }
-
-    private PrintSource source(KitBatch batch) {
-        ClassFile file = batches.file(batch);
-        Requirements needs = remembered.needs(file);
-        Requirements named = needs.withKits(needs.kits().stream().map(kit -> named(kit, batch.title())).toList());
-        return new PrintSource(file, new KitsAlone(named), Map.of(), HazardNotes.of(hazards.all()), null).of(studio(), null);
-    }
-
-    /** Kits for sale have no lesson, and their labels ask for no purchases. */
-    private record KitsAlone(Requirements needs) implements PlanParts {
-        @Override
-        public MaterialsPlan materials() {
-            throw new IllegalStateException("Labels ask for no purchases.");
-        }
-
-        @Override
-        public Timing timing() {
-            return new Timing(null, null, List.of(), List.of());
-        }
-
-        @Override
-        public List<Advice> advice() {
-            return List.of();
-        }
-    }
-
-    /** Nobody's kit in particular. */
-    private static Kit named(Kit kit, String title) {
-        return new Kit(kit.number(), kit.taker(), title, null, null, kit.size(), kit.contents(), kit.bench(), kit.mass());
     }
 
     private static StudioSpec studio() {

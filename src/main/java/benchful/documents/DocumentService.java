@@ -55,6 +55,11 @@ public class DocumentService {
         renderer.write(handout(source, options, reader), out);
     }
 
+    /** One for each reader. */
+    void writeHandouts(PrintSource source, PrintOptions options, List<Handouts.Reader> readers, OutputStream out, Progress progress) throws IOException {
+        bind("Handouts: " + source.title(), handouts(source, options, readers), progress, out);
+    }
+
     /** @param out is written to but not closed; nothing is written before the order is typeset */
     public void write(OrderLetter letter, PictureBag bag, OutputStream out) throws IOException {
         renderer.write(templates.fill("order", letter, bag.all()), out);
@@ -70,8 +75,7 @@ public class DocumentService {
 
     public List<Part> parts(PrintOut what, PrintSource source, PrintOptions options) {
         return switch (what) {
-            case HANDOUT -> (options.eachStudent() ? Readers.eachKit(source, options.version()) : Readers.eachSize(source, options.version()))
-                    .stream().map(reader -> new Part(reader.title(), () -> handout(source, options, reader))).toList();
+            case HANDOUT -> handouts(source, options, options.eachStudent() ? Readers.eachKit(source, options.version()) : Readers.eachSize(source, options.version()));
             case LABELS -> labels(new Labels(source, options), options.version());
             default -> List.of(new Part(what.title(), () -> manuscript(what, source, options)));
         };
@@ -95,6 +99,10 @@ public class DocumentService {
                 binder.write(out);
             }
         }
+    }
+
+    private List<Part> handouts(PrintSource source, PrintOptions options, List<Handouts.Reader> readers) {
+        return readers.stream().map(reader -> new Part(reader.title(), () -> handout(source, options, reader))).toList();
     }
 
     private Manuscript handout(PrintSource source, PrintOptions options, Handouts.Reader reader) {

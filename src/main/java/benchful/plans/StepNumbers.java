@@ -1,6 +1,7 @@
 package benchful.plans;
 
 import benchful.core.lesson.Block;
+import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
 import java.util.Collections;
 import java.util.Comparator;
@@ -9,11 +10,11 @@ import java.util.Map;
 
 /**
  * The numbers that steps carry on the class page, in its picture and on every print-out: 1, 2, 3 as the class comes to them,
- * so that students read their handout from top to bottom. A wait comes before the work that fills it.
+ * so that students read their handout from top to bottom. A wait comes before the work that fills it; one that ends at home comes last.
  */
 public final class StepNumbers {
     private static final Comparator<Block> AS_THE_CLASS_COMES =
-            Comparator.comparing(Block::start).thenComparing(block -> !block.kind().isUnattended());
+            Comparator.comparing((Block block) -> block.lane() == Lane.HOME).thenComparing(Block::start).thenComparing(block -> !block.kind().isUnattended());
 
     private StepNumbers() {}
 

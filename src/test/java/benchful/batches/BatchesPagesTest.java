@@ -81,6 +81,22 @@ class BatchesPagesTest {
         assertThat(tutor.open(page + "/labels/labels.pdf?start=99").status()).isEqualTo(422);
     }
 
+    @Test
+    void printsInstructionsWithWhatABuyerNeedsAndWhoMadeTheKit() throws Exception {
+        stored("7");
+        tutor.follow("Print instructions");
+        assertThat(tutor.page().select(".warn").text()).contains("names its maker");
+        String page = tutor.path();
+        tutor.open("/studio").type("/name", "Boatshed").type("/address", "1 Quay").type("/mail", "hello@boatshed.example").press("Save");
+        assertThat(tutor.open(page).page().select(".warn")).isEmpty();
+        tutor.press("Print instructions");
+        try (PDDocument pdf = Loader.loadPDF(tutor.bytes())) {
+            String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+            assertThat(text).contains("Size 40 cm").contains("Size 45 cm").doesNotContain("Size 42 cm").contains("In this kit").contains("You will need as well")
+                    .contains("Batch ").contains("1 Quay").contains("hello@boatshed.example");
+        }
+    }
+
     private static int number(String words) {
         return Integer.parseInt(words.replaceAll("[^\\d-]", ""));
     }

@@ -63,6 +63,27 @@ class DocumentsPagesTest {
     }
 
     @Test
+    void printsHandoutsOfAProjectThatNoClassTeaches() throws Exception {
+        Visitor tutor = new Visitor(address).open("/projects");
+        String project = tutor.page().select("a:contains(Resin pendant)").attr("href");
+        tutor.open(project).follow("Print handouts");
+        assertThat(tutor.page().select("main h3").eachText()).containsExactly("Round 25 mm", "Oval 18 x 25 mm", "Round 30 mm");
+        assertThat(tutor.page().select("main h3 + p").first().text()).contains("g casting resin part a; ").contains("Tools: ");
+        tutor.type("size", "Oval 18 x 25 mm").type("paper", "letter").press("Print handouts");
+        try (PdfReading pdf = PdfReading.of(tutor.bytes())) {
+            assertThat(pdf.barriers()).isEmpty();
+            assertThat(pdf.text()).contains("Size Oval 18 x 25 mm").doesNotContain("Round 30 mm").contains("Full cure at home").contains("You will need");
+        }
+        String print = project + "/handouts/handout.pdf";
+        try (PdfReading pdf = PdfReading.of(RestAssured.get(print).asByteArray())) {
+            assertThat(pdf.text()).contains("Size Round 25 mm", "Size Oval 18 x 25 mm", "Size Round 30 mm");
+        }
+        assertThat(tutor.open(print + "?size=none").status()).isEqualTo(422);
+        assertThat(tutor.page().select(".summary").text()).contains("Choose one of the sizes, or all.");
+        assertThat(RestAssured.get("/projects/99999999/handouts").statusCode()).isEqualTo(404);
+    }
+
+    @Test
     void printsOnTheRegisterWhomToCallAndKeepsItNowhereElse() throws Exception {
         new Visitor(address).open(page.replace("/documents", "/setup")).type("/students/0/emergency/name", "Kazimierz B.")
                 .type("/students/0/emergency/phone", "+48 600 000 000").press("Save and show the plan");

@@ -2,6 +2,7 @@ package benchful.documents;
 
 import benchful.assessments.AssessmentPrint;
 import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
 import benchful.core.needs.Take;
 import benchful.documents.paper.LabelSetting;
 import benchful.documents.paper.PrintOptions;
@@ -14,7 +15,10 @@ import benchful.plans.ClassPlan;
 import benchful.plans.ComputedPlans;
 import benchful.plans.HazardIndex;
 import benchful.plans.materials.MaterialsPlan;
+import benchful.plans.materials.Requirements;
 import benchful.plans.materials.kits.Kit;
+import benchful.projects.ProjectSpec;
+import benchful.projects.Size;
 import benchful.projects.pictures.Picture;
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -113,6 +117,15 @@ public final class PrintSamples {
     public static PrintSource source(ClassFile file, String pictures) {
         return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.of(LibraryFile.byId().values()),
                 AssessmentPrint.draft(file, List.copyOf(LibraryFile.byId().values().stream().filter(h -> HazardIndex.of(file).ids().contains(h.id())).toList())));
+    }
+
+    /** The project of these files without its class: one piece of each size. */
+    public static PrintSource alone(List<String> files) {
+        PrintSource taught = source(files);
+        ProjectSpec project = taught.file().project();
+        Map<String, Integer> sizes = project.sizes().stream().collect(Collectors.toMap(Size::name, size -> 1));
+        ClassFile nobody = new ClassFile(project, ClassSetup.plain(null, List.of(), sizes.size(), project.level(), sizes, "GBP"), null, taught.file().materials(), List.of());
+        return new PrintSource(nobody, new KitsAlone(Requirements.of(nobody)), taught.pictures(), taught.hazards(), null);
     }
 
     private static Map<String, Picture> pictures(ClassFile file, String folder) {

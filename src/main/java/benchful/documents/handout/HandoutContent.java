@@ -10,13 +10,13 @@ import java.util.List;
  *
  * @param sign name of the picture of the studio's sign; null for none
  * @param about the class, with all its meetings
- * @param bench what waits on the bench for whom it is for
  * @param forWhom "for Imani Okoro, seat 3", or empty
  * @param size "Size 42 cm"
  * @param facts measures of the piece as it comes out
  * @param cover name of the cover picture; null for none
  * @param code name of the picture of the code that opens this handout; null for none
  * @param address what the code says
+ * @param maker of a kit for sale: which it is, and lines of who made it; empty for others
  * @param prepared what was done for the students before the class, in the order of the making
  * @param atHome what still happens after the class; empty where the piece is finished there
  */
@@ -30,9 +30,7 @@ public record HandoutContent(
         RawString summary,
         List<Fact> facts,
         Figure cover,
-        List<KitLine> kit,
-        List<KitLine> bench,
-        List<String> tools,
+        Needed needed,
         List<Prepared> prepared,
         List<Step> steps,
         List<FullSize> strands,
@@ -40,7 +38,8 @@ public record HandoutContent(
         List<String> atHome,
         RawString care,
         String code,
-        String address) {
+        String address,
+        List<String> maker) {
 
     public record Fact(String label, String value) {}
 

@@ -1,19 +1,14 @@
 package benchful.documents.handout;
 
-import benchful.core.lesson.Block;
-import benchful.core.lesson.Lane;
-import benchful.core.lesson.LessonPlan;
 import benchful.documents.parts.HazardUse;
 import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.parts.PrintedSigns;
-import benchful.plans.StepNumbers;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import benchful.projects.pictures.Picture;
 import benchful.web.Formats;
 import benchful.web.Markdown;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -29,7 +24,8 @@ final class HandoutSteps {
 
     private final PrintSource source;
     private final ProjectSpec project;
-    private final LessonPlan lesson;
+    private final Making making;
+    private final OwnTime time;
     private final PictureBag bag;
     private final PrintedSigns signs;
     private final boolean leftHanded;
@@ -37,14 +33,15 @@ final class HandoutSteps {
     private final Set<String> saidBefore = new HashSet<>();
     private final Map<String, Integer> drawnAt = new HashMap<>();
 
-    HandoutSteps(PrintSource source, PictureBag bag, PrintedSigns signs, boolean leftHanded) {
+    HandoutSteps(PrintSource source, OwnTime time, PictureBag bag, PrintedSigns signs, boolean leftHanded) {
         this.source = source;
         this.project = source.file().project();
-        this.lesson = source.lesson();
+        this.making = new Making(source);
+        this.time = time;
         this.bag = bag;
         this.signs = signs;
         this.leftHanded = leftHanded;
-        this.numbers = StepNumbers.of(lesson);
+        this.numbers = making.numbers();
     }
 
     List<HandoutContent.Step> all() {
@@ -53,34 +50,25 @@ final class HandoutSteps {
         return steps;
     }
 
-    /** Of what was prepared, the steps that are a student's own where nobody prepares them. */
     List<HandoutContent.Prepared> prepared() {
-        return lesson.preparation().items().stream().map(item -> project.step(item.step())).flatMap(Optional::stream).filter(step -> step.kind().mayBePrepared())
-                .map(step -> new HandoutContent.Prepared(step.title(), leave(step), Markdown.markdown(text(step)))).toList();
+        return making.prepared().stream().map(step -> new HandoutContent.Prepared(step.title(), leave(step), Markdown.markdown(text(step)))).toList();
     }
 
-    /** What goes on at home: "The glue dries: until Sun 7 Mar 2027, 12:53 at the earliest." */
+    /** What goes on at home: "Step 12, The glue dries: until Sun 7 Mar 2027, 12:53 at the earliest." */
     List<String> atHome() {
-        return lesson.blocks().stream().filter(block -> block.lane() == Lane.HOME)
-                .map(block -> "Step %d, %s: until %s at the earliest.".formatted(numbers.get(block.step()), block.title(), Formats.words(block.end())))
-                .toList();
+        return project.steps().stream().flatMap(step -> making.readyAtHome(step)
+                .map(ready -> "Step %d, %s: until %s at the earliest.".formatted(numbers.get(step.id()), step.title(), Formats.words(ready))).stream()).toList();
     }
 
     private HandoutContent.Step step(Step step, int number) {
-        List<Block> blocks = lesson.blocksOf(step.id());
         String link = step.link() == null ? "" : step.link();
-        return new HandoutContent.Step(number, step.title(), Formats.word(step.kind()), time(step, blocks), leave(step), meanwhile(step, blocks),
+        return new HandoutContent.Step(number, step.title(), Formats.word(step.kind()), time.words(step), leave(step), meanwhile(step),
                 Markdown.markdown(text(step)), cautions(step), picture(step, number), seen(step, number), link,
                 link.isEmpty() ? null : bag.code("link-" + number, link));
     }
 
     private String text(Step step) {
         return leftHanded && step.leftHanded() != null && !step.leftHanded().isBlank() ? step.leftHanded() : step.text();
-    }
-
-    private static String time(Step step, List<Block> blocks) {
-        Duration longest = blocks.stream().map(Block::length).max(Duration::compareTo).orElse(Duration.ZERO);
-        return longest.isZero() ? "" : step.kind().isUnattended() ? Formats.words(longest) : "about " + Formats.words(longest);
     }
 
     private static String leave(Step step) {
@@ -91,24 +79,14 @@ final class HandoutSteps {
         return step.atMost() == null ? least : "%s No longer than %s.".formatted(least, Formats.words(step.atMost()));
     }
 
-    /** What the class does while it waits: the steps whose time overlaps. */
-    private String meanwhile(Step step, List<Block> blocks) {
-        if (!step.kind().isUnattended() || blocks.isEmpty() || blocks.get(0).lane() == Lane.HOME) {
-            return "";
-        }
-        List<Integer> others = lesson.blocks().stream()
-                .filter(other -> other.lane() == Lane.CLASS && blocks.stream().anyMatch(wait -> overlap(wait, other)))
-                .map(other -> numbers.get(other.step())).distinct().sorted().toList();
+    private String meanwhile(Step step) {
+        List<Integer> others = step.kind().isUnattended() ? making.during(step) : List.of();
         return switch (others.size()) {
             case 0 -> "";
             case 1 -> "Meanwhile do step %d.".formatted(others.get(0));
             default -> "Meanwhile do steps %s and %d.".formatted(
                     others.stream().limit(others.size() - 1L).map(String::valueOf).collect(Collectors.joining(", ")), others.get(others.size() - 1));
         };
-    }
-
-    private static boolean overlap(Block wait, Block other) {
-        return other.start().isBefore(wait.end()) && other.end().isAfter(wait.start());
     }
 
     /** What to do is said where a hazard is first met; after that its name is enough. */

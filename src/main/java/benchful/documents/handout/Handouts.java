@@ -1,5 +1,6 @@
 package benchful.documents.handout;
 
+import benchful.core.SkillLevel;
 import benchful.core.quantity.Quantity;
 import benchful.core.sizing.Strand;
 import benchful.documents.paper.Millimetres;
@@ -18,7 +19,6 @@ import benchful.plans.materials.sizes.SizedPiece;
 import benchful.plans.pictures.StrandPicture;
 import benchful.projects.Measure;
 import benchful.projects.ProjectSpec;
-import benchful.projects.Tool;
 import benchful.projects.pictures.Picture;
 import benchful.studio.Paper;
 import benchful.web.Formats;
@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Fills handouts: one for a size, or one for a student with name, own size and own texts. */
 public final class Handouts {
@@ -48,14 +49,20 @@ public final class Handouts {
     public HandoutContent sheet(Reader reader, PictureBag bag) {
         MaterialsPlan.SizeTaken size = size(reader.size());
         PrintedSigns signs = new PrintedSigns(bag);
-        HandoutSteps steps = new HandoutSteps(source, bag, signs, reader.leftHanded());
+        HandoutSteps steps = new HandoutSteps(source, new OwnTime(project, size.piece(), reader.level()), bag, signs, reader.leftHanded());
         List<HandoutContent.FullSize> strands = strands(size.piece(), bag);
+        Needed needed = Needed.of(source, options, reader);
         String address = options.address() == null ? "" : options.address() + reader.address();
         return new HandoutContent(
-                head(reader, !strands.isEmpty()), source.sign() == null ? null : bag.picture(source.sign()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
-                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), lines(reader.kit()), lines(reader.bench()), tools(), steps.prepared(), steps.all(), strands,
+                head(reader, needed, !strands.isEmpty()), source.sign() == null ? null : bag.picture(source.sign()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
+                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), needed, steps.prepared(), steps.all(), strands,
                 cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
-                address.isEmpty() ? null : bag.code("handout-code", address), address);
+                address.isEmpty() ? null : bag.code("handout-code", address), address, maker());
+    }
+
+    /** Who made a kit that is sold, and which, as Regulation (EU) 2023/988 asks in its Article 9(5) and (6); empty for what is not sold. */
+    private List<String> maker() {
+        return source.batch() == null ? List.of() : Stream.concat(Stream.of(source.batch()), source.studio().sender().stream()).toList();
     }
 
     /**
@@ -64,10 +71,11 @@ public final class Handouts {
      * @param name and seat; empty for anybody
      * @param kit what they find in their kit
      * @param bench their part of what waits on the bench
+     * @param level how practised they are
      * @param version as they asked for it
      * @param address path of this handout under the class's address
      */
-    public record Reader(String name, String size, List<Kit.Content> kit, List<Kit.Content> bench, boolean leftHanded, Version version, String address) {
+    public record Reader(String name, String size, List<Kit.Content> kit, List<Kit.Content> bench, SkillLevel level, boolean leftHanded, Version version, String address) {
         String forWhom() {
             return name.isEmpty() ? "" : "for " + name;
         }
@@ -79,13 +87,14 @@ public final class Handouts {
     }
 
     private String about() {
-        return source.meetings().isEmpty() ? source.title() : source.title() + ", " + source.meetings();
+        String title = source.title().equals(project.name()) ? project.craft() : source.title();
+        return source.isClass() ? source.title() + ", " + source.meetings() : title;
     }
 
-    private PrintHead head(Reader reader, boolean strands) {
+    private PrintHead head(Reader reader, Needed needed, boolean strands) {
         List<PrintHead.Bookmark> bookmarks = new ArrayList<>();
         bookmarks.add(new PrintHead.Bookmark(project.name(), "top"));
-        bookmarks.add(new PrintHead.Bookmark("What you have", "kit"));
+        bookmarks.add(new PrintHead.Bookmark(needed.title(), "kit"));
         bookmarks.add(new PrintHead.Bookmark("Step by step", "steps"));
         if (strands) {
             bookmarks.add(new PrintHead.Bookmark("At full size", "strand"));
@@ -122,19 +131,6 @@ public final class Handouts {
     private HandoutContent.Figure cover(PictureBag bag) {
         Picture cover = source.pictures().get("cover");
         return cover == null ? null : new HandoutContent.Figure(bag.picture(cover), words(cover.alt(), project.name()));
-    }
-
-    private List<HandoutContent.KitLine> lines(List<Kit.Content> contents) {
-        return contents.stream().map(this::line).toList();
-    }
-
-    private HandoutContent.KitLine line(Kit.Content content) {
-        String chosen = content.detail() != null ? content.detail() : content.open() == null ? "" : "your choice of " + content.open();
-        return new HandoutContent.KitLine(amounts.words(content), content.material(), chosen);
-    }
-
-    private List<String> tools() {
-        return project.tools().stream().map(Tool::name).toList();
     }
 
     private List<HandoutContent.FullSize> strands(SizedPiece piece, PictureBag bag) {

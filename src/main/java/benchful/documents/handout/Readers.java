@@ -1,6 +1,7 @@
 package benchful.documents.handout;
 
 import benchful.classes.ClassSetup;
+import benchful.core.SkillLevel;
 import benchful.core.needs.Take;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PrintSource;
@@ -30,14 +31,14 @@ public final class Readers {
         boolean leftHanded = student != null && Boolean.TRUE.equals(student.leftHanded());
         boolean large = student != null && Boolean.TRUE.equals(student.largePrint());
         String seat = kit.seat() == null ? "" : ", seat " + kit.seat();
-        return new Handouts.Reader(kit.title() + seat, kit.size(), kit.contents(), kit.bench(), leftHanded, large ? Version.LARGE : version, path(kit));
+        return new Handouts.Reader(kit.title() + seat, kit.size(), kit.contents(), kit.bench(), level(source, student), leftHanded, large ? Version.LARGE : version, path(kit));
     }
 
     /** One for each size, for anybody: the contents are the first such kit's, its choices left open. */
     public static List<Handouts.Reader> eachSize(PrintSource source, Version version) {
         Map<String, Handouts.Reader> readers = new LinkedHashMap<>();
         for (Kit kit : source.needs().kits()) {
-            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(content -> open(source, content)).toList(), kit.bench(), false, version, path(kit)));
+            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(content -> open(source, content)).toList(), kit.bench(), level(source, null), false, version, path(kit)));
         }
         return List.copyOf(readers.values());
     }
@@ -48,6 +49,10 @@ public final class Readers {
                 .map(MaterialLine::material).findFirst().orElse(content.material());
         return new Kit.Content(content.choice() == null ? content.material() : material, content.amount(), content.pieces(), content.each(), content.rectangle(),
                 content.choice(), null, content.insteadOf(), content.note());
+    }
+
+    private static SkillLevel level(PrintSource source, ClassSetup.Student student) {
+        return student == null || student.level() == null ? source.file().setup().level() : student.level();
     }
 
     /** What is known of the student a kit is for; null for anybody. */

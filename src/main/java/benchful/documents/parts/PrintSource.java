@@ -25,10 +25,11 @@ import java.util.stream.Collectors;
  * @param studio     who teaches
  * @param sign       the picture of the studio's sign; null for none
  * @param notes      what was noted after earlier classes of the project, each with its day
+ * @param batch      of kits for sale, what tells theirs from others: "Kits 12, packed on Sat 6 Mar 2027"; null for what is not for sale
  */
 public record PrintSource(
         ClassFile file, PlanParts plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment, StudioSpec studio, Picture sign,
-        List<String> notes) {
+        List<String> notes, String batch) {
     public PrintSource {
         pictures = Map.copyOf(pictures);
         hazards = Map.copyOf(hazards);
@@ -37,20 +38,30 @@ public record PrintSource(
 
     /** Of a studio of which nothing is known. */
     public PrintSource(ClassFile file, PlanParts plan, Map<String, Picture> pictures, Map<String, HazardNote> hazards, AssessmentPrint assessment) {
-        this(file, plan, pictures, hazards, assessment, StudioSpec.NONE, null, List.of());
+        this(file, plan, pictures, hazards, assessment, StudioSpec.NONE, null, List.of(), null);
     }
 
     /** The same of a studio. */
     public PrintSource of(StudioSpec teaching, Picture itsSign) {
-        return new PrintSource(file, plan, pictures, hazards, assessment, teaching, itsSign, notes);
+        return new PrintSource(file, plan, pictures, hazards, assessment, teaching, itsSign, notes, batch);
     }
 
     /** The same of a project that was taught before. */
     public PrintSource withNotes(List<String> earlier) {
-        return new PrintSource(file, plan, pictures, hazards, assessment, studio, sign, earlier);
+        return new PrintSource(file, plan, pictures, hazards, assessment, studio, sign, earlier, batch);
     }
 
-    /** Null where the steps, tools and hours contradict each other. */
+    /** The same of kits that are sold. */
+    public PrintSource forSale(String itsBatch) {
+        return new PrintSource(file, plan, pictures, hazards, assessment, studio, sign, notes, itsBatch);
+    }
+
+    /** Whether it is of a class, which meets; a project alone and kits for sale do not. */
+    public boolean isClass() {
+        return batch == null && !file.setup().meetings().isEmpty();
+    }
+
+    /** Null where the steps, tools and hours contradict each other, and where there is no class. */
     public LessonPlan lesson() {
         return plan.timing().lesson();
     }
@@ -73,7 +84,7 @@ public record PrintSource(
     /** "Sat 6 Mar 2027, 13:00 to 17:45"; with more meetings, how many there are. */
     String when() {
         List<ClassSetup.Meeting> meetings = file.setup().meetings();
-        if (meetings.isEmpty()) {
+        if (!isClass()) {
             return "";
         }
         return meetings.size() == 1 ? hours(meetings.get(0)) : hours(meetings.get(0)) + ", first of %d meetings".formatted(meetings.size());

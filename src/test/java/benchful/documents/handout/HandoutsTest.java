@@ -16,6 +16,7 @@ import benchful.documents.pdf.OutlineReader;
 import benchful.documents.pdf.PdfReading;
 import benchful.plans.materials.kits.Kit;
 import benchful.studio.Paper;
+import benchful.studio.StudioSpec;
 import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -40,9 +41,9 @@ class HandoutsTest {
         PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
         Kit oval = resin.materials().kits().stream().filter(kit -> kit.size().equals("Oval 18 x 25 mm")).findFirst().orElseThrow();
         HandoutContent sheet = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(resin, oval, Version.NORMAL), new PictureBag(Version.NORMAL));
-        assertThat(sheet.bench()).contains(new HandoutContent.KitLine("8.5 g", "casting resin part a", ""), new HandoutContent.KitLine("4 g", "casting resin part b", ""),
+        assertThat(sheet.needed().bench()).contains(new HandoutContent.KitLine("8.5 g", "casting resin part a", ""), new HandoutContent.KitLine("4 g", "casting resin part b", ""),
                 new HandoutContent.KitLine("4", "nitrile gloves", ""));
-        assertThat(sheet.kit()).noneMatch(line -> line.material().startsWith("casting resin"));
+        assertThat(sheet.needed().kit()).noneMatch(line -> line.material().startsWith("casting resin"));
         assertThat(sheet.about()).isEqualTo("Resin pendants, two Thursday evenings, Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30");
     }
 
@@ -53,6 +54,53 @@ class HandoutsTest {
         HandoutContent.Step hang = step(steps, "The silk hangs straight");
         assertThat(hang.leave()).isEqualTo("Leave it for 15 min.");
         assertThat(hang.meanwhile()).isEqualTo("Meanwhile do step %d.".formatted(step(steps, "Lay out your strand").number()));
+    }
+
+    /** Its sheet says the cure at home last but one: nobody hangs up what has three days to lie. */
+    @Test
+    void numbersWhatGoesOnAtHomeLast() {
+        PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
+        List<HandoutContent.Step> steps = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null))
+                .sheet(Readers.of(resin, resin.materials().kits().get(0), Version.NORMAL), new PictureBag(Version.NORMAL)).steps();
+        assertThat(steps.get(steps.size() - 1).title()).isEqualTo("Full cure at home");
+    }
+
+    /** Against an improver a beginner takes half as long again: 10 min become 15. */
+    @Test
+    void givesTheReadersOwnMinutesNotTheClasss() {
+        PrintSource resin = PrintSamples.alone(PrintSamples.others().get(3));
+        assertThat(step(alone(resin).steps(), "Arrange the flowers dry").time()).isEqualTo("about 15 min");
+        assertThat(step(alone(resin).steps(), "Shown: weigh, stir, scrape, stir").time()).isEqualTo("8 min");
+        assertThat(step(alone(resin).steps(), "The resin cures").time()).as("a wait says how long it is by itself").isEmpty();
+    }
+
+    @Test
+    void ofAProjectAloneListsAllThatIsNeededAndTheStepsInTheirOrder() {
+        PrintSource resin = PrintSamples.alone(PrintSamples.others().get(3));
+        HandoutContent sheet = alone(resin);
+        assertThat(sheet.needed().title()).isEqualTo("You will need");
+        assertThat(sheet.needed().kit()).extracting(HandoutContent.KitLine::material).contains("jump ring 6 mm").doesNotContain("casting resin part a");
+        assertThat(sheet.needed().bench()).contains(new HandoutContent.KitLine("9 g", "casting resin part a", ""));
+        assertThat(sheet.needed().sentence()).contains("; 9 g casting resin part a; ").contains("; 1 jump ring 6 mm").endsWith("chain-nose pliers.");
+        assertThat(sheet.steps()).extracting(HandoutContent.Step::title).startsWith("Welcome, and what cures when")
+                .doesNotContain("Warm the bottles, level the shelf").endsWith("Look and tidy up", "Full cure at home");
+        assertThat(sheet.maker()).isEmpty();
+        assertThat(sheet.about()).isEqualTo("resin casting");
+    }
+
+    @Test
+    void ofAKitForSaleTellsWhatIsInItWhatIsNotAndWhoMadeIt() {
+        StudioSpec studio = StudioSpec.NONE.withName("Boatshed").withAddress("1 Quay\nHarbour").withMail("hello@boatshed.example");
+        PrintSource kits = PrintSamples.alone(PrintSamples.others().get(3)).of(studio, null).forSale("Batch 12");
+        HandoutContent sheet = alone(kits);
+        assertThat(sheet.needed().kit()).extracting(HandoutContent.KitLine::material).contains("jump ring 6 mm").doesNotContain("casting resin part a");
+        assertThat(sheet.needed().bench()).extracting(HandoutContent.KitLine::material).contains("casting resin part a", "nitrile gloves");
+        assertThat(sheet.needed().sentence()).as("a buyer has what is in the kit").doesNotContain("jump ring 6 mm;");
+        assertThat(sheet.maker()).containsExactly("Batch 12", "Boatshed", "1 Quay", "Harbour", "hello@boatshed.example");
+    }
+
+    private static HandoutContent alone(PrintSource source) {
+        return new Handouts(source, new PrintOptions(Paper.A4, Version.NORMAL, false, null, null)).sheet(Readers.eachSize(source, Version.NORMAL).get(0), new PictureBag(Version.NORMAL));
     }
 
     @Test
@@ -85,7 +133,7 @@ class HandoutsTest {
     void countsTheKitOfTheStudentsOwnSize() {
         HandoutContent small = sheet(kit(4));
         assertThat(small.size()).isEqualTo("Size 40 cm");
-        assertThat(small.kit()).contains(new HandoutContent.KitLine("36", "amazonite round 6 mm", ""), new HandoutContent.KitLine("1 × 120 cm", "bead silk 0.6 mm, ivory", ""));
+        assertThat(small.needed().kit()).contains(new HandoutContent.KitLine("36", "amazonite round 6 mm", ""), new HandoutContent.KitLine("1 × 120 cm", "bead silk 0.6 mm, ivory", ""));
     }
 
     @Test

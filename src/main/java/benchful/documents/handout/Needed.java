@@ -1,0 +1,65 @@
+package benchful.documents.handout;
+
+import benchful.documents.paper.PrintOptions;
+import benchful.documents.parts.Amounts;
+import benchful.documents.parts.PrintSource;
+import benchful.plans.materials.kits.Kit;
+import benchful.projects.MaterialLine;
+import benchful.projects.Tool;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What a reader finds in the kit, and what is needed beside it. In a class the rest waits on the bench. Who works from a project alone
+ * gets ready all of it, and who buys a kit the rest, with what serves a whole class.
+ *
+ * @param title   of both
+ * @param packed  whether somebody packs the kit for the reader
+ * @param kit     what a kit holds
+ * @param bench   what it does not
+ * @param tools   in the order of the project
+ */
+public record Needed(String title, boolean packed, String kitTitle, List<HandoutContent.KitLine> kit, String benchTitle, List<HandoutContent.KitLine> bench, List<String> tools) {
+    public Needed {
+        kit = List.copyOf(kit);
+        bench = List.copyOf(bench);
+        tools = List.copyOf(tools);
+    }
+
+    public static Needed of(PrintSource source, PrintOptions options, Handouts.Reader reader) {
+        Amounts amounts = Amounts.on(options);
+        List<String> tools = source.file().project().tools().stream().map(Tool::name).toList();
+        if (source.isClass()) {
+            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts), "For you on the bench", lines(reader.bench().stream(), amounts), tools);
+        }
+        Stream<Kit.Content> rest = Stream.concat(reader.bench().stream(), shared(source));
+        return source.batch() == null
+                ? new Needed("You will need", false, "Materials", lines(reader.kit().stream(), amounts), "Supplies", lines(rest, amounts), tools)
+                : new Needed("What you have and what you will need", true, "In this kit", lines(reader.kit().stream(), amounts), "You will need as well", lines(rest, amounts), tools);
+    }
+
+    /** What stands on a class's bench once: a whole bottle of glue. */
+    private static Stream<Kit.Content> shared(PrintSource source) {
+        Set<String> shared = source.file().project().materials().stream().filter(MaterialLine::shared).map(MaterialLine::material).collect(Collectors.toSet());
+        return source.needs().bench().stream().filter(content -> shared.contains(content.material()));
+    }
+
+    private static List<HandoutContent.KitLine> lines(Stream<Kit.Content> contents, Amounts amounts) {
+        return contents.map(content -> line(content, amounts)).toList();
+    }
+
+    private static HandoutContent.KitLine line(Kit.Content content, Amounts amounts) {
+        String chosen = content.detail() != null ? content.detail() : content.open() == null ? "" : "your choice of " + content.open();
+        return new HandoutContent.KitLine(amounts.words(content), content.material(), chosen);
+    }
+
+    /** In one paragraph, to be sent to those who get ready: "8.9 g casting resin part a; 1 jump ring 6 mm. Tools: tweezers." */
+    public String sentence() {
+        String materials = Stream.concat(packed ? Stream.of() : kit.stream(), bench.stream()).map(line -> "%s %s%s".formatted(line.amount(), line.material(), line.note().isEmpty() ? "" : " (" + line.note() + ")"))
+                .collect(Collectors.joining("; "));
+        String words = tools.isEmpty() ? "" : "Tools: %s.".formatted(String.join(", ", tools));
+        return materials.isEmpty() ? words : "%s. %s".formatted(materials, words).strip();
+    }
+}
