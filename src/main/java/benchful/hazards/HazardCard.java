@@ -35,6 +35,15 @@ public record HazardCard(HazardSpec sheet, boolean own, boolean changed, List<Us
         return signs().stream().filter(Shown::drawn).toList();
     }
 
+    public Sourced sourced() {
+        return Sourced.of(sheet);
+    }
+
+    /** The word that the label says first; null where it bears none. */
+    public String signal() {
+        return sheet.signal() == null ? null : sheet.signal() == HazardSpec.Signal.DANGER ? "Danger" : "Warning";
+    }
+
     public String age() {
         return sheet.minimumAge() == null ? "none given" : "from %d years".formatted(sheet.minimumAge());
     }

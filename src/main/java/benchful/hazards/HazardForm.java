@@ -14,12 +14,13 @@ import java.util.List;
 public record HazardForm(SpecForm form, String id) {
     private static final TextList CAUTIONS = TextList.plain("/cautions");
     private static final TextList GHS = TextList.coded("/ghs", "text");
+    private static final TextList PRECAUTIONS = TextList.coded("/precautions", "text");
     private static final TextList PICTOGRAMS = TextList.coded("/pictograms", "name");
     private static final TextList SIGNS = TextList.coded("/signs", "name");
     private static final TextList GEAR = TextList.plain("/protective_gear");
     private static final TextList FIRST_RESPONSE = TextList.plain("/first_response");
     private static final TextList SOURCES = TextList.plain("/sources");
-    static final List<TextList> LISTS = List.of(CAUTIONS, GHS, PICTOGRAMS, SIGNS, GEAR, FIRST_RESPONSE, SOURCES);
+    static final List<TextList> LISTS = List.of(CAUTIONS, GHS, PRECAUTIONS, PICTOGRAMS, SIGNS, GEAR, FIRST_RESPONSE, SOURCES);
 
     public boolean isNew() {
         return id == null;
@@ -39,6 +40,14 @@ public record HazardForm(SpecForm form, String id) {
 
     public TextList ghs() {
         return GHS;
+    }
+
+    public TextList precautions() {
+        return PRECAUTIONS;
+    }
+
+    public List<String> signals() {
+        return List.of("danger", "warning");
     }
 
     public TextList pictograms() {

@@ -19,9 +19,12 @@ import java.util.List;
  * A hazard in plain words.
  *
  * @param id short name, by which materials, tools and steps carry it: {@code solvent-vapour}
+ * @param who may be harmed, in words
  * @param harm what can happen, a sentence
  * @param cautions sentences, the weightiest first
  * @param ghs statements usual for the material (UN GHS); the label on the bottle decides
+ * @param signal usual signal word of the material's label (UN GHS); null where it bears none
+ * @param precautions precautionary statements usual on the material's label (CLP Annex IV)
  * @param pictograms of the GHS
  * @param signs of ISO 7010
  * @param ventilation what the room's air needs; null where nothing is said
@@ -29,15 +32,18 @@ import java.util.List;
  * @param minimumAge youngest age in years at which a closely supervised student usually does this; null for none
  * @param severity starting value for a risk assessment, 1 to 5; null where not judged
  * @param likelihood the same
- * @param sources where each part comes from, or that there is no source
+ * @param sources where each part comes from, or that there is no source: {@link Sourced} reads them
  */
 @Spec(name = "hazard-1", title = "A hazard of the bench, with its usual cautions")
 public record HazardSpec(
         @Required @HazardName @Mend("Give a short name of small letters, digits and -, such as “sharp-tools”.") String id,
         @Required @Filled(120) @Mend("Give the hazard a name.") String name,
+        @Length(most = 300) @Mend("Say in up to 300 characters who may be harmed.") String who,
         @Required @Filled(600) @Mend("Say in up to 600 characters what can happen.") String harm,
         @Required @Length(least = 1, most = 30) @Mend("Write at least one caution.") List<@Advice String> cautions,
         @Length(most = 20) List<Statement> ghs,
+        Signal signal,
+        @Length(most = 20) List<Statement> precautions,
         @Length(most = 9) List<Sign> pictograms,
         @Length(most = 20) List<Sign> signs,
         @Length(most = 20) List<@Advice String> protectiveGear,
@@ -53,6 +59,7 @@ public record HazardSpec(
     public HazardSpec {
         cautions = copy(cautions);
         ghs = copy(ghs);
+        precautions = copy(precautions);
         pictograms = copy(pictograms);
         signs = copy(signs);
         protectiveGear = copy(protectiveGear);
@@ -60,7 +67,10 @@ public record HazardSpec(
         sources = copy(sources);
     }
 
-    /** A hazard statement: H317, May cause an allergic skin reaction. */
+    /** The word that a label says first. */
+    public enum Signal { DANGER, WARNING }
+
+    /** A hazard statement or a precautionary one: H317, May cause an allergic skin reaction. */
     public record Statement(
             @Required @Code String code, @Required @Length(least = 1, most = 300) @Mend("Write the statement’s words after its code.") String text) {}
 

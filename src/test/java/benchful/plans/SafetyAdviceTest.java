@@ -69,7 +69,7 @@ class SafetyAdviceTest {
     }
 
     private static HazardSpec fumes(Ventilation needed, Integer age) {
-        return new HazardSpec("fumes", "Fumes", null, null, null, null, null, null, needed, null, age, null, null, null, null, null);
+        return new HazardSpec("fumes", "Fumes", null, null, null, null, null, null, null, null, null, needed, null, age, null, null, null, null, null);
     }
 
     @Test
