@@ -127,7 +127,7 @@ public final class Labels {
         return IntStream.range(0, Math.min(signs.size(), fitter.signs())).mapToObj(i -> {
             LabelFitter.Place place = fitter.sign(i);
             String picture = bag.stampedSign(signs.get(i).code(), Signs.svg(signs.get(i).code()).orElseThrow());
-            return new LabelsContent.Sign(picture, signs.get(i).code() + " " + signs.get(i).name(), Millimetres.words(place.left()), Millimetres.words(place.top()), Millimetres.words(place.size()));
+            return new LabelsContent.Sign(picture, signs.get(i).name(), Millimetres.words(place.left()), Millimetres.words(place.top()), Millimetres.words(place.size()));
         }).toList();
     }
 

@@ -19,8 +19,9 @@ public record Signage(List<Sign> all) {
      * @param name "Flammable material"
      */
     public record Sign(String picture, String code, String name) {
+        /** Codes are the tutor's, who buys signs by them: students read words. */
         public String words() {
-            return code + " " + name;
+            return name;
         }
     }
 
@@ -28,7 +29,7 @@ public record Signage(List<Sign> all) {
         return all.stream().filter(sign -> sign.picture() != null).toList();
     }
 
-    /** Codes and names of those without a drawing; may be empty. */
+    /** Names of those without a drawing; may be empty. */
     public String undrawn() {
         return all.stream().filter(sign -> sign.picture() == null).map(Sign::words).collect(Collectors.joining(", "));
     }

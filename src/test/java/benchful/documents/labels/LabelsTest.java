@@ -135,7 +135,7 @@ class LabelsTest {
         LabelsContent sheet = new Labels(with(strand, List.of(kit(1, "Ñ", contents))), new PrintOptions(Paper.A4, Version.NORMAL, false,
                 LabelSetting.of(LabelStock.COMMON.get(1)), ADDRESS)).bundle(0, new PictureBag(Version.NORMAL));
         LabelsContent.Label label = sheet.pages().get(0).labels().get(0);
-        assertThat(label.signs()).extracting(LabelsContent.Sign::words).containsExactly("W021 Flammable material", "P003 No open flame", "GHS02 flame");
+        assertThat(label.signs()).extracting(LabelsContent.Sign::words).containsExactly("Keep out of the reach of children", "Flammable material", "No open flame");
         try (PdfReading pdf = labels(List.of(kit(1, "Ñ", contents)), LabelSetting.of(LabelStock.COMMON.get(1)))) {
             assertThat(pdf.text()).contains("Caution: small parts; solvent vapour and solvent-based glue");
             assertThat(pdf.codes(0)).containsExactly(ADDRESS + "/handout.pdf?kit=1");
