@@ -43,7 +43,7 @@ final class Rooms {
             List.of("catalogue.suppliers", "projects.writing", "stock.lists"),
             List.of("projects", "stock"),
             List.of("hazards"),
-            List.of("catalogue", "projects.pictures", "venues"),
+            List.of("catalogue", "projects.lines", "projects.pictures", "venues"),
             List.of("backups", "bin", "privacy"),
             List.of("backups.tables"),
             List.of("backups.archive", "database", "start"),

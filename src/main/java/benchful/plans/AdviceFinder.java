@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.projects.ProjectSpec;
+import benchful.projects.Step;
 import benchful.projects.Tool;
 import benchful.venues.VenueSpec;
 import benchful.web.Formats;
@@ -24,7 +25,7 @@ public final class AdviceFinder {
         this.project = file.project();
         this.setup = file.setup();
         this.venue = file.venue();
-        this.room = LessonRequestWriter.room(file);
+        this.room = LessonRequestWriter.counted(file);
     }
 
     public static List<Advice> of(ClassFile file) {
@@ -34,6 +35,7 @@ public final class AdviceFinder {
         finder.supervision();
         finder.level();
         finder.personalTools();
+        finder.uncountedTools();
         finder.breaks();
         return List.copyOf(finder.found);
     }
@@ -80,11 +82,19 @@ public final class AdviceFinder {
 
     private void personalTools() {
         for (Tool tool : project.tools()) {
-            int there = room.getOrDefault(tool.name(), 0);
+            int there = room.getOrDefault(tool.name(), setup.headcount());
             if (tool.personal() && there < setup.headcount()) {
                 say("Tools", "Each student must have their own %s: bring %d more (%d of %d are there)."
                         .formatted(tool.name(), setup.headcount() - there, there, setup.headcount()));
             }
+        }
+    }
+
+    private void uncountedTools() {
+        List<String> enough = project.steps().stream().flatMap(s -> s.tools().stream()).map(Step.ToolUse::tool).distinct().filter(t -> !room.containsKey(t)).toList();
+        if (!enough.isEmpty()) {
+            say("Tools", "Nobody wrote down how many there are of %s: enough for all are taken to be there. If one is scarce, write its number in the class or in the project."
+                    .formatted(String.join(", ", enough)));
         }
     }
 

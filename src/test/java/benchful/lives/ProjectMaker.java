@@ -196,6 +196,9 @@ final class ProjectMaker {
                 tool.put("personal", chance.once(2)).put("note", chance.words(300));
                 hazards(tool);
             }
+            if (chance.once(6)) {
+                tool.put("owned", chance.edge(0, 6, 1000));
+            }
         });
     }
 

@@ -86,9 +86,17 @@ class ContradictionsTest {
     }
 
     @Test
+    void takesToolsThatNobodyCountedToBeEnoughAndSaysSo() {
+        ClassPlan plan = plan("press: 1, brush: 4", "");
+        assertThat(plan.conflicts()).isEmpty();
+        assertThat(plan.advice()).extracting(Advice::sentence).contains("Nobody wrote down how many there are of brush, press: enough for all are taken to be there. "
+                + "If one is scarce, write its number in the class or in the project.");
+    }
+
+    @Test
     void namesTheStepWhoseToolIsNotInTheRoom() {
-        assertThat(conflicts("press: 1, brush", "brush")).extracting(Conflict::sentence).containsExactly(
-                "\"Press the box\" uses 1 × press, which is not in the room. Add press to the room, or take it out of the step.");
+        assertThat(conflicts("tools: {press: 1, brush: 4}", "tools: {brush: 4}", "{name: press}", "{name: press, owned: 0}")).extracting(Conflict::sentence).containsExactly(
+                "\"Press the box\" uses 1 × press, but the room has 0. Bring at least 1.");
         assertThat(conflicts("press: 1, brush", "press: 0, brush")).extracting(Conflict::sentence).containsExactly(
                 "\"Press the box\" uses 1 × press, but the room has 0. Bring at least 1.");
     }

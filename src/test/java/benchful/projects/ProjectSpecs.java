@@ -60,7 +60,7 @@ public final class ProjectSpecs {
 
     private ProjectSpec sheet() {
         List<Measure> measures = list(0, 4, i -> new Measure("measure" + i, oneLine(), pick(List.of(Unit.CM, Unit.PIECE, Unit.INCH, Unit.ML))));
-        List<Tool> tools = list(0, 4, i -> new Tool("tool " + i + " " + oneLine(), random.nextBoolean(), maybe(oneLine()), hazards()));
+        List<Tool> tools = list(0, 4, i -> new Tool("tool " + i + " " + oneLine(), random.nextBoolean(), maybe(random.nextInt(0, 40)), maybe(oneLine()), hazards()));
         List<Picture> pictures = list(0, 3, i -> new Picture("p" + i, "image/png", maybe(oneLine()), bytes()));
         List<Sizing> sizing = list(0, 2, this::strand);
         return ProjectSpecBuilder.builder().name("Sheet " + oneLine()).craft(oneLine()).level(pick(List.of(SkillLevel.values())))

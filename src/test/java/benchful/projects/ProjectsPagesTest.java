@@ -45,14 +45,15 @@ class ProjectsPagesTest {
     void writesAProjectFromABlankForm() {
         tutor.open("/projects/new");
         tutor.type("/name", "Test ring").type("/craft", "silver").type("/level", "improver").type("/summary", "A *plain* ring.")
-                .type("/measures/0/name", "inner").type("/measures/0/label", "Inside").type("/measures/0/unit", "mm")
-                .press("Add a size");
+                .press("Add a measure");
+        tutor.type("/measures/0/name", "inner").type("/measures/0/label", "Inside").type("/measures/0/unit", "mm").press("Add a size");
         assertThat(tutor.status()).isEqualTo(200);
         assertThat(tutor.field("/name")).isEqualTo("Test ring");
-        tutor.type("/sizes/0/name", "M").type("/sizes/0/measures/inner", "17.2 mm")
-                .type("/sizes/1/name", "L").type("/sizes/1/measures/inner", "18.2 mm")
+        tutor.press("Add a material").press("Add a step");
+        tutor.type("/sizes/0/name", "M").type("/sizes/0/measures/inner", "17.2")
+                .type("/sizes/1/name", "L").type("/sizes/1/measures/inner", "18,2 mm")
                 .type("/materials/0/material", "wire 2 mm").type("/materials/0/amount", "pi * (inner + 2 mm)").type("/materials/0/pieces", "1")
-                .type("/steps/0/title", "Bend").type("/steps/0/id", "bend").type("/steps/0/kind", "make")
+                .type("/steps/0/title", "Bend").type("/steps/0/kind", "make")
                 .type("/steps/0/student/quick", "5 min").type("/steps/0/student/usual", "8 min").type("/steps/0/student/slow", "15 min")
                 .press("Add a picture");
         tutor.type("/pictures/0/alt", "A ring").pick("file:/pictures/0", "My Cover.SVG", "image/svg+xml", DRAWING).press("Save the project");
@@ -69,8 +70,30 @@ class ProjectsPagesTest {
     }
 
     @Test
+    void readsAProjectFromPastedLinesAndShowsWhatWasTakenForGranted() {
+        tutor.open("/projects/new").type("/name", "Test pouch").type("/craft", "leather").type("lines/sizes", "Small: height 10 cm\nTall: height 14")
+                .type("lines/materials", "• linen thread 30 cm + 5 x height\n• leather 2 pieces of height by 8 cm").type("lines/tools", "awl\nneedle 2")
+                .type("lines/steps", "1. Welcome 10 min\n2. Sew the sides, 15-25-40 min, needle, thimble\n   Two needles on one thread.\n3. Wax the edge")
+                .press("Read these lines");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.page().select(".understood").eachText()).contains("2 lines read. Look at one of them: what was taken for granted is marked. Taken out: “One size”.");
+        assertThat(tutor.page().select(".check").eachText()).contains("height: “height” has no unit. It was taken to be cm.", "Tool: “thimble” is new and was put among the tools.",
+                "Time: No time was found. Say how long it takes, such as 10 min, or 5-10-20 min for the quick, the usual and the slow.");
+        assertThat(tutor.field("/steps/1/student/usual")).isEqualTo("25 min");
+        assertThat(tutor.field("lines/steps")).as("as it was typed").contains("3. Wax the edge");
+        tutor.type("/steps/2/student/quick", "2").type("/steps/2/student/usual", "3.5 min").type("/steps/2/student/slow", "1:30 min").press("Save the project");
+        assertThat(tutor.faults()).containsExactly("The slow time can't be shorter than the usual one, 3 min 30 s. at step 3, student, slow");
+        assertThat(tutor.field("lines/steps")).contains("  Two needles on one thread.\nmake: Wax the edge, 2 min to 3 min 30 s to 1 min 30 s");
+        tutor.type("/steps/2/student/slow", "5").press("Save the project");
+        assertThat(tutor.path()).as(tutor.toString()).matches("/projects/\\d+");
+        assertThat(tutor.rows("table")).anySatisfy(row -> assertThat(row).startsWith("linen thread | 80 cm | 1 m"));
+        tutor.follow("Edit").type("lines/steps", tutor.field("lines/steps").replace("Wax the edge", "Wax and rub the edge")).press("Save the project");
+        assertThat(tutor.page().select("ol.steps .title").eachText()).containsExactly("Welcome", "Sew the sides", "Wax and rub the edge");
+    }
+
+    @Test
     void keepsTypedValuesAndPickedPicturesWhenInvalid() {
-        tutor.open("/projects/new").type("/craft", "silver <b>").press("Add a picture");
+        tutor.open("/projects/new").type("/craft", "silver <b>").press("Add a picture").press("Add a step");
         tutor.type("/steps/0/title", "Bend & hammer").pick("file:/pictures/0", "cover.svg", "image/svg+xml", DRAWING).press("Save the project");
 
         assertThat(tutor.status()).isEqualTo(422);
@@ -81,8 +104,7 @@ class ProjectsPagesTest {
         assertThat(tutor.faults()).contains("Give the project a name of up to 120 characters.", "Choose show, make, wait, together or ahead.");
         assertEveryFaultLeadsSomewhere();
 
-        tutor.type("/name", "Test ring").type("/level", "beginner").press("Add a size");
-        tutor.type("/sizes/0/name", "M").type("/steps/0/id", "bend").type("/steps/0/kind", "show").type("/steps/0/lasts", "5 min").press("Save the project");
+        tutor.type("/name", "Test ring").type("/level", "beginner").type("/sizes/0/name", "M").type("/steps/0/kind", "show").type("/steps/0/lasts", "5 min").press("Save the project");
         assertThat(tutor.path()).as(tutor.toString()).matches("/projects/\\d+");
         assertThat(tutor.page().select("header.piece img")).hasSize(1);
     }

@@ -2,6 +2,7 @@ package benchful.core.formula;
 
 import benchful.core.quantity.Container;
 import benchful.core.quantity.Dimension;
+import benchful.core.quantity.Handwritten;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.RingSize;
 import benchful.core.quantity.Unit;
@@ -223,7 +224,7 @@ public final class Formula {
     }
 
     private static String bound(String text) {
-        return AMOUNT.matcher(text).replaceAll(m -> "(%s*%s)".formatted(m.group(1), m.group(2).equals("%") ? "percent" : m.group(2)));
+        return AMOUNT.matcher(Handwritten.formula(text)).replaceAll(m -> "(%s*%s)".formatted(m.group(1), m.group(2).equals("%") ? "percent" : m.group(2)));
     }
 
     private static String symbols() {

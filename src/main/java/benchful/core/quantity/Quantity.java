@@ -48,17 +48,18 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     }
 
     /**
-     * Reads what a person writes: {@code 42 cm}, {@code 0,6mm}, {@code 12}, {@code 20 sheets 70 x 50 cm}. A bare number counts pieces. All that
+     * Reads what a person writes: {@code 42 cm}, {@code 0,6mm}, {@code 1/2 m}, {@code 12}, {@code 20 sheets 70 x 50 cm}. A bare number counts pieces. All that
      * {@link #toString} writes is read, however many digits a division left.
      *
      * @throws IllegalArgumentException with a sentence for the writer
      */
     public static Quantity parse(String written) {
-        Matcher m = WRITTEN.matcher(written);
-        if (written.length() > LONGEST || !m.matches()) {
-            Matcher counted = COUNTED.matcher(written);
-            if (written.length() <= LONGEST && counted.matches() && Counted.parse(counted.group(2)).isPresent()) {
-                return new Quantity(new BigDecimal(counted.group(1).replace(',', '.')), Unit.of(Counted.parse(counted.group(2)).get()));
+        String spelt = written.length() > LONGEST ? written : Handwritten.amount(written);
+        Matcher m = WRITTEN.matcher(spelt);
+        if (spelt.length() > LONGEST || !m.matches()) {
+            Matcher counted = COUNTED.matcher(spelt);
+            if (spelt.length() <= LONGEST && counted.matches() && Counted.parse(counted.group(2)).isPresent()) {
+                return new Quantity(new BigDecimal(counted.group(1)), Unit.of(Counted.parse(counted.group(2)).get()));
             }
             throw new IllegalArgumentException(
                     "“%s” is not an amount. Write a number and a unit, such as 42 cm, 12 pcs or 5 ml.".formatted(Sentence.quoted(written)));
@@ -67,7 +68,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
         Unit unit = Unit.parse(symbol).orElseThrow(() -> new IllegalArgumentException(
                 "“%s” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, tsp, tbsp, floz, cup, pt, qt, gal, cm2, in2, in3 or pcs, or say what is counted, such as 3 sheets 70 x 50 cm."
                         .formatted(Sentence.quoted(symbol))));
-        return new Quantity(new BigDecimal(m.group(1).replace(',', '.')), unit);
+        return new Quantity(new BigDecimal(m.group(1)), unit);
     }
 
     /** The same where "20 sheets" were written and the material is counted in sheets of a size, or in packs, or the like. */

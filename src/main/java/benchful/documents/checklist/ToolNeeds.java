@@ -39,7 +39,7 @@ final class ToolNeeds {
 
     private Need need(Tool tool) {
         int room = file.venue() == null ? 0 : file.venue().tools().getOrDefault(tool.name(), 0);
-        int brought = file.setup().tools().getOrDefault(tool.name(), 0);
+        int brought = file.setup().tools().getOrDefault(tool.name(), room == 0 && tool.owned() != null ? tool.owned() : 0);
         return new Need(tool.name(), tool.note() == null ? "" : tool.note(), tool.personal(), wanted(tool), room, brought);
     }
 

@@ -6,9 +6,12 @@ import benchful.core.quantity.Unit;
 import benchful.projects.Sizing;
 import benchful.projects.SizingKind;
 import benchful.projects.SizingWords;
+import benchful.projects.lines.LineBoxes;
+import benchful.projects.lines.Understanding;
 import benchful.web.Formats;
 import benchful.web.forms.SpecForm;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.qute.TemplateData;
 import java.util.Arrays;
 import java.util.Collection;
@@ -26,9 +29,10 @@ import java.util.stream.Stream;
  *
  * @param id of the stored project; null for a new one
  * @param stored under which name each picture of the form is stored, by its name in the form
+ * @param boxes what was just read from the boxes of lines
  */
 @TemplateData
-public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Choices choices) {
+public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Choices choices, Boxes boxes) {
 
     /**
      * What is there already and can be chosen by its first letters.
@@ -139,6 +143,16 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
         }
     }
 
+    /** True where the folded part of the piece holds something, or a fault. */
+    public boolean openPiece() {
+        return Stream.of("/minimum_age", "/summary", "/care", "/source", "/hazards").anyMatch(at -> form.faultBelow(at) || !isNew() && !form.tree().at(at).isMissingNode());
+    }
+
+    /** True where a row of a list is blank, as it is when it was just added. */
+    public boolean adding(String list) {
+        return form.rows(list).stream().anyMatch(row -> form.tree().at(row).isEmpty());
+    }
+
     /** A label that no other row has: "Tool 3". */
     public String numbered(String what, int number) {
         return what + " " + number;
@@ -185,10 +199,44 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
         return form.tree().at(row).isEmpty() || form.faultBelow(row);
     }
 
-    /** How long a step takes, as it is typed. */
-    public String time(String step) {
-        String lasts = form.value(step + "/lasts");
-        String usual = form.value(step + "/student/usual");
-        return !lasts.isEmpty() ? lasts : usual.isEmpty() ? "" : usual + (form.value(step + "/repeats").isEmpty() ? "" : " each");
+    /** The rows of a list as lines: as they were just typed, or as they stand in the form. */
+    public String lines(String list) {
+        return boxes.typed().getOrDefault(list, new LineBoxes((ObjectNode) form.tree(), choices.hazards()).written(list));
+    }
+
+    public BoxWords words(String list) {
+        return BoxWords.of(list);
+    }
+
+    /** How high a box is: as its lines need, within bounds. */
+    public int height(String list) {
+        return Math.max(5, Math.min(24, (int) lines(list).lines().count() + 1));
+    }
+
+    /** What a row says, its name left out, in the words of its line. */
+    public String said(String list, String row) {
+        return new LineBoxes((ObjectNode) form.tree(), choices.hazards()).said(list, row);
+    }
+
+    /** What was taken for granted when a row was read from its line. */
+    public List<String> doubts(String row) {
+        return boxes.read().values().stream().flatMap(u -> u.doubts().stream()).filter(d -> d.key().equals(row) || d.key().startsWith(row + "/"))
+                .map(d -> d.label() + ": " + d.doubt()).toList();
+    }
+
+    /** The lines whose rows were just taken out of a list. */
+    public List<String> taken(String list) {
+        return boxes.read().containsKey(list) ? boxes.read().get(list).taken() : List.of();
+    }
+
+    /** What was just understood of a list, in a sentence; empty where its box was not read. */
+    public String understood(String list) {
+        Understanding read = boxes.read().get(list);
+        if (read == null) {
+            return "";
+        }
+        long lines = read.lines().stream().map(Understanding.Line::at).filter(at -> !doubts(at).isEmpty()).count();
+        return "%s read. %s".formatted(Formats.counted(read.lines().size(), "line"),
+                lines == 0 ? "Nothing was taken for granted." : "Look at %s: what was taken for granted is marked.".formatted(lines == 1 ? "one of them" : lines + " of them"));
     }
 }

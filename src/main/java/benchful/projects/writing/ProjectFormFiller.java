@@ -3,6 +3,7 @@ package benchful.projects.writing;
 import benchful.core.Fault;
 import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectSpec;
+import benchful.projects.lines.ShortNames;
 import benchful.projects.pictures.PictureFile;
 import benchful.projects.pictures.ProjectPicture;
 import benchful.web.Pages;
@@ -32,12 +33,16 @@ final class ProjectFormFiller {
     private final Map<String, String> refused = new HashMap<>();
     private final ObjectNode tree;
     private final boolean rearranged;
+    private final Boxes boxes;
 
-    private ProjectFormFiller(SentForm sent) {
+    private ProjectFormFiller(SentForm sent, Map<String, String> hazards) {
         fields = Renames.carried(sent.fields());
         sent.files().forEach(this::take);
         tree = TREES.of(fields);
-        rearranged = FormTree.rearranged(fields, tree);
+        boxes = Boxes.read(fields, tree, hazards);
+        rearranged = FormTree.rearranged(fields, tree) || fields.containsKey("read");
+        ShortNames.fill(tree);
+        BareNumbers.unite(tree);
         if ("/sizing".equals(fields.getFirst("add")) && tree.at("/sizing/" + (tree.at("/sizing").size() - 1)) instanceof ObjectNode added) {
             added.put("kind", fields.getFirst("new-kind"));
         }
@@ -51,17 +56,21 @@ final class ProjectFormFiller {
         }
     }
 
-    static ProjectFormFiller of(SentForm sent) {
-        return new ProjectFormFiller(sent);
+    /** @param hazards of the library: their names by the short names that sheets write */
+    static ProjectFormFiller of(SentForm sent, Map<String, String> hazards) {
+        return new ProjectFormFiller(sent, hazards);
     }
 
-    /** A new project's form starts with a blank row of what every project has. */
+    /** A new project is for beginners and has one size, until somebody says otherwise. */
     static SpecForm blank() {
-        ObjectNode tree = SpecFormat.json().createObjectNode();
-        for (String list : List.of("measures", "sizes", "materials", "steps")) {
-            tree.putArray(list).addObject();
-        }
+        ObjectNode tree = SpecFormat.json().createObjectNode().put("level", "beginner");
+        tree.putArray("sizes").addObject().put("name", "One size");
         return SpecForm.of(tree, 0);
+    }
+
+    /** What was read of the boxes of lines. */
+    Boxes boxes() {
+        return boxes;
     }
 
     /** The file picked in a row, {@code file:/pictures/2}, becomes the row's content, and names it where no name is typed. */

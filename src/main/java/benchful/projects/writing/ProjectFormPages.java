@@ -61,7 +61,7 @@ class ProjectFormPages {
     @GET
     @Path("new")
     public TemplateInstance fresh() {
-        return page(ProjectFormFiller.blank(), null, Map.of());
+        return page(ProjectFormFiller.blank(), null, Map.of(), Boxes.UNTOUCHED);
     }
 
     @GET
@@ -69,7 +69,7 @@ class ProjectFormPages {
     @Transactional
     public TemplateInstance edit(@RestPath long id) {
         Project project = Pages.existing(Project.class, id);
-        return page(reader().form(project.stored(), project.version()), id, stored(project));
+        return page(reader().form(project.stored(), project.version()), id, stored(project), Boxes.UNTOUCHED);
     }
 
     /** Also where the sheet itself can't be read. */
@@ -80,14 +80,14 @@ class ProjectFormPages {
     @POST
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     public Response create(MultipartFormDataInput input) {
-        return save(null, ProjectFormFiller.of(SentForm.of(input)));
+        return save(null, ProjectFormFiller.of(SentForm.of(input), hazards.byId()));
     }
 
     @POST
     @Path("{id: \\d+}")
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     public Response update(@RestPath long id, MultipartFormDataInput input) {
-        return save(id, ProjectFormFiller.of(SentForm.of(input)));
+        return save(id, ProjectFormFiller.of(SentForm.of(input), hazards.byId()));
     }
 
     /** An earlier version comes back with the pictures it had. */
@@ -101,7 +101,7 @@ class ProjectFormPages {
         ObjectNode tree = wanted.version().sheet().deepCopy();
         tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
         Reading<ProjectSpec> reading = PictureIntake.fit(reader().tree(tree), names(tree)).with(sheet -> withContents(sheet, id, version));
-        return post(id, stored(target.project())).putBack(reading, wanted.fresh(), target);
+        return post(id, stored(target.project()), Boxes.UNTOUCHED).putBack(reading, wanted.fresh(), target);
     }
 
     private static Set<String> names(JsonNode sheet) {
@@ -114,14 +114,14 @@ class ProjectFormPages {
 
     private Response save(Long id, ProjectFormFiller forms) {
         if (forms.rearranged()) {
-            return Pages.again(page(forms.shown(), id, forms.stored()));
+            return Pages.again(page(forms.shown(), id, forms.stored(), forms.boxes()));
         }
         Reading<ProjectSpec> reading = forms.read(reader(), id);
-        return QuarkusTransaction.requiringNew().call(() -> post(id, forms.stored()).answer(reading, forms.version(), target(id)));
+        return QuarkusTransaction.requiringNew().call(() -> post(id, forms.stored(), forms.boxes()).answer(reading, forms.version(), target(id)));
     }
 
-    private SpecPost<ProjectSpec> post(Long id, Map<String, String> stored) {
-        return new SpecPost<>(reader(), form -> page(form, id, stored));
+    private SpecPost<ProjectSpec> post(Long id, Map<String, String> stored, Boxes boxes) {
+        return new SpecPost<>(reader(), form -> page(form, id, stored, boxes));
     }
 
     private SpecReader<ProjectSpec> reader() {
@@ -133,8 +133,8 @@ class ProjectFormPages {
     }
 
     /** @param stored by its name in the form, the name under which a picture is stored */
-    private TemplateInstance page(SpecForm form, Long id, Map<String, String> stored) {
-        return Templates.form(new ProjectForm(form, id, stored, choices()));
+    private TemplateInstance page(SpecForm form, Long id, Map<String, String> stored, Boxes boxes) {
+        return Templates.form(new ProjectForm(form, id, stored, choices(), boxes));
     }
 
     private ProjectForm.Choices choices() {

@@ -13,10 +13,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 
 /**
  * What a form sends, as the tree of its sheet. Fields are named by JSON Pointers ({@code /steps/3/title}); blank fields and
- * rows left wholly blank are dropped, but not while a list button is pressed; line ends are single. The buttons {@code add}, {@code remove} and {@code up} name a list or a row by its
+ * rows left wholly blank are dropped, but not while a list button is pressed; line ends are single. The buttons {@code add}, {@code remove}, {@code up} and {@code copy} name a list or a row by its
  * pointer and change the tree without saving, so that lists can be edited without JavaScript.
  */
 public final class FormTree {
@@ -132,7 +133,7 @@ public final class FormTree {
 
     /** The list a pressed button is about, its rows' numbers as 0; null where none was pressed. */
     private static String rearrangedList(MultivaluedMap<String, String> form) {
-        String row = form.containsKey("remove") ? form.getFirst("remove") : form.getFirst("up");
+        String row = Stream.of("remove", "up", "copy").map(form::getFirst).filter(Objects::nonNull).findFirst().orElse(null);
         String list = form.containsKey("add") ? form.getFirst("add") : row == null ? null : row.replaceFirst("/[^/]*$", "");
         return list == null ? null : list.replaceAll("/\\d+", "/0");
     }
@@ -142,12 +143,15 @@ public final class FormTree {
         String add = form.getFirst("add");
         String remove = form.getFirst("remove");
         String up = form.getFirst("up");
+        String copy = form.getFirst("copy");
         if (add != null) {
             add(tree, add);
         } else if (remove != null) {
             row(tree, remove).ifRemovable();
         } else if (up != null) {
             row(tree, up).swapWithAbove();
+        } else if (copy != null) {
+            row(tree, copy).repeat();
         }
         return pressed(form);
     }
@@ -179,6 +183,17 @@ public final class FormTree {
         void ifRemovable() {
             if (list instanceof ArrayNode a && index >= 0 && index < a.size()) {
                 a.remove(index);
+            }
+        }
+
+        /** A copied step has no short name until it gets one of its own. */
+        void repeat() {
+            if (list instanceof ArrayNode a && index >= 0 && index < a.size()) {
+                JsonNode copy = a.get(index).deepCopy();
+                a.insert(index + 1, copy);
+                if (copy instanceof ObjectNode row && row.has("title")) {
+                    row.remove("id");
+                }
             }
         }
 

@@ -77,7 +77,7 @@ class PlanApiTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            /venue/tools               | {}                                                    | not in the room
+            /venue/tools               | {"bead board": 0, "beading needle": 0}                | but the room has 0
             /project/steps/3/after     | [{"step": "welcome", "least": "5 min", "most": "-90 min"}] | greatest gap
             /project/steps/1/after     | [{"step": "knot", "least": "-60 d", "most": "-59 d"}]   | No order keeps the greatest gaps between
             """)

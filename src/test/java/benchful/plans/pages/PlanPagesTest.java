@@ -184,7 +184,7 @@ class PlanPagesTest {
 
     @Test
     void showsContradictionsInPlaceOfAPlan() {
-        tutor.open(page + "/setup").type("venue", "").press("Save and show the plan");
+        tutor.open(page + "/setup").type("venue", "").type("/tools/bead board", "0").press("Save and show the plan");
         assertThat(tutor.page().select("#fit-answer").text()).contains("It can’t be planned yet").contains("bead board");
         assertThat(tutor.page().select("#materials ~ .scroll table tr")).hasSizeGreaterThan(5);
     }

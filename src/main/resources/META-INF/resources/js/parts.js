@@ -1,0 +1,68 @@
+// data-parts: a form whose lists are changed in the page. A list button sends the form as it does without scripts, and of the page
+// that comes back only the parts are taken: those marked data-part, and the boxes of lines marked data-box. What is typed into a
+// box is read as soon as the hand rests.
+const form = document.querySelector('form[data-parts]');
+const LIST_BUTTONS = ['add', 'remove', 'up', 'copy', 'read'];
+let latest = 0;
+let waiting;
+
+const opened = () => new Set([...form.querySelectorAll('details[open][id]')].map(details => details.id));
+
+async function fetched(name, value) {
+  const turn = ++latest;
+  const sent = new FormData(form);
+  sent.append(name, value);
+  const answer = await fetch(form.action, {method: 'POST', body: sent});
+  if (!answer.ok) throw new Error(answer.status);
+  const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+  return turn === latest ? page : null;
+}
+
+// A part in which somebody types is left alone until the hand leaves it.
+const busy = part => part.contains(document.activeElement) && document.activeElement.matches('input:not([type=checkbox]), textarea, select');
+
+function take(page, {except}) {
+  const open = opened();
+  for (const fresh of page.querySelectorAll('form[data-parts] :is([data-part], [data-box])')) {
+    const mark = fresh.dataset.part ? `[data-part="${fresh.dataset.part}"]` : `[data-box="${fresh.dataset.box}"]`;
+    const here = form.querySelector(mark);
+    const picked = here?.querySelector('input[type=file]')?.files.length && except !== 'nothing';
+    if (here && !busy(here) && !picked && !(except && here.dataset.box === except)) here.replaceWith(fresh);
+  }
+  open.forEach(id => document.getElementById(id)?.setAttribute('open', ''));
+}
+
+async function press(button) {
+  const page = await fetched(button.name, button.value);
+  if (!page) return;
+  const aim = new URL(button.formAction).hash.slice(1);
+  button.blur();
+  take(page, {except: 'nothing'});
+  const row = document.getElementById(aim);
+  if (button.name === 'add' && row) {
+    row.closest('details')?.setAttribute('open', '');
+    if (row.matches('details')) row.open = true;
+    row.querySelector('input:not([type=hidden]), select, textarea')?.focus();
+  }
+  form.dispatchEvent(new Event('input', {bubbles: true}));
+}
+
+async function read(box) {
+  const list = box.name.replace('lines', '');
+  const typed = box.value;
+  const page = await fetched('read', list);
+  if (page && box.value === typed) take(page, {except: list});
+}
+
+form.addEventListener('click', event => {
+  const button = event.target.closest('button');
+  if (!button || !LIST_BUTTONS.includes(button.name)) return;
+  event.preventDefault();
+  press(button).catch(() => form.requestSubmit(button));
+});
+
+form.addEventListener('input', event => {
+  if (!event.target.matches?.('textarea[data-lines]')) return;
+  clearTimeout(waiting);
+  waiting = setTimeout(() => read(event.target).catch(() => { /* Read when it is saved. */ }), 500);
+});
