@@ -96,7 +96,7 @@ final class StepLines implements LineKind {
         StepKind kind = three ? StepKind.MAKE : hinted.orElse(line.has("at_most") || line.has("at_home") ? StepKind.WAIT : StepKind.MAKE);
         line.row.put("kind", Formats.word(kind));
         if (!three && hinted.isPresent()) {
-            line.doubt("/kind", "Kind", "", "Taken as “%s” because of its words. Begin the line with another kind and a colon where it is not.".formatted(Formats.word(kind)));
+            line.doubt("/kind", "Kind", "", "Taken as “%s” because of its words.".formatted(Formats.word(kind)));
         } else {
             line.parts.add(Part.of("/kind", "Kind", ""));
         }
@@ -142,12 +142,12 @@ final class StepLines implements LineKind {
                 time(first.text());
             }
             int from = timeFirst ? 1 : 0;
-            int to = from + 1;
-            while (to < segments.size() && !said(segments.get(to))) {
-                to++;
+            boolean alone = Segment.isTable(head) || endsInTime(segments.get(from));
+            int end = from + 1;
+            while (!alone && end < segments.size() && !said(segments.get(end))) {
+                alone = endsInTime(segments.get(end));
+                end++;
             }
-            boolean table = Segment.isTable(head);
-            int end = to == segments.size() && !endsInTime(segments.get(from)) && !table ? to : table || endsInTime(segments.get(from)) ? from + 1 : to;
             words(head.substring(segments.get(from).from(), segments.get(end - 1).to()).strip());
             return end;
         }
@@ -190,7 +190,7 @@ final class StepLines implements LineKind {
         /** Whether these words are known for something beyond the title. */
         private boolean said(Segment s) {
             return s.quoted() || times == null && StepTimes.of(s.text()).isPresent() || tool(s.text()).isPresent() || HAZARD.matcher(s.text()).matches()
-                    || List.of(AT_HOME, ANY_TIME).stream().anyMatch(p -> p.matcher(s.text()).matches()) || endsInTime(s)
+                    || List.of(AT_HOME, ANY_TIME).stream().anyMatch(p -> p.matcher(s.text()).matches())
                     || longest(s.text()).isPresent() || span(PER_STUDENT, s.text()).isPresent() || AFTER.matcher(s.text()).matches();
         }
 

@@ -5,7 +5,9 @@ import benchful.projects.lines.Understanding;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The boxes of a project's form that were changed: {@code lines/steps} holds what is typed, {@code were/steps} the lines that the
@@ -13,9 +15,11 @@ import java.util.Map;
  *
  * @param typed by the list's place, as it was typed
  * @param read by the list's place
+ * @param pressed the place that a list button was pressed for; empty where none was
  */
-record Boxes(Map<String, String> typed, Map<String, Understanding> read) {
-    static final Boxes UNTOUCHED = new Boxes(Map.of(), Map.of());
+record Boxes(Map<String, String> typed, Map<String, Understanding> read, String pressed) {
+    static final Boxes UNTOUCHED = new Boxes(Map.of(), Map.of(), "");
+    private static final List<String> BUTTONS = List.of("add", "remove", "up", "copy", "read");
 
     /** Puts what was typed into the form's tree. */
     static Boxes read(MultivaluedMap<String, String> fields, ObjectNode tree, Map<String, String> hazards) {
@@ -30,7 +34,8 @@ record Boxes(Map<String, String> typed, Map<String, Understanding> read) {
                 read.put(list, boxes.read(list, now, were == null ? "" : were));
             }
         }
-        return new Boxes(typed, read);
+        String pressed = BUTTONS.stream().map(fields::getFirst).filter(Objects::nonNull).findFirst().orElse("");
+        return new Boxes(typed, read, pressed);
     }
 
     /** Line ends and blanks about the whole are the browser's. */

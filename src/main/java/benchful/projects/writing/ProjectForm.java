@@ -148,9 +148,9 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
         return Stream.of("/minimum_age", "/summary", "/care", "/source", "/hazards").anyMatch(at -> form.faultBelow(at) || !isNew() && !form.tree().at(at).isMissingNode());
     }
 
-    /** True where a row of a list is blank, as it is when it was just added. */
-    public boolean adding(String list) {
-        return form.rows(list).stream().anyMatch(row -> form.tree().at(row).isEmpty());
+    /** True where the rows of a list should be seen at once: they were just read or changed, or there is a fault. */
+    public boolean showsRows(String list) {
+        return form.faultBelow(list) || boxes.read().containsKey(list) || boxes.pressed().equals(list) || boxes.pressed().startsWith(list + "/");
     }
 
     /** A label that no other row has: "Tool 3". */
@@ -206,6 +206,11 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
 
     public BoxWords words(String list) {
         return BoxWords.of(list);
+    }
+
+    /** "15 steps, field by field". */
+    public String counted(String list, String noun) {
+        return Formats.counted(form.rows(list).size(), noun) + ", field by field";
     }
 
     /** How high a box is: as its lines need, within bounds. */

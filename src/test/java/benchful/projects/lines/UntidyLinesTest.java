@@ -87,6 +87,7 @@ class UntidyLinesTest {
     @CsvSource(delimiter = '|', value = {
         "4. Cut, score and fold the cover, 5/8/15 min, awl | title:Cut, score and fold the cover,tools:[{tool:awl,each:1}],kind:make,student:{quick:5 min,usual:8 min,slow:15 min}",
         "Sew the sections 4–6–10 min x 5, 2 awls | title:Sew the sections,tools:[{tool:awl,each:2}],kind:make,student:{quick:4 min,usual:6 min,slow:10 min},repeats:5",
+        "Edge paint, two coats 6-8-12 min, awl | title:Edge paint, two coats,tools:[{tool:awl,each:1}],kind:make,student:{quick:6 min,usual:8 min,slow:12 min}",
         "wait: The glue sets, 24 h, at home | kind:wait,title:The glue sets,at_home:true,lasts:24 h",
         "show: Folding, 90 s, +30 s for each student | kind:show,title:Folding,per_student:30 s,lasts:1 min 30 s",
         "ahead: melt the wax: 45 min | kind:ahead,title:melt the wax,lasts:45 min",
@@ -109,7 +110,7 @@ class UntidyLinesTest {
     @CsvSource(delimiter = '|', value = {
         "glue the cover 6 min | /steps/0/student/usual Only the usual time is written. The quick are taken to need 4 min, the slow 9 min.",
         "make: glue it 5-10 min | /steps/0/student/usual Two times are written. The usual one is taken to be 8 min.",
-        "dries 20 min | /steps/0/kind Taken as “wait” because of its words. Begin the line with another kind and a colon where it is not.",
+        "dries 20 min | /steps/0/kind Taken as “wait” because of its words.",
         "together: Tidy up | /steps/0/lasts No time was found. Say how long it takes, such as 10 min.",
         "Sew 4-6-10 min each | /steps/0/repeats Each of how many? Write it behind the time, such as “4-6-10 min x 5”.",
         "Cut 4-6-10 min, knife | /steps/0/tools “knife” is new and was put among the tools.",
