@@ -12,6 +12,7 @@ async function fetched(name, value) {
   const turn = ++latest;
   const sent = new FormData(form);
   sent.append(name, value);
+  sent.append('sending', `${Date.now()} ${turn}`); // No two are alike, so none is taken for one that was pressed twice.
   const answer = await fetch(form.action, {method: 'POST', body: sent});
   if (!answer.ok) throw new Error(answer.status);
   const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
