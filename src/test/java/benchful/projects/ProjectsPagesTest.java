@@ -86,7 +86,7 @@ class ProjectsPagesTest {
         assertThat(tutor.field("lines/steps")).contains("  Two needles on one thread.\nmake: Wax the edge, 2 min to 3 min 30 s to 1 min 30 s");
         tutor.type("/steps/2/student/slow", "5").press("Save the project");
         assertThat(tutor.path()).as(tutor.toString()).matches("/projects/\\d+");
-        assertThat(tutor.rows("table")).anySatisfy(row -> assertThat(row).startsWith("linen thread | 80 cm | 1 m"));
+        assertThat(tutor.rows("table")).anySatisfy(row -> assertThat(row).startsWith("linen thread | 80 cm | 100 cm"));
         tutor.follow("Edit").type("lines/steps", tutor.field("lines/steps").replace("Wax the edge", "Wax and rub the edge")).press("Save the project");
         assertThat(tutor.page().select("ol.steps .title").eachText()).containsExactly("Welcome", "Sew the sides", "Wax and rub the edge");
     }
@@ -344,7 +344,7 @@ class ProjectsPagesTest {
         assertThat(tutor.field("/hazards/0")).isEqualTo("epoxi");
         assertThat(tutor.faults()).contains(
                 "“epoxi” is not in the hazard library. Did you mean “epoxy”? If not, choose another of its short names, or add this one there first.",
-                "“soldering-fume” is not in the hazard library. Choose one of its short names, or add this one there first.");
+                "“soldering-fume” is not in the hazard library. Did you mean “solder-fume”? If not, choose another of its short names, or add this one there first.");
         assertEveryFaultLeadsSomewhere();
 
         String yaml = ProjectFiles.READER.yaml(unknownHazard("Test file"));

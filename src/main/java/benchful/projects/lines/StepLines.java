@@ -337,6 +337,23 @@ final class StepLines implements LineKind {
         return said;
     }
 
+    /** With its times as they are read back, however they were typed. */
+    @Override
+    public ObjectNode spoken(ObjectNode row, Vocabulary known) {
+        ObjectNode spoken = row.deepCopy();
+        List.of("lasts", "at_most", "per_student").forEach(key -> spell(spoken, key));
+        if (spoken.path("student") instanceof ObjectNode student) {
+            List.of("quick", "usual", "slow").forEach(key -> spell(student, key));
+        }
+        return spoken;
+    }
+
+    private static void spell(ObjectNode row, String key) {
+        if (row.has(key) && isTime(row.path(key).asText())) {
+            row.put(key, Times.words(Times.parse(row.path(key).asText())));
+        }
+    }
+
     /** Gaps are beyond a line. */
     private static boolean plainOrder(JsonNode row) {
         boolean gaps = false;
