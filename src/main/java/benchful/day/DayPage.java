@@ -37,24 +37,20 @@ public record DayPage(CraftClass craftClass, ClassSetup setup, Course course, Li
     public record Line(String key, String title, String stage, String clock, String left, int finished, int next, int students, boolean own) {}
 
     public List<Line> now() {
-        return steps().stream().filter(s -> s.stage() == Stage.NOW && s.item().handsOn()).map(this::line).toList();
+        return running.steps().stream().filter(s -> s.stage() == Stage.NOW && s.item().handsOn()).map(this::line).toList();
     }
 
     /** The first that is to come. */
     public List<Line> next() {
-        return steps().stream().filter(s -> s.stage() == Stage.TO_COME && s.item().handsOn()).limit(1).map(this::line).toList();
+        return running.steps().stream().filter(s -> s.stage() == Stage.TO_COME && s.item().handsOn()).limit(1).map(this::line).toList();
     }
 
     public List<Line> drying() {
-        return steps().stream().filter(s -> s.stage() == Stage.NOW && !s.item().handsOn()).map(this::line).toList();
+        return running.steps().stream().filter(s -> s.stage() == Stage.NOW && !s.item().handsOn()).map(this::line).toList();
     }
 
     public List<Line> all() {
-        return steps().stream().map(this::line).toList();
-    }
-
-    private List<Step> steps() {
-        return running.steps();
+        return running.steps().stream().map(this::line).toList();
     }
 
     private Line line(Step s) {

@@ -42,13 +42,13 @@ class DayPages {
 
     @GET
     public TemplateInstance show(@PathParam("id") long id) {
-        return plans.before(id, plans::plan, () -> page(Pages.existing(CraftClass.class, id), null));
+        return plans.before(id, plans::planned, () -> page(Pages.existing(CraftClass.class, id), null));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response tell(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return plans.before(id, plans::plan, () -> told(id, form));
+        return plans.before(id, plans::planned, () -> told(id, form));
     }
 
     private Response told(long id, MultivaluedMap<String, String> form) {

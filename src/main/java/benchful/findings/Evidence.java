@@ -1,6 +1,7 @@
 package benchful.findings;
 
 import benchful.core.SkillLevel;
+import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepPace.Seen;
 import benchful.core.learning.StepReview;
 import benchful.core.lesson.risk.StepLengths.Length;
@@ -34,13 +35,9 @@ final class Evidence {
      */
     Evidence(Reviewed reviewed, List<Length> usual, ProjectSpec project, Map<String, Minutes> typed) {
         this.reviewed = reviewed;
-        this.usual = usual.stream().collect(Collectors.toMap(l -> key(l.step(), l.group()), Function.identity()));
+        this.usual = usual.stream().collect(Collectors.toMap(l -> PlannedStep.key(l.step(), l.group()), Function.identity()));
         this.project = project;
         this.typed = typed;
-    }
-
-    private static String key(String step, int group) {
-        return group == 0 ? step : step + "/" + group;
     }
 
     Map<String, Seen> seen() {
@@ -53,7 +50,7 @@ final class Evidence {
 
     /** Against the minutes typed now; nothing where it can't be said. */
     private Optional<Double> multiple(StepReview review) {
-        String key = key(review.step(), review.group());
+        String key = review.key();
         Length length = usual.get(key);
         double then = then(review.step());
         if (length == null || length.work() <= 0 || then <= 0) {

@@ -6,7 +6,6 @@ import benchful.web.Trouble;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -41,8 +40,7 @@ public record ProjectFindings(long project, long version, ProjectSpec sheet, int
 
     /** Titles of the steps whose minutes in the project came from classes. */
     List<String> learned() {
-        Set<String> seen = sheet.steps().stream().filter(this::isLearned).map(Step::title).collect(Collectors.toSet());
-        return sheet.steps().stream().map(Step::title).filter(seen::contains).distinct().toList();
+        return sheet.steps().stream().filter(this::isLearned).map(Step::title).distinct().toList();
     }
 
     private boolean isLearned(Step step) {

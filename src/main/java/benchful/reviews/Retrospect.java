@@ -45,7 +45,7 @@ public record Retrospect(Tendency all, Tendency promised, Map<String, List<Tende
         static Part of(Review review) {
             List<StepReview> steps = review.steps();
             Map<String, PlannedStep> planned = review.plan().steps().stream().collect(Collectors.toMap(PlannedStep::key, Function.identity()));
-            List<StepReview> handsOn = steps.stream().filter(s -> planned.get(s.group() == 0 ? s.step() : s.step() + "/" + s.group()).handsOn()).toList();
+            List<StepReview> handsOn = steps.stream().filter(s -> planned.get(s.key()).handsOn()).toList();
             boolean whole = !handsOn.isEmpty() && handsOn.stream().allMatch(s -> s.actual() != null && s.group() == 0);
             Duration over = handsOn.stream().map(StepReview::difference).reduce(Duration.ZERO, Duration::plus);
             LocalDate day = review.craftClass().startsAt().toLocalDate();

@@ -50,7 +50,7 @@ class ReviewsPages {
 
     @GET
     public TemplateInstance show(@PathParam("id") long id) {
-        return plans.before(id, plans::plan, () -> shown(id));
+        return plans.before(id, plans::planned, () -> shown(id));
     }
 
     private TemplateInstance shown(long id) {
@@ -63,7 +63,7 @@ class ReviewsPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> typed) {
-        return plans.before(id, plans::plan, () -> updated(id, typed));
+        return plans.before(id, plans::planned, () -> updated(id, typed));
     }
 
     private Response updated(long id, MultivaluedMap<String, String> typed) {

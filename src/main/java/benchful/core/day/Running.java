@@ -31,6 +31,7 @@ public final class Running {
     private final Map<String, Progress> progress = new LinkedHashMap<>();
     private final Map<Integer, Presence> seats = new TreeMap<>();
     private final List<Tap> notes = new ArrayList<>();
+    private final List<Step> steps;
     private int help;
 
     /** What is told of a step or a pause. */
@@ -74,6 +75,7 @@ public final class Running {
         this.course.steps().forEach(s -> progress.put(s.key(), new Progress()));
         this.course.pauses().forEach(p -> progress.put(p.key(), new Progress()));
         this.taps.forEach(this::take);
+        this.steps = steps(Change.NONE);
     }
 
     /** @param taps in any order, each as often as it came */
@@ -134,7 +136,7 @@ public final class Running {
 
     /** All steps, by their planned start. */
     public List<Step> steps() {
-        return steps(Change.NONE);
+        return steps;
     }
 
     /**

@@ -14,6 +14,11 @@ public record PlannedStep(String step, int group, String title, boolean handsOn,
 
     /** What tells it from all others of its plan: {@code knot}, or {@code knot/2} for the second group. */
     public String key() {
+        return key(step, group);
+    }
+
+    /** The key of a step that one group does, or the whole class (group 0). */
+    public static String key(String step, int group) {
         return group == 0 ? step : step + "/" + group;
     }
 

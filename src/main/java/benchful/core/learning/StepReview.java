@@ -30,6 +30,11 @@ public record StepReview(String step, int group, String title, Duration planned,
                 groups.stream().map(StepReview::actual).reduce(Duration.ZERO, Duration::plus));
     }
 
+    /** That of the planned step it is held against. */
+    public String key() {
+        return PlannedStep.key(step, group);
+    }
+
     /** "Knot the strand, group 2". */
     public String name() {
         return PlannedStep.named(title, group);
