@@ -2,27 +2,29 @@ package benchful.reviews;
 
 import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
-import benchful.projects.MaterialLine;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.time.Duration;
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What the page of a review shows. */
 @TemplateData
-public record ReviewPage(Review review, SpecForm form, List<Row> rows, List<String> materials) {
+public record ReviewPage(Review review, SpecForm form, List<Row> rows, List<String> materials, List<Leftovers.Line> leftovers) {
 
     /** A planned step with what happened. */
     @TemplateData
     public record Row(PlannedStep planned, StepReview result) {}
 
-    static ReviewPage of(Review review, SpecForm form) {
+    /** @param materials what the class took, by name, as it was packed */
+    static ReviewPage of(Review review, SpecForm form, Collection<String> materials, List<Leftovers.Line> leftovers) {
         List<StepReview> results = review.steps();
         List<PlannedStep> planned = review.plan().steps();
         return new ReviewPage(review, form,
                 IntStream.range(0, planned.size()).mapToObj(i -> new Row(planned.get(i), results.get(i))).toList(),
-                review.plan().file().project().materials().stream().map(MaterialLine::material).distinct().toList());
+                Stream.concat(materials.stream(), review.sheet().materials().keySet().stream()).distinct().toList(), leftovers);
     }
 
     public List<StepReview> ranOver() {
@@ -32,6 +34,11 @@ public record ReviewPage(Review review, SpecForm form, List<Row> rows, List<Stri
     /** Whether something stands there already though nobody typed it. */
     public boolean fromTheDay() {
         return review.version() == 0 && !review.sheet().equals(ReviewSpec.EMPTY);
+    }
+
+    /** Whether the shelf does not hold yet what was left. */
+    public boolean leftoversOpen() {
+        return leftovers.stream().anyMatch(Leftovers.Line::open);
     }
 
     public boolean anyTyped() {

@@ -1,9 +1,11 @@
 package benchful.reviews;
 
 import benchful.bin.EarlierVersions;
+import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.day.Days;
 import benchful.plans.stored.PlanService;
+import benchful.projects.MaterialLine;
 import benchful.web.Pages;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecPost;
@@ -21,7 +23,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Typing what happened in a class, and seeing it beside the plan. */
 @Path("/classes/{id: \\d+}/review")
@@ -31,9 +36,11 @@ class ReviewsPages {
     private final PlanService plans;
     private final EarlierVersions earlier;
     private final Days days;
+    private final Leftovers leftovers;
 
-    ReviewsPages(PlanService plans, EarlierVersions earlier, Days days) {
+    ReviewsPages(PlanService plans, EarlierVersions earlier, Days days, Leftovers leftovers) {
         this.days = days;
+        this.leftovers = leftovers;
         this.plans = plans;
         this.earlier = earlier;
         this.reader = new SpecReader<>(ReviewSpec.class, ReviewRules::check);
@@ -56,7 +63,7 @@ class ReviewsPages {
     private TemplateInstance shown(long id) {
         CraftClass craftClass = Pages.existing(CraftClass.class, id);
         return review(craftClass)
-                .map(r -> Templates.show(ReviewPage.of(r, form(r))))
+                .map(r -> page(r, form(r)))
                 .orElseGet(() -> Templates.unplanned(craftClass));
     }
 
@@ -82,8 +89,28 @@ class ReviewsPages {
         return post(review).putBack(wanted.version().sheet(), wanted.fresh(), new ReviewTarget(review));
     }
 
+    /** What the saved review says was left comes back to the shelf. */
+    @POST
+    @Path("leftovers")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response putBackLeftovers(@PathParam("id") long id) {
+        leftovers.putBack(Review.of(Pages.toChange(CraftClass.class, id)).orElseThrow(NotFoundException::new));
+        return Pages.seeOther("/classes/%d/review#leftovers".formatted(id));
+    }
+
     private SpecPost<ReviewSpec> post(Review review) {
-        return new SpecPost<>(reader, form -> Templates.show(ReviewPage.of(review, form)));
+        return new SpecPost<>(reader, form -> page(review, form));
+    }
+
+    private TemplateInstance page(Review review, SpecForm form) {
+        return Templates.show(ReviewPage.of(review, form, materials(review.plan().file()), review.isStored() ? leftovers.of(review) : List.of()));
+    }
+
+    /** By the names under which they were packed; where that can't be told, by those in the project. */
+    private Collection<String> materials(ClassFile file) {
+        Set<String> taken = plans.needs(file).needs().keySet();
+        return taken.isEmpty() ? file.project().materials().stream().map(MaterialLine::material).toList() : taken;
     }
 
     private SpecForm form(Review review) {

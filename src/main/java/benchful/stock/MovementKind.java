@@ -12,8 +12,10 @@ public enum MovementKind {
     USED(-1),
     /** Broken or spoilt. */
     SPOILT(-1),
-    /** Left over and put back. */
+    /** Put back on the shelf. */
     RETURNED(1),
+    /** What a review says was left of a class and is back on the shelf, or that put right. */
+    LEFT_OVER(0),
     /** Cut off lengths or sheets for a class beyond its pieces, or that put right again. */
     CUT(0),
     /** What was left of a cut and is kept, or taken back where the cut was not made. */

@@ -11,6 +11,7 @@ import java.math.RoundingMode;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -86,13 +87,7 @@ public class StockLedger {
     /** By material, what is reserved for a class and not released, in the held unit [> 0]. */
     @Transactional
     public Map<Long, BigDecimal> reserved(long classId) {
-        return database.createQuery(
-                        "select material.id, -sum(amount) from StockMovement where classId = :c and kind = RESERVED"
-                                + " group by material.id having sum(amount) <> 0",
-                        Object[].class)
-                .setParameter("c", classId)
-                .getResultStream()
-                .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
+        return gone(Set.of(classId), Set.of(MovementKind.RESERVED));
     }
 
     /** The classes for which anything is reserved. */
@@ -106,13 +101,49 @@ public class StockLedger {
     /** By material, what is kept for classes: reserved for them, or packed for them and not put back; in the held unit. */
     @Transactional
     public Map<Long, BigDecimal> kept(Collection<Long> classIds) {
-        return classIds.isEmpty() ? Map.of() : database.createQuery(
-                        "select material.id, -sum(amount) from StockMovement where classId in :c and kind in (RESERVED, PACKED, RETURNED)"
-                                + " group by material.id having sum(amount) < 0",
+        return positive(gone(classIds, Set.of(MovementKind.RESERVED, MovementKind.PACKED, MovementKind.RETURNED, MovementKind.LEFT_OVER)));
+    }
+
+    /** By material, what was packed for a class and not unpacked, whatever was left of it; in the held unit. */
+    @Transactional
+    public Map<Long, BigDecimal> packed(long classId) {
+        return positive(gone(Set.of(classId), Set.of(MovementKind.PACKED, MovementKind.RETURNED)));
+    }
+
+    /** By material, what was left of a class and is back on the shelf; in the held unit. */
+    @Transactional
+    public Map<Long, BigDecimal> leftOver(long classId) {
+        Map<Long, BigDecimal> back = gone(Set.of(classId), Set.of(MovementKind.LEFT_OVER));
+        back.replaceAll((material, amount) -> amount.negate());
+        return back;
+    }
+
+    /**
+     * Makes what is back on the shelf of a class as much as was left of it; where more was said to be left before, the rest is taken off again.
+     *
+     * @param left 0 or more, in any unit of the material's kind
+     */
+    @Transactional
+    public void leave(long materialId, long classId, Quantity left, String note) {
+        Material material = locked(materialId);
+        BigDecimal more = held(material, left).subtract(leftOver(classId).getOrDefault(materialId, BigDecimal.ZERO));
+        if (more.signum() != 0) {
+            write(material, MovementKind.LEFT_OVER, more, Cause.ofClass(classId, note));
+        }
+    }
+
+    private Map<Long, BigDecimal> gone(Collection<Long> classIds, Set<MovementKind> kinds) {
+        return classIds.isEmpty() ? new HashMap<>() : database.createQuery(
+                        "select material.id, -sum(amount) from StockMovement where classId in :c and kind in :kinds group by material.id having sum(amount) <> 0",
                         Object[].class)
-                .setParameter("c", classIds)
+                .setParameter("c", classIds).setParameter("kinds", kinds)
                 .getResultStream()
-                .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
+                .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1], (one, same) -> one, HashMap::new));
+    }
+
+    private static Map<Long, BigDecimal> positive(Map<Long, BigDecimal> amounts) {
+        amounts.values().removeIf(amount -> amount.signum() < 0);
+        return amounts;
     }
 
     /**
@@ -149,13 +180,7 @@ public class StockLedger {
     /** By material, what was cut off for classes beyond their pieces and what is kept of that; in the held unit. */
     @Transactional
     public Map<Long, BigDecimal> cutOff(Collection<Long> classIds) {
-        return classIds.isEmpty() ? Map.of() : database.createQuery(
-                        "select material.id, -sum(amount) from StockMovement where classId in :c and kind in (CUT, OFFCUT)"
-                                + " group by material.id having sum(amount) <> 0",
-                        Object[].class)
-                .setParameter("c", classIds)
-                .getResultStream()
-                .collect(Collectors.toMap(row -> (Long) row[0], row -> (BigDecimal) row[1]));
+        return gone(classIds, Set.of(MovementKind.CUT, MovementKind.OFFCUT));
     }
 
     /**

@@ -56,6 +56,7 @@ class ShelfSequencesTest {
         assertThat(shelf()).isNotEqualTo(before);
 
         with(c -> packer.change(c, packer.list(c).boxes().stream().map(b -> BoxChange.of(b.key(), List.of(), b.items().stream().map(Box.Item::material).toList())).toList()));
+        with(c -> ledger.leftOver(first).keySet().forEach(m -> ledger.leave(m, first, Quantity.zero(Material.<Material>findById(m).unit()), "none after all")));
         with(c -> cutting.rows(c).forEach(r -> assertThat(cutting.takeBack(c, r.materialId())).isTrue()));
         with(reservation::release);
         assertThat(shelf()).isEqualTo(before);
@@ -63,7 +64,7 @@ class ShelfSequencesTest {
     }
 
     private void act(Random random) {
-        switch (random.nextInt(6)) {
+        switch (random.nextInt(7)) {
             case 0 -> with(reservation::reserve);
             case 1 -> with(reservation::release);
             case 2 -> with(c -> {
@@ -72,6 +73,7 @@ class ShelfSequencesTest {
             });
             case 3 -> with(c -> cutting.takeBack(c, any(cutting.rows(c), random).materialId()));
             case 4 -> with(c -> packer.change(c, List.of(BoxChange.whole(any(packer.list(c).boxes(), random).key()))));
+            case 5 -> with(c -> ledger.packed(first).forEach((m, packed) -> ledger.leave(m, first, Material.<Material>findById(m).shown(packed).times(BigDecimal.valueOf(random.nextDouble())), "left")));
             default -> with(c -> {
                 Box box = any(packer.list(c).boxes(), random);
                 packer.change(c, List.of(BoxChange.of(box.key(), List.of(), box.items().stream().map(Box.Item::material).toList())));

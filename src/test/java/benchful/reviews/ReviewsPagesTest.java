@@ -139,4 +139,42 @@ class ReviewsPagesTest {
         tutor.open(tutor.page().select("a:contains(All classes of this project)").attr("href"));
         assertThat(tutor.rows("table").stream().filter(r -> r.startsWith("Knot the strand"))).allMatch(r -> r.endsWith("runs over again and again"));
     }
+
+    @Test
+    void bringsWhatWasLeftBackToTheShelfOnceHoweverOftenItIsPressed() {
+        tutor.open(page.replace("/review", "/packing")).press("Everything is packed");
+        String before = onHand();
+        tutor.open(page).type("/materials/knot cover 4 mm/left", "3 pcs").press("Save the review");
+        assertThat(tutor.page().select("#leftovers ~ ul").text()).isEqualTo("3 pcs of knot cover 4 mm");
+        tutor.press("Put it back on the shelf");
+        assertThat(tutor.page().select("#leftovers ~ ul").text()).isEqualTo("3 pcs of knot cover 4 mm: back on the shelf");
+        assertThat(tutor.page().select("form[action$=leftovers]")).isEmpty();
+        assertThat(pieces(onHand())).isEqualTo(pieces(before) + 3);
+
+        tutor.open(page).type("/materials/knot cover 4 mm/left", "1 pcs").press("Save the review");
+        assertThat(tutor.page().select("#leftovers ~ ul").text()).isEqualTo("1 pcs of knot cover 4 mm (now on the shelf: 3 pcs)");
+        tutor.press("Put it back on the shelf");
+        assertThat(pieces(onHand())).isEqualTo(pieces(before) + 1);
+
+        tutor.open(page).type("/materials/knot cover 4 mm/left", "").press("Save the review").press("Put it back on the shelf");
+        assertThat(onHand()).isEqualTo(before);
+        assertThat(tutor.page().select("#leftovers")).isEmpty();
+    }
+
+    @Test
+    void bringsNothingBackThatNeverLeftTheShelf() {
+        String before = onHand();
+        tutor.open(page).type("/materials/knot cover 4 mm/left", "3 pcs").press("Save the review");
+        assertThat(tutor.page().select("#leftovers ~ ul").text()).isEqualTo("3 pcs of knot cover 4 mm: none of it was ticked as packed, so it still counts as being on the shelf");
+        assertThat(tutor.page().select("form[action$=leftovers]")).isEmpty();
+        assertThat(onHand()).isEqualTo(before);
+    }
+
+    private String onHand() {
+        return new Visitor(address).open("/materials").rows("table").stream().filter(r -> r.startsWith("knot cover 4 mm")).findFirst().orElseThrow().split("\\|")[1].strip();
+    }
+
+    private static int pieces(String amount) {
+        return Integer.parseInt(amount.replace('−', '-').replaceAll("[^-\\d]", ""));
+    }
 }
