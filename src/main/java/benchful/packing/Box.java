@@ -37,9 +37,10 @@ public record Box(String key, String title, String size, List<Item> items) {
      * @param words how much, as it is counted or cut out
      * @param amount in the material's unit
      * @param packed what was packed; null where it is not ticked
+     * @param lent whether it comes back, so that packing takes nothing from the shelf
      */
     @TemplateData
-    public record Item(String material, String words, Quantity amount, Quantity packed) {
+    public record Item(String material, String words, Quantity amount, Quantity packed, boolean lent) {
         public boolean ticked() {
             return packed != null;
         }

@@ -24,7 +24,7 @@ public class PackedContent extends StoredEntity {
     @Column(name = "material")
     String material;
 
-    /** Null where the material is not in the catalogue: nothing is moved then. */
+    /** Null where the material is not in the catalogue, or comes back: nothing is moved then. */
     @ManyToOne(fetch = FetchType.LAZY)
     @JoinColumn(name = "material_id")
     Material stocked;

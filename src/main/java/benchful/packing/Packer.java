@@ -83,7 +83,7 @@ public class Packer {
 
     private PackedContent content(CraftClass craftClass, String kit, Box.Item item) {
         PackedContent content = new PackedContent(craftClass.id(), kit, item.material(), item.amount(), clock.instant());
-        content.stocked = Material.byName(item.material()).filter(m -> fits(m, item.amount())).orElse(null);
+        content.stocked = Material.byName(item.material()).filter(m -> !item.lent() && fits(m, item.amount())).orElse(null);
         return content;
     }
 

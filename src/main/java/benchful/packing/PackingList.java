@@ -42,23 +42,23 @@ public record PackingList(List<Box> boxes, List<Stray> strays) {
         for (Kit kit : required.kits()) {
             int alike = titles.merge(kit.title(), 1, Integer::sum);
             String key = "kit/" + kit.title() + (alike == 1 ? "" : "/" + alike);
-            boxes.add(new Box(key, kit.title(), kit.size(), items(key, kit.contents(), ticks)));
+            boxes.add(new Box(key, kit.title(), kit.size(), items(key, kit.contents(), required, ticks)));
         }
-        boxes.add(new Box(BENCH, "On the bench, for all", null, items(BENCH, required.bench(), ticks)));
+        boxes.add(new Box(BENCH, "On the bench, for all", null, items(BENCH, required.bench(), required, ticks)));
         boxes.add(new Box(RESERVE, "In reserve, for what spoils", null, reserve(required, ticks)));
         boxes.removeIf(b -> b.items().isEmpty());
         return new PackingList(boxes, strays(boxes, packed));
     }
 
-    private static List<Box.Item> items(String key, List<Kit.Content> contents, Map<List<String>, Quantity> ticks) {
+    private static List<Box.Item> items(String key, List<Kit.Content> contents, Requirements required, Map<List<String>, Quantity> ticks) {
         Map<String, List<Kit.Content>> materials = contents.stream().collect(Collectors.groupingBy(Kit.Content::material, LinkedHashMap::new, Collectors.toList()));
         return materials.entrySet().stream().map(m -> new Box.Item(m.getKey(), m.getValue().stream().map(Kit.Content::words).collect(Collectors.joining(" and ")),
-                m.getValue().stream().map(Kit.Content::amount).reduce(Quantity::plus).orElseThrow(), ticks.get(List.of(key, m.getKey())))).toList();
+                m.getValue().stream().map(Kit.Content::amount).reduce(Quantity::plus).orElseThrow(), ticks.get(List.of(key, m.getKey())), required.lends(m.getKey()))).toList();
     }
 
     private static List<Box.Item> reserve(Requirements required, Map<List<String>, Quantity> ticks) {
         return required.needs().values().stream().filter(need -> need.waste().signum() > 0).map(need -> new Box.Item(need.material(), Formats.words(need.waste()),
-                need.waste(), ticks.get(List.of(RESERVE, need.material())))).toList();
+                need.waste(), ticks.get(List.of(RESERVE, need.material())), false)).toList();
     }
 
     private static List<Stray> strays(List<Box> boxes, List<PackedContent> packed) {

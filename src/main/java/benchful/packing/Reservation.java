@@ -47,7 +47,7 @@ class Reservation {
         ledger.reserve(craftClass.id(), Map.of(), "Released");
     }
 
-    /** What there is of each material the class needs, as far as it is in the catalogue. */
+    /** What there is of each material the class uses up, as far as it is in the catalogue; what comes back serves other classes too. */
     @Transactional
     List<ReservationRow> rows(CraftClass craftClass) {
         MaterialsPlan plan = plans.materials(plans.file(craftClass));
@@ -56,7 +56,7 @@ class Reservation {
         Map<Long, BigDecimal> reserved = ledger.reserved(craftClass.id());
         Map<Long, BigDecimal> kept = ledger.kept(ids);
         List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(ids)).toList();
-        return plan.materials().stream().flatMap(m -> Material.byName(m.name()).filter(s -> s.unit().dimension().equals(m.unit().dimension())).stream()
+        return plan.materials().stream().filter(m -> !m.need().lent()).flatMap(m -> Material.byName(m.name()).filter(s -> s.unit().dimension().equals(m.unit().dimension())).stream()
                 .map(s -> row(need(m, cut.contains(m.name())), s, held(s, reserved), held(s, kept), coming.stream().map(c -> c.get(s.id())).reduce(Quantity.zero(s.unit()), Reservation::plus)))).toList();
     }
 

@@ -4,6 +4,7 @@ import benchful.web.forms.fields.Filled;
 import benchful.web.forms.fields.Length;
 import benchful.web.forms.fields.Mend;
 import benchful.web.forms.fields.Percent;
+import benchful.web.forms.fields.Range;
 import benchful.web.forms.fields.Required;
 import benchful.web.forms.fields.ShortText;
 import com.fasterxml.jackson.annotation.JsonInclude;
@@ -21,7 +22,9 @@ import java.util.stream.Stream;
  * @param pieces formula: into how many pieces of {@code amount} it is cut for one piece; null where it is not cut
  * @param grain true where rectangles must lie with their length along the sheet's
  * @param shared true where {@code amount} serves the whole class (a bottle of glue on the bench), not each student
- * @param inKit false where it stays on the bench and is not packed into the kits; a shared line never is
+ * @param serves of a shared line, for how many who make a piece one such amount is there (2 for a pair, 6 for a table, a batch); null for all
+ * @param lent true where it comes back after the class, such as practice pieces or a block of wax: it is brought, not used up
+ * @param inKit false where it stays on the bench and is not packed into the kits; what is shared or lent never is
  * @param waste percentage that replaces the catalogue's allowance on this line; null for the catalogue's
  * @param choice what the student chooses here, such as "colour"; null where there is no choice
  * @param alternatives materials of the catalogue of which one can be chosen in place of {@code material}, each bought for
@@ -35,6 +38,8 @@ public record MaterialLine(
         @FormulaText String pieces,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean grain,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean shared,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Range(from = 2, to = 200) @Mend("Say for how many one such amount is there, from 2 to 200, or leave it empty for the whole class.") Integer serves,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean lent,
         Boolean inKit,
         @Percent BigDecimal waste,
         @ShortText String choice,
@@ -65,8 +70,13 @@ public record MaterialLine(
         return Stream.concat(Stream.of(material), alternatives.stream()).toList();
     }
 
+    /** How many times a shared amount is there for so many who make a piece. */
+    public int servings(int makers) {
+        return serves == null ? 1 : Math.max(1, (makers + serves - 1) / serves);
+    }
+
     /** Packed into each student's kit. */
     public boolean packed() {
-        return !shared && !Boolean.FALSE.equals(inKit);
+        return !shared && !lent && !Boolean.FALSE.equals(inKit);
     }
 }

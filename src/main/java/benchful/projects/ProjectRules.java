@@ -32,6 +32,8 @@ public final class ProjectRules {
         rules.measures();
         rules.sizes();
         rules.alternatives();
+        rules.shared();
+        rules.lent();
         FormulaRules.check(project, rules.faults);
         StepRules.check(project, rules.faults);
         OrderRules.check(project, rules.faults);
@@ -105,6 +107,28 @@ public final class ProjectRules {
             }
             project.materials().stream().limit(i).filter(l -> l.material().equals(line.material()) && !l.alternatives().equals(line.alternatives())).findFirst()
                     .ifPresent(l -> faults.add(at + "/alternatives", "Another line of “%s” offers other choices. Give all its lines the same.", line.material()));
+        }
+    }
+
+    private void shared() {
+        for (int i = 0; i < project.materials().size(); i++) {
+            MaterialLine line = project.materials().get(i);
+            faults.require(line.serves() == null || line.shared(), "/materials/" + i + "/serves",
+                    "Only what is shared is there for several. Say that “%s” is shared, or leave this empty.", line.material());
+        }
+    }
+
+    /** What comes back is no more and no less there afterwards, so nothing of it is cut off or spoilt, whichever line names it. */
+    private void lent() {
+        for (int i = 0; i < project.materials().size(); i++) {
+            MaterialLine line = project.materials().get(i);
+            String at = "/materials/" + i + "/lent";
+            if (line.lent()) {
+                faults.require(line.pieces() == null, at, "What is cut does not come back. Leave out that “%s” is lent, or that it is cut.", line.material());
+                faults.require(line.waste() == null, at, "What comes back needs no waste. Leave out that “%s” is lent, or its waste.", line.material());
+            }
+            project.materials().stream().limit(i).filter(l -> l.material().equalsIgnoreCase(line.material()) && l.lent() != line.lent()).findFirst()
+                    .ifPresent(l -> faults.add(at, "Another line of “%s” says otherwise. Say on all its lines whether it comes back.", line.material()));
         }
     }
 

@@ -134,6 +134,14 @@ final class ProjectMaker {
             }
             line(list.addObject().put("material", name.strip()), chance.once(40) ? chance.of(COUNTED) : dimension);
         });
+        materials.keySet().stream().filter(name -> name.hashCode() % 5 == 0).forEach(name -> {
+            List<ObjectNode> lines = new ArrayList<>();
+            list.forEach(line -> lines.add((ObjectNode) line));
+            lines.removeIf(line -> !line.get("material").asText().strip().equals(name));
+            if (lines.stream().noneMatch(line -> line.has("pieces") || line.has("waste"))) {
+                lines.forEach(line -> line.put("lent", true));
+            }
+        });
     }
 
     /** Some sizes take another of a material, or none; told by their names, so that nothing else is made otherwise. */
@@ -172,6 +180,9 @@ final class ProjectMaker {
         }
         if (chance.once(6)) {
             line.put("shared", true);
+            if (chance.once(2)) {
+                line.put("serves", chance.of(2, 6, 200).intValue());
+            }
         } else if (chance.once(6)) {
             line.put("in_kit", false);
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
 import benchful.catalogue.Material;
+import benchful.classes.CraftClass;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.stock.Cause;
@@ -72,6 +73,28 @@ class PackingPagesTest {
         assertThat(heading(FIRST)).contains(": 0 of");
         assertThat(tutor.page().select(".lead").text()).contains("12 of 13 boxes complete");
         assertThat(onHand(CLASP)).isEqualTo(packed + 1);
+    }
+
+    @Test
+    void takesNothingFromTheShelfOfWhatComesBack() {
+        tutor.open("/projects/" + project() + "/edit");
+        String line = tutor.page().select("input[name$=/material]").stream().filter(i -> i.val().equals("jewellery cement")).findFirst().orElseThrow().attr("name");
+        tutor.type(line.replaceAll("/material$", "/lent"), "true").press("Save the project");
+        assertThat(tutor.status()).isEqualTo(200);
+        String before = shelf("jewellery cement");
+
+        tutor.open(page + "/packing").press("Everything is packed");
+        assertThat(tutor.page().select("label:contains(jewellery cement)").text()).isEqualTo("5 ml jewellery cement comes back, stays counted on the shelf");
+        assertThat(shelf("jewellery cement")).isEqualTo(before);
+        assertThat(new Visitor(address).open(page + "/reservation").rows("table")).noneMatch(row -> row.startsWith("jewellery cement"));
+    }
+
+    private long project() {
+        return QuarkusTransaction.requiringNew().call(() -> CraftClass.<CraftClass>findById(strand).project().id());
+    }
+
+    private static String shelf(String material) {
+        return QuarkusTransaction.requiringNew().call(() -> Material.byName(material).map(m -> m.onHand() + ", free " + m.free()).orElseThrow());
     }
 
     @Test

@@ -81,6 +81,11 @@ class ProjectRulesTest {
             title: Watch,              | title: Watch, after: [{step: dry}], | /steps/1/after | These steps wait for each other in a circle: show → knot → dry → show. Take one of them out of “follows”.
             title: Watch,              | title: Watch, after: [{step: show}], | /steps/1/after | These steps wait for each other in a circle: show → show. Take one of them out of “follows”.
             tool: tweezers             | tool: pliers             | /steps/2/tools/0/tool    | “pliers” is not among the tools of this project. Add it there or choose another.
+            amount: strand_pearl       | amount: strand_pearl, serves: 2 | /materials/0/serves | Only what is shared is there for several. Say that “pearl 8 mm” is shared, or leave this empty.
+            amount: strand_pearl       | amount: strand_pearl, shared: true, serves: 1 | /materials/0/serves | Say for how many one such amount is there, from 2 to 200, or leave it empty for the whole class.
+            pieces: 1                  | pieces: 1, lent: true    | /materials/1/lent        | What is cut does not come back. Leave out that “silk” is lent, or that it is cut.
+            amount: strand_pearl       | amount: strand_pearl, lent: true, waste: 5 | /materials/0/lent | What comes back needs no waste. Leave out that “pearl 8 mm” is lent, or its waste.
+            material: silk             | material: Pearl 8 mm, lent: true | /materials/1/lent | Another line of “Pearl 8 mm” says otherwise. Say on all its lines whether it comes back.
             title: Watch,              | title: Watch, picture: x, | /steps/1/picture        | There is no picture “x” here. Add it to the pictures or choose another.
             """)
     void saysWhatDoesNotAgree(String right, String wrong, String pointer, String sentence) {

@@ -1,5 +1,6 @@
 package benchful.core.needs;
 
+import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import java.util.Locale;
 
@@ -16,6 +17,11 @@ final class NeedWords {
         return take.kits() == 1
                 ? Sentence.of(words, who, verb, take.each())
                 : Sentence.of(words, who, verb, take.each(), take.amount());
+    }
+
+    static Sentence shared(Quantity amount, int servings) {
+        return servings == 1 ? Sentence.of("%s serve the whole class.", amount)
+                : Sentence.of("%s is there %s times, once for some students each: %s in all.", amount, servings, amount.times(servings));
     }
 
     static Sentence risk(Allowance.Confidence risk, int needed, int brought) {
@@ -43,7 +49,7 @@ final class NeedWords {
             case STUDENT -> counted(take.kits(), "student");
             case DEMONSTRATION -> take.kits() == 1 ? "The demonstration piece" : counted(take.kits(), "demonstration piece");
             case SPARE -> counted(take.kits(), "spare kit");
-            case SHARED -> "The whole class";
+            case SHARED -> take.kits() == 1 ? "The whole class" : take.kits() + " groups of students";
         };
     }
 }

@@ -39,9 +39,10 @@ public final class NeedsCalculator {
 
     private void add(NeedLine line) {
         if (line.shared() != null) {
-            net = net.plus(line.shared());
-            reasons.add(Sentence.of("%s serve the whole class.", line.shared()));
-            allow(line, line.shared().in(request.unit()));
+            Quantity all = line.shared().times(line.servings());
+            net = net.plus(all);
+            reasons.add(NeedWords.shared(line.shared(), line.servings()));
+            allow(line, all.in(request.unit()));
             return;
         }
         line.takes().stream().filter(take -> take.kits() > 0 && take.amount().signum() > 0).forEach(this::take);

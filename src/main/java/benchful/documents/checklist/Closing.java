@@ -1,6 +1,7 @@
 package benchful.documents.checklist;
 
 import benchful.documents.parts.PrintSource;
+import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -15,6 +16,11 @@ final class Closing {
         String counted = tools.all().stream().filter(need -> need.laidOut() > 0).map(need -> need.laidOut() + " " + need.tool()).collect(Collectors.joining(", "));
         if (!counted.isEmpty()) {
             items.add(ChecklistContent.Item.noted("Tools counted back.", counted));
+        }
+        String lent = source.needs().bench().stream().filter(content -> source.needs().lends(content.material()))
+                .map(content -> Formats.words(content.amount()) + " " + content.material()).collect(Collectors.joining(", "));
+        if (!lent.isEmpty()) {
+            items.add(ChecklistContent.Item.noted("What was lent is back.", lent));
         }
         items.add(ChecklistContent.Item.of("Materials left, broken and short written on the review sheet."));
         items.addAll(SafetyItems.disposal(source));

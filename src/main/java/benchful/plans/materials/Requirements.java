@@ -43,6 +43,11 @@ public record Requirements(
         warnings = List.copyOf(warnings);
     }
 
+    /** Whether a material comes back after the class. */
+    public boolean lends(String material) {
+        return needs.containsKey(material) && needs.get(material).lent();
+    }
+
     /** The same, with other words on its kits. */
     public Requirements withKits(List<Kit> others) {
         return new Requirements(sizes, others, bench, needs, faults, warnings);

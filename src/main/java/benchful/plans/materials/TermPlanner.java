@@ -25,6 +25,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Buys for several classes together. Their needs of each material are added up, with the pieces of what is cut, so that
@@ -100,11 +101,15 @@ public final class TermPlanner {
         List<CutNeed> cuts = parts.stream().flatMap(p -> p.need().cuts().stream()
                 .map(c -> c.labelled("%s: %s".formatted(p.part().title(), c.label())))).toList();
         List<Sentence> reasons = parts.stream().map(p -> Sentence.of("%s takes %s.", p.part().title(), p.need().total())).toList();
-        return new Need(material, sum(parts, Need::net), sum(parts, Need::waste), sum(parts, Need::total), cuts, reasons);
+        boolean lent = parts.stream().allMatch(p -> p.need().lent());
+        return new Need(material, sum(parts, Need::net), sum(parts, Need::waste), sum(parts, Need::total), lent, cuts, reasons);
     }
 
+    /** What is used up in each class, and once what goes from one to the next. */
     private static Quantity sum(List<PartNeed> parts, Function<Need, Quantity> amount) {
-        return parts.stream().map(p -> amount.apply(p.need())).reduce(Quantity::plus).orElseThrow();
+        Stream<Quantity> used = parts.stream().filter(p -> !p.need().lent()).map(p -> amount.apply(p.need()));
+        Stream<Quantity> lent = parts.stream().filter(p -> p.need().lent()).map(p -> amount.apply(p.need())).max(Comparator.naturalOrder()).stream();
+        return Stream.concat(used, lent).reduce(Quantity::plus).orElseThrow();
     }
 
     private static LocalDate arriveBy(List<PartNeed> parts) {

@@ -169,7 +169,7 @@ class CutAndBoughtTest {
 
     /** The same with squares of 5 cm in place of wire, of which a sheet gives as many as lie on it in rows. */
     private static Problem sheets(Problem wires, Random random) {
-        List<MaterialLine> lines = new ArrayList<>(List.of(new MaterialLine("Wire", "5 cm", "5 cm", Integer.toString(wires.pieces().length + 2), false, false, null, null, null, null, null)));
+        List<MaterialLine> lines = new ArrayList<>(List.of(MaterialLine.of("Wire", "5 cm").withWidth("5 cm").withPieces(Integer.toString(wires.pieces().length + 2))));
         lines.add(wires.lines().get(wires.lines().size() - 1));
         List<Offer> offers = wires.materials().get(0).offers().stream().map(wire -> {
             Extent size = new Extent(Quantity.of(5 + random.nextInt(13), Unit.CM), Quantity.of(5 + random.nextInt(7), Unit.CM));

@@ -87,7 +87,8 @@ public final class ClassNeeds {
 
     private Need need(String material, Unit unit, List<Integer> lines, List<Seat> seats) {
         List<NeedLine> all = lines.stream().map(i -> line(i, material, unit, seats)).toList();
-        return NeedsCalculator.need(new NeedRequest(material, unit, all));
+        Need need = NeedsCalculator.need(new NeedRequest(material, unit, all));
+        return lines.stream().allMatch(i -> project.materials().get(i).lent()) ? need.asLent() : need;
     }
 
     private NeedLine line(int i, String material, Unit unit, List<Seat> seats) {
@@ -102,9 +103,10 @@ public final class ClassNeeds {
         if (greatest.isEmpty()) {
             return new NeedLine(List.of(), null, Allowance.none());
         }
-        Take whole = new Take(Take.Taker.SHARED, null, 1, greatest.get().each().in(unit), pieces(greatest.get()), greatest.get().rectangle(), line.grain());
+        int servings = line.servings(Seat.makers(seats));
+        Take whole = new Take(Take.Taker.SHARED, null, servings, greatest.get().each().in(unit), pieces(greatest.get()), greatest.get().rectangle(), line.grain());
         return inPieces ? new NeedLine(List.of(whole), null, sharedAllowance(line))
-                : new NeedLine(List.of(), greatest.get().amount().in(unit).measurable(), sharedAllowance(line));
+                : new NeedLine(List.of(), greatest.get().amount().in(unit).measurable(), servings, sharedAllowance(line));
     }
 
     private List<Take> takes(int i, boolean inPieces, Unit unit, List<Seat> seats) {
@@ -141,7 +143,7 @@ public final class ClassNeeds {
 
     private Allowance allowance(MaterialLine line, String name) {
         MaterialSpec material = catalogue.get(name);
-        BigDecimal waste = line.waste() != null ? line.waste() : material == null ? BigDecimal.ZERO : waste(material);
+        BigDecimal waste = line.lent() ? BigDecimal.ZERO : line.waste() != null ? line.waste() : material == null ? BigDecimal.ZERO : waste(material);
         return material != null && material.confidence() != null
                 ? new Allowance.Confidence(waste, material.confidence())
                 : new Allowance.Percentage(waste);

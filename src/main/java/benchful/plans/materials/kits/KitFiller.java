@@ -55,7 +55,7 @@ public final class KitFiller {
         for (int i = 0; i < project.materials().size(); i++) {
             MaterialLine line = project.materials().get(i);
             if (line.shared()) {
-                laid(line, common.get(i), amounts(i, seats).max(Quantity::compareTo)).ifPresent(bench::add);
+                laid(line, common.get(i), amounts(i, seats).max(Quantity::compareTo).map(q -> q.times(line.servings(Seat.makers(seats))))).ifPresent(bench::add);
             } else if (!line.packed()) {
                 unpacked(i, line, seats).forEach(bench::add);
             }

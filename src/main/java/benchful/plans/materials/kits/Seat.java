@@ -49,6 +49,11 @@ public record Seat(Take.Taker taker, String title, String name, String seat, Str
         }
     }
 
+    /** How many make a piece in the class, the tutor's demonstration counted in; spare kits are for nobody yet. */
+    static int makers(List<Seat> seats) {
+        return (int) seats.stream().filter(seat -> seat.taker() != Take.Taker.SPARE).count();
+    }
+
     static Seat known(ClassSetup.Student student, String size, List<Pick> picks) {
         return new Seat(Take.Taker.STUDENT, student.name(), student.name(), student.seat(), size, picks);
     }
