@@ -99,6 +99,17 @@ public record MaterialSpec(
         return amount == null || !amount.dimension().equals(way.dimension()) ? amount : amount.in(way).measurable();
     }
 
+    /** What is added for a group of this level [%]. */
+    public BigDecimal waste(SkillLevel level) {
+        for (int i = level.ordinal(); i >= 0; i--) {
+            BigDecimal percent = waste.get(SkillLevel.values()[i]);
+            if (percent != null) {
+                return percent;
+            }
+        }
+        return BigDecimal.ZERO;
+    }
+
     /** What a variant of a material is called. */
     public static String nameOf(String material, String variant) {
         return material + BETWEEN + variant.strip();

@@ -40,12 +40,12 @@ class ClassExperience implements Experience {
     }
 
     private Optional<Proposal> proposal(ProjectFindings found, ClassFile file, LessonPlan plan) {
-        List<StepFinding> open = found.open();
+        List<Learned> open = found.open();
         if (open.isEmpty()) {
             return Optional.empty();
         }
         return plans.finish(file.with(found.with(open))).map(then -> new Proposal(found.classes(), plan.finish(), then,
-                open.stream().map(s -> new Change(s.step().title(), s.now().words(), s.proposed().words())).toList(), found.version(), found.fingerprint()));
+                open.stream().map(l -> new Change(l.title(), l.now().words(), l.proposed().words())).toList(), found.version(), found.fingerprint()));
     }
 
     /** "Planned with version 4 of the project, saved Sat 6 Mar 2027, 18:30; the minutes of Knot the strand come from earlier classes." */

@@ -26,14 +26,14 @@ final class Evidence {
     private final Reviewed reviewed;
     private final Map<String, Length> usual;
     private final ProjectSpec project;
-    private final Map<String, Minutes> typed;
+    private final Map<String, Setting> typed;
 
     /**
      * @param usual how long each step takes the class when it is simulated
      * @param project as it is now
      * @param typed what the tutor typed for each step
      */
-    Evidence(Reviewed reviewed, List<Length> usual, ProjectSpec project, Map<String, Minutes> typed) {
+    Evidence(Reviewed reviewed, List<Length> usual, ProjectSpec project, Map<String, Setting> typed) {
         this.reviewed = reviewed;
         this.usual = usual.stream().collect(Collectors.toMap(l -> PlannedStep.key(l.step(), l.group()), Function.identity()));
         this.project = project;
@@ -64,12 +64,12 @@ final class Evidence {
     /** The minutes with which the class was planned, as a multiple of those typed now, for students of the same level. */
     private double then(String step) {
         Optional<Step> planned = reviewed.file().project().step(step);
-        Minutes now = typed.get(step);
+        Setting now = typed.get(step);
         if (planned.isEmpty() || now == null) {
             return 0;
         }
         SkillLevel before = reviewed.file().project().timesOf();
         double level = planned.get().student() == null ? 1 : project.timesOf().paceAgainst(before);
-        return level * Minutes.of(planned.get()).against(now);
+        return level * Setting.of(planned.get()).against(now);
     }
 }

@@ -14,12 +14,13 @@ import org.hibernate.annotations.Mutability;
 import org.hibernate.type.SqlTypes;
 import org.hibernate.type.descriptor.java.Immutability;
 
-/** What a tutor decided about proposed minutes of one step: taken into the project, or refused. Never changed afterwards. */
+/** What a tutor decided about something that classes showed: taken into the project, or refused. Never changed afterwards. */
 @Entity
 public class Finding extends StoredEntity {
     @ManyToOne(optional = false, fetch = FetchType.LAZY)
     Project project;
 
+    /** The key of what was learned. */
     String step;
 
     String title;
@@ -28,11 +29,11 @@ public class Finding extends StoredEntity {
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<Minutes> before;
+    Stored<Setting> before;
 
     @JdbcTypeCode(SqlTypes.JSON)
     @Mutability(Immutability.class)
-    Stored<Minutes> after;
+    Stored<Setting> after;
 
     /** The reviews that it came from, each with its version. */
     String evidence;
@@ -43,16 +44,16 @@ public class Finding extends StoredEntity {
 
     protected Finding() {}
 
-    static Finding of(Project project, StepFinding of, boolean taken, Instant now) {
+    static Finding of(Project project, Learned of, boolean taken, Instant now) {
         Finding finding = new Finding();
         finding.project = project;
-        finding.step = of.step().id();
-        finding.title = of.step().title();
+        finding.step = of.key();
+        finding.title = of.title();
         finding.taken = taken;
         finding.before = Stored.of(of.now());
         finding.after = Stored.of(of.proposed());
         finding.evidence = of.evidence();
-        finding.classes = of.pace().seen().size();
+        finding.classes = of.classes();
         finding.decidedAt = now.truncatedTo(ChronoUnit.MICROS);
         return finding;
     }
@@ -62,15 +63,11 @@ public class Finding extends StoredEntity {
         return list("project.id = ?1 order by id desc", project);
     }
 
-    String step() {
-        return step;
-    }
-
     /** As a line of the project's history; it outlives the transaction. */
     Decided decided() {
         return new Decided(step, title, taken, before.read("a finding", null), after.read("a finding", null), evidence, classes, decidedAt);
     }
 
     /** @param classes from how many it came */
-    record Decided(String step, String title, boolean taken, Minutes before, Minutes after, String evidence, int classes, Instant at) {}
+    record Decided(String key, String title, boolean taken, Setting before, Setting after, String evidence, int classes, Instant at) {}
 }

@@ -1,10 +1,13 @@
 package benchful.findings;
 
+import benchful.catalogue.MaterialSpec;
 import benchful.core.learning.StepPace;
 import benchful.core.learning.StepPace.Seen;
+import benchful.core.learning.WasteRate;
 import benchful.findings.Finding.Decided;
 import benchful.plans.stored.ClassTroubles;
 import benchful.plans.stored.PlanService;
+import benchful.projects.MaterialLine;
 import benchful.projects.Project;
 import benchful.projects.ProjectKeeper;
 import benchful.projects.ProjectSpec;
@@ -14,6 +17,7 @@ import benchful.web.StoredEntity;
 import benchful.web.tasks.Tried;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -22,7 +26,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Makes findings of the reviews of a project, and does with them what the tutor decides. What is stored is read in one short
@@ -59,53 +65,85 @@ class Findings {
     }
 
     private ProjectFindings found(Stored stored) {
-        Map<String, Minutes> typed = new HashMap<>();
+        List<Reviewed> reviewed = Tried.worked(stored.reviewed);
+        List<StepFinding> steps = steps(stored, reviewed);
+        List<MaterialFinding> materials = materials(stored, reviewed);
+        int classes = (int) Stream.<Learned>concat(steps.stream(), materials.stream()).flatMap(l -> Stream.of(l.evidence().split(" "))).distinct().count();
+        return new ProjectFindings(stored.project, stored.version, stored.sheet, classes, steps, materials, stored.history, Tried.troubles(stored.reviewed));
+    }
+
+    private List<StepFinding> steps(Stored stored, List<Reviewed> reviewed) {
+        Map<String, Setting> typed = new HashMap<>();
         stored.sheet.steps().stream().filter(s -> !s.kind().isUnattended() && !s.kind().isBeforeClass())
-                .forEach(s -> typed.put(s.id(), typed(s, stored.history)));
+                .forEach(s -> typed.put(s.id(), typed(s.id(), Setting.of(s), stored.history)));
         Map<String, Map<String, Seen>> seen = new LinkedHashMap<>();
-        for (Reviewed one : Tried.worked(stored.reviewed)) {
+        for (Reviewed one : reviewed) {
             new Evidence(one, plans.stepLengths(one.file(), one.students()), stored.sheet, typed).seen()
                     .forEach((step, s) -> seen.computeIfAbsent(step, x -> new LinkedHashMap<>()).put(one.evidence(), s));
         }
-        List<StepFinding> steps = stored.sheet.steps().stream().filter(s -> seen.containsKey(s.id()))
+        return stored.sheet.steps().stream().filter(s -> seen.containsKey(s.id()))
                 .map(s -> finding(s, typed.get(s.id()), seen.get(s.id()), stored.history)).toList();
-        int classes = (int) seen.values().stream().flatMap(s -> s.keySet().stream()).distinct().count();
-        return new ProjectFindings(stored.project, stored.version, stored.sheet, classes, steps, stored.history, Tried.troubles(stored.reviewed));
     }
 
-    /** What was typed for a step: what stands in the project, and where that was taken from classes, what stood there before. */
-    private static Minutes typed(Step step, List<Decided> history) {
-        Minutes typed = Minutes.of(step);
+    private List<MaterialFinding> materials(Stored stored, List<Reviewed> reviewed) {
+        Map<String, Map<String, WasteRate.Seen>> seen = new LinkedHashMap<>();
+        for (Reviewed one : reviewed) {
+            new Spoilt(one, plans.needs(one.file())).seen().forEach((material, s) -> seen.computeIfAbsent(material, x -> new LinkedHashMap<>()).put(one.evidence(), s));
+        }
+        return stored.sheet.materials().stream().filter(line -> Spoilt.learns(line) && seen.containsKey(line.material()))
+                .collect(Collectors.toMap(MaterialLine::material, Function.identity(), (one, same) -> one, LinkedHashMap::new)).values().stream()
+                .map(line -> finding(line, reviewed.get(0), new ArrayList<>(seen.get(line.material()).values()), evidence(seen.get(line.material())), stored.history)).toList();
+    }
+
+    /** What was typed: what stands in the project, and where that was taken from classes, what stood there before. */
+    private static Setting typed(String key, Setting now, List<Decided> history) {
+        Setting typed = now;
         for (Decided decided : history) {
-            if (decided.taken() && decided.step().equals(step.id()) && decided.after().equals(typed)) {
+            if (decided.taken() && decided.key().equals(key) && decided.after().equals(typed)) {
                 typed = decided.before();
             }
         }
         return typed;
     }
 
-    private StepFinding finding(Step step, Minutes typed, Map<String, Seen> seen, List<Decided> history) {
-        String evidence = seen.keySet().stream().sorted().collect(Collectors.joining(" "));
-        boolean refused = history.stream().anyMatch(d -> !d.taken() && d.step().equals(step.id()) && d.evidence().equals(evidence)
-                && d.before().equals(Minutes.of(step)));
-        return new StepFinding(step, typed, StepPace.of(new ArrayList<>(seen.values()), LocalDate.now(clock)), evidence, refused);
+    private StepFinding finding(Step step, Setting typed, Map<String, Seen> seen, List<Decided> history) {
+        return new StepFinding(step, typed, StepPace.of(new ArrayList<>(seen.values()), LocalDate.now(clock)), evidence(seen),
+                refused(step.id(), Setting.of(step), evidence(seen), history));
+    }
+
+    /** @param last the latest class, which says what the catalogue allows for its level */
+    private MaterialFinding finding(MaterialLine line, Reviewed last, List<WasteRate.Seen> seen, String evidence, List<Decided> history) {
+        Optional<MaterialSpec> material = last.file().materials().stream().filter(m -> m.name().equals(line.material())).findFirst();
+        Setting now = Setting.waste(line.waste() != null ? line.waste() : material.map(m -> m.waste(last.file().setup().level())).orElse(BigDecimal.ZERO));
+        String key = MaterialFinding.KEY + line.material();
+        WasteRate rate = WasteRate.of(seen, typed(key, now, history).waste().movePointLeft(2).doubleValue(), LocalDate.now(clock));
+        return new MaterialFinding(line.material(), now, rate, seen.get(0).taken(), material.filter(m -> m.confidence() != null).isPresent(), evidence,
+                refused(key, now, evidence, history));
+    }
+
+    private static String evidence(Map<String, ?> seen) {
+        return seen.keySet().stream().sorted().collect(Collectors.joining(" "));
+    }
+
+    private static boolean refused(String key, Setting now, String evidence, List<Decided> history) {
+        return history.stream().anyMatch(d -> !d.taken() && d.key().equals(key) && d.evidence().equals(evidence) && d.before().equals(now));
     }
 
     /**
-     * Takes proposed minutes into the project, whose sheet as it was is kept as an earlier version.
+     * Takes what is proposed into the project, whose sheet as it was is kept as an earlier version.
      *
      * @return false where the project was changed meanwhile, so that nothing was taken
      */
-    boolean take(ProjectFindings findings, List<StepFinding> taken) {
+    boolean take(ProjectFindings findings, List<Learned> taken) {
         return keeper.replace(findings.project(), findings.version(), findings.with(taken), project -> decide(project, taken, true)).isPresent();
     }
 
     /** Refuses proposals until there is new data. */
-    void refuse(ProjectFindings findings, List<StepFinding> refused) {
+    void refuse(ProjectFindings findings, List<Learned> refused) {
         QuarkusTransaction.requiringNew().run(() -> StoredEntity.byId(Project.class, findings.project()).ifPresent(project -> decide(project, refused, false)));
     }
 
-    private void decide(Project project, List<StepFinding> steps, boolean taken) {
-        steps.forEach(step -> Finding.of(project, step, taken, clock.instant()).persist());
+    private void decide(Project project, List<Learned> about, boolean taken) {
+        about.forEach(one -> Finding.of(project, one, taken, clock.instant()).persist());
     }
 }

@@ -20,7 +20,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 
-/** What the classes of a project showed of its minutes: taken by one press, all or one by one, or refused. */
+/** What the classes of a project showed of its minutes and materials: taken by one press, all or one by one, or refused. */
 @Path("/projects/{id: \\d+}/findings")
 @Produces(MediaType.TEXT_HTML)
 class FindingsPages {
@@ -64,7 +64,7 @@ class FindingsPages {
         return page(existing(id), false);
     }
 
-    /** Takes what is proposed for one step, or for all; a class that asked for it is shown with it. */
+    /** Takes what is proposed for one step or material, or for all; a class that asked for it is shown with it. */
     @POST
     @Path("taken")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
@@ -94,9 +94,9 @@ class FindingsPages {
         return Pages.number(form.getFirst("version")).equals(Optional.of(found.version())) && found.fingerprint().equals(form.getFirst("fingerprint"));
     }
 
-    private static List<StepFinding> asked(ProjectFindings found, MultivaluedMap<String, String> form) {
-        String step = form.getFirst("step");
-        List<StepFinding> asked = found.open().stream().filter(s -> step == null || step.equals(s.step().id())).toList();
+    private static List<Learned> asked(ProjectFindings found, MultivaluedMap<String, String> form) {
+        String about = form.getFirst("about");
+        List<Learned> asked = found.open().stream().filter(l -> about == null || about.equals(l.key())).toList();
         if (asked.isEmpty()) {
             throw new NotFoundException();
         }

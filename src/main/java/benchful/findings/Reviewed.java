@@ -4,6 +4,7 @@ import benchful.classes.ClassFile;
 import benchful.core.learning.StepReview;
 import benchful.reviews.Review;
 import benchful.reviews.ReviewSpec;
+import benchful.reviews.ReviewSpec.MaterialNote;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -15,14 +16,15 @@ import java.util.stream.Collectors;
  *
  * @param evidence tells this review, as it stands, from all others
  * @param students who came; null for all
+ * @param materials what was noted of them, by name
  * @param typed keys of the steps whose minutes were typed, rather than when they ended
  */
-record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students, List<StepReview> steps, Set<String> typed) {
+record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students, List<StepReview> steps, Map<String, MaterialNote> materials, Set<String> typed) {
 
     static Reviewed of(Review review) {
         ReviewSpec sheet = review.sheet();
         Set<String> typed = sheet.steps().entrySet().stream().filter(e -> e.getValue().took() != null).map(Map.Entry::getKey).collect(Collectors.toSet());
         return new Reviewed(review.craftClass().id() + ":" + review.version(), review.craftClass().startsAt().toLocalDate(), review.plan().file(),
-                sheet.students(), review.steps().stream().filter(s -> s.actual() != null).toList(), typed);
+                sheet.students(), review.steps().stream().filter(s -> s.actual() != null).toList(), sheet.materials(), typed);
     }
 }

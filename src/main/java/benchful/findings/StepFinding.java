@@ -3,6 +3,7 @@ package benchful.findings;
 import benchful.core.learning.StepPace;
 import benchful.core.learning.StepPace.Seen;
 import benchful.plans.pictures.PacePicture;
+import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import io.quarkus.qute.TemplateData;
 import java.time.Duration;
@@ -16,29 +17,36 @@ import java.util.List;
  * @param refused whether the tutor refused just this and nothing new is known
  */
 @TemplateData
-public record StepFinding(Step step, Minutes typed, StepPace pace, String evidence, boolean refused) {
+public record StepFinding(Step step, Setting typed, StepPace pace, String evidence, boolean refused) implements Learned {
     /** Less is not worth a change of the sheet (common practice, no source). */
     private static final double WORTH_A_CHANGE = 0.03;
 
     private static final double SURE = 0.8;
 
-    /** As they stand in the project. */
-    public Minutes now() {
-        return Minutes.of(step);
+    @Override
+    public String key() {
+        return step.id();
     }
 
-    public Minutes proposed() {
+    @Override
+    public String title() {
+        return step.title();
+    }
+
+    @Override
+    public Setting now() {
+        return Setting.of(step);
+    }
+
+    @Override
+    public Setting proposed() {
         return typed.each(pace::of);
     }
 
-    /** Whether it differs from what stands in the project so much that it should be changed there. */
+    @Override
     public boolean differs() {
         double change = proposed().against(now());
         return change > 0 && Math.abs(change - 1) >= WORTH_A_CHANGE;
-    }
-
-    public boolean open() {
-        return differs() && !refused;
     }
 
     /** Whether it runs over at the minutes that stand in the project, and how sure that is. */
@@ -50,6 +58,7 @@ public record StepFinding(Step step, Minutes typed, StepPace pace, String eviden
         return chanceOfRunningOver() >= SURE;
     }
 
+    @Override
     public int classes() {
         return pace.seen().size();
     }
@@ -76,7 +85,8 @@ public record StepFinding(Step step, Minutes typed, StepPace pace, String eviden
         return PacePicture.of(step.id(), step.title(), typed.middle(), StepPace.PRIOR, pace.after(), seen);
     }
 
-    Step changed() {
-        return proposed().in(step);
+    @Override
+    public ProjectSpec in(ProjectSpec project) {
+        return project.withSteps(project.steps().stream().map(s -> s.id().equals(step.id()) ? proposed().in(s) : s).toList());
     }
 }

@@ -227,4 +227,31 @@ class FindingsPagesTest {
         assertThat(tutor.open(first).page().select("#showed")).isEmpty();
         assertThat(tutor.open("/projects/99/findings").status()).isEqualTo(404);
     }
+
+    @Test
+    void proposesTheSparesThatWouldHaveBeenEnough() {
+        tutor.open("/projects/1/edit").press("Add a material");
+        tutor.type("/materials/0/material", "zip").type("/materials/0/amount", "1").type("/materials/0/waste", "5").press("Save the project");
+        String second = another();
+        broken(second, "3 pcs");
+        broken(another(), "2 pcs");
+
+        tutor.open("/projects/1/findings");
+        assertThat(tutor.page().select("section:has(h2:contains(zip))").text()).contains("From 2 classes: about 23 % spoils", "In the project: 5 % waste; proposed: 50 % waste");
+        tutor.press(tutor.page().selectFirst("section:has(h2:contains(zip)) button:contains(Keep as it is)"));
+        assertThat(tutor.page().select("section:has(h2:contains(zip)) button")).isEmpty();
+
+        broken(another(), "0 pcs");
+        tutor.open("/projects/1/findings").press("Take all into the project");
+        assertThat(tutor.open("/projects/1/edit").field("/materials/0/waste")).isEqualTo("38");
+        tutor.open("/projects/1/findings");
+        assertThat(tutor.page().select("section:has(h2:contains(zip)) button")).isEmpty();
+        assertThat(tutor.page().select("main li").eachText()).anyMatch(line -> line.contains("zip, taken: 38 % waste instead of 5 % waste"))
+                .anyMatch(line -> line.contains("zip, kept: 5 % waste, not 50 % waste"));
+    }
+
+    private void broken(String craftClass, String amount) {
+        tutor.open(craftClass + "/review").type("/materials/zip/broken", amount).press("Save the review");
+        assertThat(tutor.status()).isEqualTo(200);
+    }
 }

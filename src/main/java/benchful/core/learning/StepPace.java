@@ -3,7 +3,6 @@ package benchful.core.learning;
 import benchful.core.learning.NormalInverseGamma.Weighted;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 
@@ -22,13 +21,9 @@ public record StepPace(List<Seen> seen, NormalInverseGamma after) {
      */
     public static final NormalInverseGamma PRIOR = new NormalInverseGamma(0, 0.1, 3, 2 * 0.12 * 0.12);
 
-    /** After so long a class counts for half (common practice, no source). */
-    public static final double HALF_LIFE_YEARS = 2;
-
     /** By how much more than typed a step must take to be said to run over; as {@link StepReview} has it. */
     private static final double RUNS_OVER = Math.log(1.1);
 
-    private static final double DAYS = 365.25;
     private static final double NINE_IN_TEN = 0.9;
 
     public StepPace {
@@ -48,8 +43,7 @@ public record StepPace(List<Seen> seen, NormalInverseGamma after) {
         }
 
         double weight(LocalDate today) {
-            double years = Math.max(0, ChronoUnit.DAYS.between(day, today)) / DAYS;
-            return Math.pow(0.5, years / HALF_LIFE_YEARS);
+            return Ageing.weight(day, today);
         }
     }
 

@@ -23,6 +23,14 @@
  * typed ones times exp(m'). Source of the update: Hoff, A First Course in Bayesian Statistical Methods, 2009, section 5.3;
  * Gelman et al., Bayesian Data Analysis, 3rd ed., section 3.3 (from memory; a worked example of the former is a test).
  *
+ * <p><b>The model by which waste is learned</b> ({@link benchful.core.learning.WasteRate}): things spoil by chance and for themselves, so
+ * that of n taken the number spoilt, y, is Poisson with the mean q n. The share q is gamma(shape a, rate b) with a / b = what the tutor
+ * typed and b = the things that a usual class takes, so that typing counts like one class. After classes with weights u
+ * <pre>a' = a + sum(u y)    b' = b + sum(u n)</pre>
+ * and the number spoilt in the next class is negative binomial; what is proposed is enough for it with nine chances in ten. Source:
+ * Gelman et al., Bayesian Data Analysis, 3rd ed., section 2.6 (from memory; its worked example of asthma deaths is a test). It leaves
+ * out that one student may spoil many.
+ *
  * <p>What it leaves out: that one class is slow in all of its steps, so that the sum over steps is a little less sure than if
  * they were unlike each other; and steps whose ends overlap in a class that goes at its own pace, where the time from one end
  * to the next tells less of the step.

@@ -15,12 +15,19 @@ import org.jspecify.annotations.Nullable;
  * @param grain whether rectangles must lie along the sheet
  */
 public record CutNeed(String label, @Nullable Quantity length, @Nullable Extent rectangle, boolean grain, int count) {
+    static final String RESERVE = "reserve";
+
     public CutNeed(String label, Quantity length, int count) {
         this(label, length, null, false, count);
     }
 
     public CutNeed(String label, Extent rectangle, boolean grain, int count) {
         this(label, null, rectangle, grain, count);
+    }
+
+    /** Whether they are for nobody yet, in case others spoil. */
+    public boolean isReserve() {
+        return label.equals(RESERVE);
     }
 
     /** Length or area of all. */

@@ -92,7 +92,7 @@ public final class NeedsCalculator {
         } else if (extra > 0) {
             Quantity longest = line.takes().stream().filter(Take::cuts).map(Take::each)
                     .max(Comparator.naturalOrder()).orElseThrow();
-            cuts.add(new CutNeed("reserve", longest, extra));
+            cuts.add(new CutNeed(CutNeed.RESERVE, longest, extra));
             waste = waste.plus(longest.times(extra).in(request.unit()).measurable());
             reasons.add(Sentence.of("These are %s of the longest, %s.", NeedWords.counted(extra, "piece"), longest));
         }
@@ -103,7 +103,7 @@ public final class NeedsCalculator {
         boolean grain = line.takes().get(0).grain();
         Extent all = line.takes().stream().filter(Take::cuts).map(t -> requireNonNull(t.rectangle()))
                 .map(rectangle -> grain ? rectangle : rectangle.upright()).reduce(NeedsCalculator::around).orElseThrow();
-        cuts.add(new CutNeed("reserve", all, grain, extra));
+        cuts.add(new CutNeed(CutNeed.RESERVE, all, grain, extra));
         waste = waste.plus(all.area().times(extra).in(request.unit()).measurable());
         reasons.add(Sentence.of("These are %s of %s x %s, large enough for anybody.", NeedWords.counted(extra, "piece"), all.length(), all.width()));
     }

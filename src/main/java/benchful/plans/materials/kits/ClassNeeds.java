@@ -143,20 +143,9 @@ public final class ClassNeeds {
 
     private Allowance allowance(MaterialLine line, String name) {
         MaterialSpec material = catalogue.get(name);
-        BigDecimal waste = line.lent() ? BigDecimal.ZERO : line.waste() != null ? line.waste() : material == null ? BigDecimal.ZERO : waste(material);
+        BigDecimal waste = line.lent() ? BigDecimal.ZERO : line.waste() != null ? line.waste() : material == null ? BigDecimal.ZERO : material.waste(level);
         return material != null && material.confidence() != null
                 ? new Allowance.Confidence(waste, material.confidence())
                 : new Allowance.Percentage(waste);
-    }
-
-    /** A level that is not given takes the allowance of the next less practised. */
-    private BigDecimal waste(MaterialSpec material) {
-        for (int i = level.ordinal(); i >= 0; i--) {
-            BigDecimal waste = material.waste().get(SkillLevel.values()[i]);
-            if (waste != null) {
-                return waste;
-            }
-        }
-        return BigDecimal.ZERO;
     }
 }

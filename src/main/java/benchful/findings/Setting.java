@@ -1,30 +1,38 @@
 package benchful.findings;
 
 import benchful.projects.Step;
+import benchful.web.Formats;
 import benchful.web.Times;
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.function.UnaryOperator;
 
 /**
- * All times of a step that grow with its pace: of a make step one student's three, of the others how long it lasts.
- * Each is null where the step has none.
+ * What stands in a project and is learned: all times of a step that grow with its pace (of a make step one student's three, of the
+ * others how long it lasts), or the percentage of a material that is brought for what spoils. Each is null where there is none.
  */
-public record Minutes(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent) {
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Setting(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent, BigDecimal waste) {
 
-    static Minutes of(Step step) {
+    static Setting of(Step step) {
         Step.StudentTime student = step.student();
-        return student != null ? new Minutes(student.quick(), student.usual(), student.slow(), null, null)
-                : new Minutes(null, null, null, step.lasts(), step.perStudent());
+        return student != null ? new Setting(student.quick(), student.usual(), student.slow(), null, null, null)
+                : new Setting(null, null, null, step.lasts(), step.perStudent(), null);
+    }
+
+    static Setting waste(BigDecimal percent) {
+        return new Setting(null, null, null, null, null, percent);
     }
 
     Step in(Step step) {
         return usual != null ? step.withStudent(new Step.StudentTime(quick, usual, slow)) : step.withLasts(lasts).withPerStudent(perStudent);
     }
 
-    Minutes each(UnaryOperator<Duration> change) {
+    Setting each(UnaryOperator<Duration> change) {
         UnaryOperator<Duration> known = time -> time == null ? null : change.apply(time);
-        return new Minutes(known.apply(quick), known.apply(usual), known.apply(slow), known.apply(lasts), known.apply(perStudent));
+        return new Setting(known.apply(quick), known.apply(usual), known.apply(slow), known.apply(lasts), known.apply(perStudent), waste);
     }
 
     /** The one that stands for all; null of a step without times. */
@@ -34,15 +42,18 @@ public record Minutes(Duration quick, Duration usual, Duration slow, Duration la
     }
 
     /** How many times as long as the other; 0 where that can't be said. */
-    double against(Minutes other) {
+    double against(Setting other) {
         Duration mine = middle();
         Duration theirs = other.middle();
         return mine == null || theirs == null || (usual == null) != (other.usual == null) || theirs.isZero() ? 0
                 : (double) mine.toSeconds() / theirs.toSeconds();
     }
 
-    /** "4 min, 6 min, 9 min 30 s" of a make step; "15 min" of others. */
+    /** "4 min, 6 min, 9 min 30 s" of a make step; "15 min" of others; "8 % waste". */
     public String words() {
+        if (waste != null) {
+            return Formats.number(waste, 2) + " % waste";
+        }
         if (usual != null) {
             return "%s, %s, %s".formatted(Times.words(quick), Times.words(usual), Times.words(slow));
         }

@@ -1,0 +1,35 @@
+package benchful.findings;
+
+import benchful.projects.ProjectSpec;
+
+/** What classes showed of one thing that stands in a project: the minutes of a step, or what spoils of a material. */
+public sealed interface Learned permits StepFinding, MaterialFinding {
+
+    /** Tells it from all others of its project: a step's short name, or {@code material:} and a name. */
+    String key();
+
+    String title();
+
+    /** As it stands in the project. */
+    Setting now();
+
+    Setting proposed();
+
+    /** The reviews that it comes from, each with its version. */
+    String evidence();
+
+    int classes();
+
+    /** Whether what is proposed differs so much from what stands in the project that it should be changed there. */
+    boolean differs();
+
+    /** Whether the tutor refused just this and nothing new is known. */
+    boolean refused();
+
+    default boolean open() {
+        return differs() && !refused();
+    }
+
+    /** The project with what is proposed. */
+    ProjectSpec in(ProjectSpec project);
+}
