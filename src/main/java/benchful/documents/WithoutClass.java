@@ -45,13 +45,19 @@ class WithoutClass {
     /** One piece of each size, at the pace of those whom the project suits. */
     @Transactional(dontRollbackOn = Unusable.class)
     PrintSource of(Project project) {
-        ProjectSpec sheet = project.toSpec();
+        return of(project.toFullSheet());
+    }
+
+    /** @param whole with the contents of its pictures */
+    @Transactional(dontRollbackOn = Unusable.class)
+    PrintSource of(ProjectSpec whole) {
+        ProjectSpec sheet = whole.withPictures(whole.pictures().stream().map(Picture::withoutContent).toList());
         CatalogueSpec there = catalogue.sheetsFor(null, sheet.materials().stream().flatMap(line -> line.offered().stream()).distinct().toList());
         Map<String, Integer> sizes = new LinkedHashMap<>();
         sheet.sizes().forEach(size -> sizes.put(size.name(), 1));
         ClassSetup nobody = ClassSetup.plain(null, List.of(), sheet.sizes().size(), sheet.level(), sizes, Studio.current().coin());
         ClassFile file = new ClassFile(sheet, nobody, null, there.materials(), there.suppliers());
-        return source(file, remembered.needs(file), project);
+        return source(file, remembered.needs(file), whole);
     }
 
     /** The kits of a batch, nobody's in particular. */
@@ -60,12 +66,12 @@ class WithoutClass {
         ClassFile file = batches.wholeFile(batch);
         Requirements needs = remembered.needs(file);
         LocalDate packed = batch.sheet().readyBy();
-        return source(file, needs.withKits(needs.kits().stream().map(kit -> named(kit, batch.title())).toList()), batch.project())
+        return source(file, needs.withKits(needs.kits().stream().map(kit -> named(kit, batch.title())).toList()), batch.project().toFullSheet())
                 .forSale("Batch %d%s".formatted(batch.id(), packed == null ? "" : ", packed on " + Formats.words(packed)));
     }
 
-    private PrintSource source(ClassFile file, Requirements needs, Project project) {
-        Map<String, Picture> pictures = project.toFullSheet().pictures().stream().filter(picture -> picture.content().length > 0)
+    private PrintSource source(ClassFile file, Requirements needs, ProjectSpec whole) {
+        Map<String, Picture> pictures = whole.pictures().stream().filter(picture -> picture.content().length > 0)
                 .collect(Collectors.toMap(Picture::name, Function.identity()));
         return new PrintSource(file, new KitsAlone(needs), pictures, HazardNotes.of(hazards.all()), null).of(Studio.current(), Studio.sign());
     }

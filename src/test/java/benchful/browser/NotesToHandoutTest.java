@@ -8,6 +8,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
+import com.microsoft.playwright.assertions.LocatorAssertions.HasCountOptions;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -196,7 +197,7 @@ class NotesToHandoutTest {
         hand.type(page.locator("[name='lines/steps']"), notes.steps);
         hand.press(page.getByText("Read these lines").last());
         Locator rows = page.locator("details.step");
-        assertThat(rows).hasCount((int) notes.steps.lines().filter(l -> !l.startsWith(" ")).count());
+        assertThat(rows).hasCount((int) notes.steps.lines().filter(l -> !l.startsWith(" ")).count(), new HasCountOptions().setTimeout(30_000));
         shot(page, notes.name);
         hand.press(page.getByText("Save the project").last());
         assertThat(page.locator("h1")).hasText(notes.name);

@@ -30,9 +30,12 @@ import java.util.stream.Stream;
  * @param id of the stored project; null for a new one
  * @param stored under which name each picture of the form is stored, by its name in the form
  * @param boxes what was just read from the boxes of lines
+ * @param draft how far the draft is that is shown; null where nothing of it is kept yet
+ * @param others drafts of changes to the same project
  */
 @TemplateData
-public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Choices choices, Boxes boxes) {
+public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Choices choices, Boxes boxes, DraftState draft,
+        List<ProjectDraft> others) {
 
     /**
      * What is there already and can be chosen by its first letters.

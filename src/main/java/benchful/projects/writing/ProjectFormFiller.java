@@ -21,6 +21,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A project's form on its way in: changed names are carried on, picked pictures are made fit and held in the form until it
@@ -106,6 +107,21 @@ final class ProjectFormFiller {
 
     long version() {
         return Pages.version(fields);
+    }
+
+    /** What was typed. */
+    ObjectNode tree() {
+        return tree;
+    }
+
+    /** The draft that the form belongs to; nothing where it is kept nowhere yet. */
+    Optional<Long> draft() {
+        return Pages.number(fields.getFirst("draft"));
+    }
+
+    /** The stored project that the form changes; nothing for a new one. */
+    Optional<Long> project() {
+        return Pages.number(fields.getFirst("project"));
     }
 
     /** By its name in the form, the name under which a picture is stored. */

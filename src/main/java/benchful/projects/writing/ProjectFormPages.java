@@ -2,7 +2,6 @@ package benchful.projects.writing;
 
 import benchful.bin.EarlierVersions;
 import benchful.catalogue.HazardNames;
-import benchful.catalogue.Material;
 import benchful.projects.Project;
 import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectSpec;
@@ -17,7 +16,6 @@ import benchful.web.forms.SpecReader.Reading;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.narayana.jta.QuarkusTransaction;
-import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -30,11 +28,13 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
 import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
 
 /** Writing a project: one form for its whole sheet. */
@@ -44,24 +44,22 @@ class ProjectFormPages {
     private final Clock clock;
     private final HazardNames hazards;
     private final EarlierVersions earlier;
+    private final FormShower shower;
+    private final StartingPieces pieces;
 
-    ProjectFormPages(Clock clock, HazardNames hazards, EarlierVersions earlier) {
+    ProjectFormPages(Clock clock, HazardNames hazards, EarlierVersions earlier, FormShower shower, StartingPieces pieces) {
         this.clock = clock;
         this.hazards = hazards;
         this.earlier = earlier;
-    }
-
-    @CheckedTemplate(basePath = "projects")
-    static class Templates {
-        static native TemplateInstance form(ProjectForm page);
-
-        private Templates() {}
+        this.shower = shower;
+        this.pieces = pieces;
     }
 
     @GET
     @Path("new")
-    public TemplateInstance fresh() {
-        return page(ProjectFormFiller.blank(), null, Map.of(), Boxes.UNTOUCHED);
+    @Transactional
+    public TemplateInstance fresh(@RestQuery String from) {
+        return page(pieces.begun(from), null, Map.of(), Boxes.UNTOUCHED, Optional.empty());
     }
 
     @GET
@@ -69,7 +67,7 @@ class ProjectFormPages {
     @Transactional
     public TemplateInstance edit(@RestPath long id) {
         Project project = Pages.existing(Project.class, id);
-        return page(reader().form(project.stored(), project.version()), id, stored(project), Boxes.UNTOUCHED);
+        return page(reader().form(project.stored(), project.version()), id, stored(project), Boxes.UNTOUCHED, Optional.empty());
     }
 
     /** Also where the sheet itself can't be read. */
@@ -101,7 +99,7 @@ class ProjectFormPages {
         ObjectNode tree = wanted.version().sheet().deepCopy();
         tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
         Reading<ProjectSpec> reading = PictureIntake.fit(reader().tree(tree), names(tree)).with(sheet -> withContents(sheet, id, version));
-        return post(id, stored(target.project()), Boxes.UNTOUCHED).putBack(reading, wanted.fresh(), target);
+        return post(id, stored(target.project()), Boxes.UNTOUCHED, Optional.empty()).putBack(reading, wanted.fresh(), target);
     }
 
     private static Set<String> names(JsonNode sheet) {
@@ -114,14 +112,20 @@ class ProjectFormPages {
 
     private Response save(Long id, ProjectFormFiller forms) {
         if (forms.rearranged()) {
-            return Pages.again(page(forms.shown(), id, forms.stored(), forms.boxes()));
+            return Pages.again(page(forms.shown(), id, forms.stored(), forms.boxes(), forms.draft()));
         }
         Reading<ProjectSpec> reading = forms.read(reader(), id);
-        return QuarkusTransaction.requiringNew().call(() -> post(id, forms.stored(), forms.boxes()).answer(reading, forms.version(), target(id)));
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Response answer = post(id, forms.stored(), forms.boxes(), forms.draft()).answer(reading, forms.version(), target(id));
+            if (answer.getStatusInfo().getFamily() == Response.Status.Family.REDIRECTION) {
+                ProjectDraft.done(forms.draft());
+            }
+            return answer;
+        });
     }
 
-    private SpecPost<ProjectSpec> post(Long id, Map<String, String> stored, Boxes boxes) {
-        return new SpecPost<>(reader(), form -> page(form, id, stored, boxes));
+    private SpecPost<ProjectSpec> post(Long id, Map<String, String> stored, Boxes boxes, Optional<Long> draft) {
+        return new SpecPost<>(reader(), form -> page(form, id, stored, boxes, draft));
     }
 
     private SpecReader<ProjectSpec> reader() {
@@ -132,12 +136,7 @@ class ProjectFormPages {
         return new ProjectTarget(id == null ? null : Pages.toChange(Project.class, id), clock.instant());
     }
 
-    /** @param stored by its name in the form, the name under which a picture is stored */
-    private TemplateInstance page(SpecForm form, Long id, Map<String, String> stored, Boxes boxes) {
-        return Templates.form(new ProjectForm(form, id, stored, choices(), boxes));
-    }
-
-    private ProjectForm.Choices choices() {
-        return new ProjectForm.Choices(Project.crafts(), Material.names(), hazards.byId());
+    private TemplateInstance page(SpecForm form, Long id, Map<String, String> stored, Boxes boxes, Optional<Long> draft) {
+        return shower.page(form, id, stored, boxes, draft);
     }
 }

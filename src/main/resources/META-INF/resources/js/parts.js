@@ -1,12 +1,22 @@
 // data-parts: a form whose lists are changed in the page. A list button sends the form as it does without scripts, and of the page
 // that comes back only the parts are taken: those marked data-part, and the boxes of lines marked data-box. What is typed into a
 // box is read as soon as the hand rests.
+//
+// Whatever is typed is kept as a draft a moment later, and once more when the page is left.
+import {forget, path} from './drafts.js';
+
 const form = document.querySelector('form[data-parts]');
 const LIST_BUTTONS = ['add', 'remove', 'up', 'copy', 'read'];
 let latest = 0;
 let waiting;
 
 const opened = () => new Set([...form.querySelectorAll('details[open][id]')].map(details => details.id));
+
+// What the form is known by is new on each page.
+function known(page) {
+  const fresh = page.querySelector('form[data-parts] > [name="form-key"]');
+  if (fresh) form.querySelector(':scope > [name="form-key"]').value = fresh.value;
+}
 
 async function fetched(name, value) {
   const turn = ++latest;
@@ -45,7 +55,8 @@ async function press(button) {
     if (row.matches('details')) row.open = true;
     row.querySelector('input:not([type=hidden]), select, textarea')?.focus();
   }
-  form.dispatchEvent(new Event('input', {bubbles: true}));
+  typed = true;
+  later();
 }
 
 async function read(box) {
@@ -54,6 +65,40 @@ async function read(box) {
   const page = await fetched('read', list);
   if (page && box.value === typed) take(page, {except: list});
 }
+
+let typed = false;
+let keeping;
+let underway = false;
+
+async function keep() {
+  if (underway) return later();
+  underway = true;
+  typed = false;
+  try {
+    const sent = new FormData(form);
+    [...form.querySelectorAll('input[type=file]')].forEach(field => sent.delete(field.name));
+    sent.append('sending', `${Date.now()} keep`);
+    const answer = await fetch('/projects/drafts', {method: 'POST', body: sent});
+    if (!answer.ok) throw new Error(answer.status);
+    const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+    form.querySelector('[data-part=draft]').replaceWith(page.querySelector('[data-part=draft]'));
+    known(page);
+    if (!typed) forget({path: path(form)});
+  } catch { typed = true; } finally { underway = false; }
+}
+
+function later() {
+  clearTimeout(keeping);
+  keeping = setTimeout(keep, 1500);
+}
+
+form.addEventListener('input', event => {
+  if (event.isTrusted || event.target !== form) { typed = true; later(); }
+});
+addEventListener('pagehide', () => {
+  if (typed && !form.dataset.sent) navigator.sendBeacon('/projects/drafts', new FormData(form));
+});
+form.addEventListener('submit', () => { clearTimeout(keeping); form.dataset.sent = 'yes'; });
 
 form.addEventListener('click', event => {
   const button = event.target.closest('button');

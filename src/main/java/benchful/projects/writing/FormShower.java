@@ -1,0 +1,54 @@
+package benchful.projects.writing;
+
+import benchful.catalogue.HazardNames;
+import benchful.catalogue.Material;
+import benchful.projects.Project;
+import benchful.projects.ProjectFiles;
+import benchful.web.StoredEntity;
+import benchful.web.forms.SpecForm;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Shows the form of a project, with what can be chosen in it and how far its draft is. */
+@ApplicationScoped
+class FormShower {
+    private final Clock clock;
+    private final HazardNames hazards;
+
+    FormShower(Clock clock, HazardNames hazards) {
+        this.clock = clock;
+        this.hazards = hazards;
+    }
+
+    @CheckedTemplate(basePath = "projects")
+    static class Templates {
+        static native TemplateInstance form(ProjectForm page);
+
+        private Templates() {}
+    }
+
+    /** @param stored by its name in the form, the name under which a picture is stored */
+    TemplateInstance page(SpecForm form, Long id, Map<String, String> stored, Boxes boxes, Optional<Long> draft) {
+        DraftState state = draft.flatMap(d -> StoredEntity.byId(ProjectDraft.class, d)).map(this::state).orElse(null);
+        return Templates.form(new ProjectForm(form, id, stored, choices(), boxes, state, state == null && id != null ? ProjectDraft.of(id) : List.of()));
+    }
+
+    /** To go on where it was left. */
+    TemplateInstance page(ProjectDraft draft) {
+        SpecForm form = SpecForm.of(draft.sheet(), draft.base());
+        return Templates.form(new ProjectForm(form, draft.projectId(), draft.storedPictures(), choices(), Boxes.UNTOUCHED, state(draft), List.of()));
+    }
+
+    private DraftState state(ProjectDraft draft) {
+        return DraftState.of(draft, ProjectFiles.reader(hazards), clock.getZone());
+    }
+
+    private ProjectForm.Choices choices() {
+        return new ProjectForm.Choices(Project.crafts(), Material.names(), hazards.byId());
+    }
+}

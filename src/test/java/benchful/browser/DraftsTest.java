@@ -1,0 +1,55 @@
+package benchful.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import benchful.SampleData;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions.ContainsTextOptions;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URI;
+import org.junit.jupiter.api.Test;
+
+/** What is typed of a project is there again, however its page ends. */
+@QuarkusTest
+class DraftsTest {
+    @TestHTTPResource("/")
+    URI address;
+
+    @Inject
+    SampleData data;
+
+    @Test
+    void outliveThePageAndTheBrowser() {
+        data.nothing();
+        try (Browser browser = Browser.open()) {
+            try (BrowserContext window = browser.window(1280)) {
+                Page page = window.newPage();
+                page.navigate(address.resolve("/projects/new").toString());
+                page.locator("[name='/name']").fill("Half a lantern");
+                page.locator("[name='lines/steps']").fill("make: Fold it, 4-6-10 min\nmake: Light it");
+                assertThat(page.locator("[data-part=draft] [role=status]")).containsText("Kept", new ContainsTextOptions().setTimeout(20_000));
+                page.locator("[name='/craft']").fill("paper");
+                page.locator("header.site a[href='/projects']").click();
+            }
+            try (BrowserContext window = browser.window(360)) {
+                Page page = window.newPage();
+                page.navigate(address.resolve("/projects").toString());
+                page.getByText("Half a lantern").click();
+                assertThat(page.locator("[name='/craft']")).hasValue("paper");
+                assertThat(page.locator("[name='lines/steps']")).hasValue("make: Fold it, 4-6-10 min\nmake: Light it");
+                Locator can = page.locator("[data-part=draft] li");
+                assertThat(can.first()).containsText("Print a handout: not yet. Give one student's quick, usual and slow times.");
+                assertThat(can.nth(1)).containsText("Count a kit: ready");
+                page.locator("[name='lines/steps']").fill("make: Fold it, 4-6-10 min\nmake: Light it, 1-2-3 min");
+                page.getByText("Save the project").first().click();
+                assertThat(page.locator("h1")).hasText("Half a lantern");
+                page.navigate(address.resolve("/projects").toString());
+                assertThat(page.locator("main")).not().containsText("Not finished yet");
+            }
+        }
+    }
+}
