@@ -2,9 +2,9 @@ package benchful.projects.writing;
 
 import benchful.bin.Removals;
 import benchful.bin.Thing;
+import benchful.catalogue.HazardNames;
 import benchful.web.Pages;
 import benchful.web.forms.SentForm;
-import benchful.catalogue.HazardNames;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
