@@ -3,6 +3,7 @@ package benchful.plans;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
+import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,15 +14,20 @@ import java.util.Map;
  * so that students read their handout from top to bottom. A wait comes before the work that fills it; one that ends at home comes last.
  */
 public final class StepNumbers {
-    private static final Comparator<Block> AS_THE_CLASS_COMES =
-            Comparator.comparing((Block block) -> block.lane() == Lane.HOME).thenComparing(Block::start).thenComparing(block -> !block.kind().isUnattended());
-
     private StepNumbers() {}
 
     /** Number by step id, in rising order. */
     public static Map<String, Integer> of(LessonPlan plan) {
         Map<String, Integer> numbers = new LinkedHashMap<>();
-        plan.blocks().stream().sorted(AS_THE_CLASS_COMES).forEach(block -> numbers.putIfAbsent(block.step(), numbers.size() + 1));
+        Comparator<Block> asTheClassComes = Comparator.comparing((Block block) -> block.lane() == Lane.HOME).thenComparing(block -> comes(plan, block))
+                .thenComparing(block -> !block.kind().isUnattended());
+        plan.blocks().stream().sorted(asTheClassComes).forEach(block -> numbers.putIfAbsent(block.step(), numbers.size() + 1));
         return Collections.unmodifiableMap(numbers);
+    }
+
+    /** A wait on the clock is that of the last student; where the first are at the next step by then, they have waited before it. */
+    private static LocalDateTime comes(LessonPlan plan, Block block) {
+        return plan.blocks().stream().filter(other -> block.kind().isUnattended() && other.lane() == Lane.CLASS)
+                .filter(other -> other.start().isBefore(block.start()) && other.end().isAfter(block.end())).map(Block::start).min(Comparator.naturalOrder()).orElse(block.start());
     }
 }

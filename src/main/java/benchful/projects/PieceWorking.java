@@ -12,12 +12,14 @@ public interface PieceWorking {
     Piece work(ProjectSpec project, Size size);
 
     /**
+     * @param values measures and answers of workings, by name
      * @param amounts what the piece takes, by the place of its material line from 0; a line that failed is left out
      * @param repeats how often each step with repeats is done, by step id
      * @param faults what could not be worked out; pointers are into the project's sheet
      */
-    record Piece(Map<Integer, Amount> amounts, Map<String, BigDecimal> repeats, List<Fault> faults) {
+    record Piece(Map<String, Quantity> values, Map<Integer, Amount> amounts, Map<String, BigDecimal> repeats, List<Fault> faults) {
         public Piece {
+            values = Map.copyOf(values);
             amounts = Map.copyOf(amounts);
             repeats = Map.copyOf(repeats);
             faults = List.copyOf(faults);

@@ -5,6 +5,7 @@ import benchful.core.Fault;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.pictures.Picture;
+import benchful.web.Blanks;
 import benchful.web.forms.FaultCollector;
 import benchful.web.forms.JsonPointers;
 import java.util.ArrayList;
@@ -13,11 +14,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What must agree within a project's sheet beyond its schema: names, sizes, pictures; formulas and steps have rules of their own. */
 public final class ProjectRules {
     /** Words that formulas know already. */
     private static final Set<String> TAKEN = Set.of("pi", "percent", "ceil", "floor", "round", "sqrt", "min", "max");
+
+    private static final int MOST_NAMED = 12;
 
     private final ProjectSpec project;
     private final FaultCollector faults = new FaultCollector();
@@ -37,6 +41,7 @@ public final class ProjectRules {
         FormulaRules.check(project, rules.faults);
         StepRules.check(project, rules.faults);
         OrderRules.check(project, rules.faults);
+        rules.texts();
         return rules.faults.list();
     }
 
@@ -130,6 +135,26 @@ public final class ProjectRules {
             project.materials().stream().limit(i).filter(l -> l.material().equalsIgnoreCase(line.material()) && l.lent() != line.lent()).findFirst()
                     .ifPresent(l -> faults.add(at, "Another line of “%s” says otherwise. Say on all its lines whether it comes back.", line.material()));
         }
+    }
+
+    /** What texts leave blank must be known. */
+    private void texts() {
+        blanks("/care", project.care());
+        for (int i = 0; i < project.steps().size(); i++) {
+            blanks("/steps/" + i + "/text", project.steps().get(i).text());
+            blanks("/steps/" + i + "/left_handed", project.steps().get(i).leftHanded());
+        }
+    }
+
+    private void blanks(String at, String text) {
+        Blanks.names(text).stream().filter(name -> project.valueNamed(name).isEmpty() && project.linesNamed(name).isEmpty()).forEach(name -> faults.add(at,
+                "“<%s>” is to be filled in, but no material, measure or working of this project is called so. %s. If it is only text, put a blank after the “<”.", name, fillable()));
+    }
+
+    private String fillable() {
+        List<String> names = Stream.of(project.materials().stream().map(MaterialLine::material), project.measures().stream().map(Measure::name),
+                project.sizing().stream().flatMap(working -> working.answers().stream())).flatMap(Function.identity()).distinct().toList();
+        return names.isEmpty() ? "It has none yet" : "It has " + names.stream().limit(MOST_NAMED).map("<%s>"::formatted).collect(Collectors.joining(", "));
     }
 
     private void measure(String at, String name, Quantity value, Measure measure) {

@@ -14,6 +14,8 @@ import benchful.web.forms.fields.Spec;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A piece that can be taught, whole: what is stored, edited, imported and exported. Its JSON Schema is
@@ -64,6 +66,17 @@ public record ProjectSpec(
 
     public Optional<Step> step(String id) {
         return steps.stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    /** The measure, by its name or its label, or the answer of a working that a blank in a text names. */
+    public Optional<String> valueNamed(String blank) {
+        return Stream.concat(measures.stream().filter(m -> m.name().equals(blank) || m.label().equalsIgnoreCase(blank)).map(Measure::name),
+                sizing.stream().flatMap(working -> working.answers().stream()).filter(blank::equals)).findFirst();
+    }
+
+    /** The material lines whose material a blank in a text names, from 0. */
+    public List<Integer> linesNamed(String blank) {
+        return IntStream.range(0, materials.size()).filter(i -> materials.get(i).material().equalsIgnoreCase(blank)).boxed().toList();
     }
 
     /**

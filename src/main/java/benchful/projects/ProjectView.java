@@ -6,6 +6,7 @@ import benchful.core.formula.Formula;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.pictures.Picture;
+import benchful.web.Blanks;
 import benchful.web.Formats;
 import io.quarkus.qute.TemplateData;
 import java.math.BigDecimal;
@@ -31,6 +32,7 @@ import java.util.stream.Stream;
 public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceWorking.Piece> pieces, Map<String, String> hazards) {
     /** From ten centimetres on a tutor speaks of centimetres. */
     private static final Quantity LONG = Quantity.of(100, Unit.MM);
+    private static final String UNKNOWN = "–";
 
     static ProjectView of(Project project, PieceWorking working, Map<String, String> hazards) {
         ProjectSpec sheet = project.toSpec();
@@ -53,7 +55,7 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
     public String amount(Size size, int line) {
         PieceWorking.Amount amount = pieces.get(size.name()).amounts().get(line);
         if (amount == null) {
-            return "–";
+            return UNKNOWN;
         }
         if (amount.rectangle() != null) {
             return "%d × %s".formatted(amount.pieces(), Formats.words(amount.rectangle()));
@@ -61,6 +63,21 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
         boolean inCentimetres = amount.each().unit() == Unit.MM && amount.each().compareTo(LONG) >= 0;
         String each = Formats.words(inCentimetres ? amount.each().in(Unit.CM) : amount.each());
         return amount.pieces() == null ? each : amount.pieces() + " × " + each;
+    }
+
+    /** A text with its blanks filled in: of sizes that differ, from the least to the most. */
+    public String text(String written) {
+        return Blanks.filled(written, this::inAnySize);
+    }
+
+    private Optional<String> inAnySize(String blank) {
+        List<String> words = sheet.sizes().stream().flatMap(size -> inSize(blank, size).stream()).distinct().toList();
+        return words.isEmpty() ? Optional.empty() : Optional.of(words.size() == 1 ? words.get(0) : "(by size: " + String.join(", ", words) + ")");
+    }
+
+    private Optional<String> inSize(String blank, Size size) {
+        return sheet.valueNamed(blank).map(pieces.get(size.name()).values()::get).map(Formats::measured)
+                .or(() -> sheet.linesNamed(blank).stream().map(line -> amount(size, line)).filter(words -> !words.equals(UNKNOWN)).reduce("%s and %s"::formatted));
     }
 
     /** How a material line is worked out, where it is more than an amount: "2 * length + 40 cm, 2 pieces". */

@@ -37,7 +37,7 @@ import java.util.List;
  *     an empty list means it can start at any time
  * @param tools what it uses, for each student at work (or for the class while it waits: a kiln, a rack)
  * @param help what the tutor is asked during a make step; null for none
- * @param text what to do, for the handout (Markdown)
+ * @param text what to do, for the handout (Markdown); its blanks, such as {@code <length>}, are filled in for each reader
  * @param leftHanded the same for a left-handed student; null where it makes no difference
  * @param link a film or page about the step; printed as a code
  */

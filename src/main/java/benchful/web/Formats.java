@@ -17,6 +17,7 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -28,7 +29,15 @@ public final class Formats {
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
+    private static final Quantity FINE = Quantity.of(10, Unit.G);
+    private static final Pattern PARTED = Pattern.compile("(?<=\\d) (?=(?:(?:mm|cm|m|g|kg|ml|l|in|ft|yd|oz|fl|lb|h|min|s)\\b|°C|%|×|x\\b))|(?<=\\d[ \u00a0][x×]) ");
+
     private Formats() {}
+
+    /** Words in which no line ends between a number and its unit. */
+    public static String unparted(String words) {
+        return PARTED.matcher(words).replaceAll("\u00a0");
+    }
 
     /** "18:30", with its day where that is another than the day of the moment before it. */
     public static String clockAfter(LocalDateTime moment, LocalDateTime before) {
@@ -119,8 +128,11 @@ public final class Formats {
         return quantity.unit() == Unit.PIECE ? words + " " + Unit.PIECE.symbol() : words;
     }
 
-    /** As a hand at the bench measures it: lengths in millimetres below 10 cm, then centimetres, from 2 m on metres. */
+    /** As a hand at the bench measures it: lengths in millimetres below 10 cm, then centimetres, from 2 m on metres; below 10 g to the tenth that its scale shows. */
     public static String measured(Quantity amount) {
+        if (amount.unit() == Unit.G && amount.amount().stripTrailingZeros().scale() <= 0 && amount.signum() > 0 && amount.compareTo(FINE) < 0) {
+            return words(amount).replace(" g", ".0 g");
+        }
         if (!amount.dimension().equals(Dimension.LENGTH) || amount.unit().counted() != null && amount.whole()) {
             return words(amount);
         }

@@ -32,6 +32,9 @@ class MaterialRenamesTest {
                 .extracting(MaterialLine::material, MaterialLine::alternatives).containsExactly(tuple("Waxed cord of another name", List.of()),
                         tuple("bead", List.of("bead, other", "Waxed cord of another name")));
 
+        assertThat(QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(Project.class, project).orElseThrow().toSpec().steps().get(0).text()))
+                .isEqualTo("Cut <Waxed cord of another name>, then < renamed cord.");
+
         tutor.press("Remove this material");
         assertThat(tutor.status()).isEqualTo(409);
         assertThat(tutor.page().select("main li a").eachAttr("href")).containsExactly("/projects/" + project);
@@ -45,7 +48,7 @@ class MaterialRenamesTest {
 
     private static ProjectSpec bracelet() {
         Step cut = Step.of("cut", "Cut", StepKind.TOGETHER).withLasts(Duration.ofMinutes(5)).withAfter(List.of())
-                .withHazards(List.of("sharp-tools")).withText("Cut.");
+                .withHazards(List.of("sharp-tools")).withText("Cut <renamed cord>, then < renamed cord.");
         return ProjectSpecBuilder.builder().name("Renaming bracelet").craft("cord").level(SkillLevel.BEGINNER)
                 .sizes(List.of(new Size("M", null))).materials(List.of(MaterialLine.of("renamed CORD", "1 pcs"), line("bead")))
                 .steps(List.of(cut)).build();

@@ -45,6 +45,26 @@ class ProjectRulesTest {
         assertThat(faults(SHEET)).isEmpty();
     }
 
+    @Test
+    void letsTextsNameMeasuresAnswersAndMaterialsAndKeepsOtherBracketsAsText() {
+        assertThat(faults(SHEET.replace("title: Knot,", "title: Knot, text: 'Cut <silk> for <length> (<finished length>), <strand_knots> knots; 3 < 4, <3, <br/>, <https://a.example>, < b >.',"))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            title: Knot, | title: Knot, text: 'Cut <slik>.', | /steps/2/text
+            title: Knot, | title: Knot, left_handed: 'Cut <slik>.', | /steps/2/left_handed
+            craft: bead stringing | care: 'Keep <slik> dry.', craft: bead stringing | /care
+            """)
+    void saysWhatATextCannotBeFilledInWith(String part, String other, String at) {
+        String sheet = part.startsWith("craft") ? SHEET.replace(part, "care: 'Keep <slik> dry.'\ncraft: bead stringing") : SHEET.replace(part, other);
+        assertThat(faults(sheet)).singleElement().satisfies(fault -> {
+            assertThat(fault.pointer()).isEqualTo(at);
+            assertThat(fault.detail()).startsWith("“<slik>” is to be filled in, but no material, measure or working of this project is called so. It has <pearl 8 mm>, <silk>, <length>, ")
+                    .endsWith("If it is only text, put a blank after the “<”.");
+        });
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             name: Long,                | name: short,             | /sizes/1/name            | “short” is there already, as number 1. Give each its own name.

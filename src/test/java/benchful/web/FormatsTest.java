@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -13,6 +14,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FormatsTest {
+    @Test
+    void partsNoNumberFromItsUnitAndShowsTenthsWhereAScaleDoes() {
+        assertThat(Formats.unparted("2 × 10 mm silk 0.6 mm, No 2 of 3")).isEqualTo("2\u00a0×\u00a010\u00a0mm silk 0.6\u00a0mm, No 2 of 3");
+        assertThat(Formats.measured(Quantity.of("4", Unit.G))).isEqualTo("4.0 g");
+        assertThat(Formats.measured(Quantity.of("8.5", Unit.G))).isEqualTo("8.5 g");
+        assertThat(Formats.measured(Quantity.of("12", Unit.G))).isEqualTo("12 g");
+        assertThat(Formats.measured(Quantity.of("4", Unit.ML))).isEqualTo("4 ml");
+    }
+
     @Test
     void writesDaysAndClockTimes() {
         LocalDateTime start = LocalDateTime.of(2027, 3, 6, 9, 5);

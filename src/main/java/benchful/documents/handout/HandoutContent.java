@@ -9,6 +9,7 @@ import java.util.List;
  * What one student takes home: the piece, what is in the kit, the steps, the strand at full size, care, and how to go on.
  *
  * @param sign name of the picture of the studio's sign; null for none
+ * @param summary of the piece for whoever has no class; empty for students
  * @param about the class, with all its meetings
  * @param forWhom "for Imani Okoro, seat 3", or empty
  * @param size "Size 42 cm"
@@ -18,6 +19,9 @@ import java.util.List;
  * @param address what the code says
  * @param maker of a kit for sale: which it is, and lines of who made it; empty for others
  * @param prepared what was done for the students before the class, in the order of the making
+ * @param ready titles of what the tutor prepares for every class
+ * @param cautions of hazards that no step meets
+ * @param questions whom to ask at home; empty where nothing is known
  * @param atHome what still happens after the class; empty where the piece is finished there
  */
 public record HandoutContent(
@@ -32,6 +36,7 @@ public record HandoutContent(
         Figure cover,
         Needed needed,
         List<Prepared> prepared,
+        List<String> ready,
         List<Step> steps,
         List<FullSize> strands,
         List<Caution> cautions,
@@ -39,6 +44,7 @@ public record HandoutContent(
         RawString care,
         String code,
         String address,
+        String questions,
         List<String> maker) {
 
     public record Fact(String label, String value) {}
@@ -55,20 +61,21 @@ public record HandoutContent(
     /**
      * One numbered step.
      *
-     * @param kind "make", "watch", "wait" or "together"
-     * @param time "about 8 min"; empty where not known
+     * @param kind "make", "show", "wait" or "together"
+     * @param brief whether a line says it: its title and time
+     * @param time "about 8 min", "watch, 8 min"; empty where a wait says it
      * @param leave for a wait: what it asks, "Leave it for 15 min."; empty otherwise
      * @param meanwhile for a wait: what to do until it is over; may be empty
-     * @param cautions each a name and what to do, only where first met
-     * @param picture null for none, and where it was printed before
-     * @param seen where it was printed before, "Picture at step 4."; may be empty
+     * @param cautions of hazards that it is the first to meet, to be read before the text
+     * @param again of hazards met before, in a line; may be empty
+     * @param picture null for none
      * @param link address of a film or page; empty for none
      * @param code name of the link's picture; null for none
      */
-    public record Step(int number, String title, String kind, String time, String leave, String meanwhile, RawString text,
-            List<Caution> cautions, Figure picture, String seen, String link, String code) {}
+    public record Step(int number, String title, String kind, boolean brief, String time, String leave, String meanwhile, RawString text,
+            List<Caution> cautions, String again, Figure picture, String link, String code) {}
 
-    /** Usual cautions of one hazard; no sentences where they were said before. */
+    /** Usual cautions of one hazard, to whoever does the work. */
     public record Caution(String name, List<String> sentences, Signage signs) {}
 
     /** A strand drawn 1:1, in as many rows as the page needs, and how its beads are drawn; {@code knots} where it has any. */

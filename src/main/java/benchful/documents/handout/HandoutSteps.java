@@ -1,45 +1,45 @@
 package benchful.documents.handout;
 
+import benchful.core.lesson.StepKind;
+import benchful.documents.parts.HazardNote;
 import benchful.documents.parts.HazardUse;
 import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintSource;
-import benchful.documents.parts.PrintedSigns;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import benchful.projects.pictures.Picture;
 import benchful.web.Formats;
 import benchful.web.Markdown;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The steps of a handout in the order in which the class comes to them, with what fills each wait. */
+/**
+ * The steps of a handout in the order in which its reader comes to them. What is only watched or done all together, and teaches nothing that
+ * is needed at home, takes a line. A step has its own picture beside it; a picture that was only shown goes to the step that does it.
+ */
 final class HandoutSteps {
-    private static final int CAUTIONS_BESIDE_A_STEP = 2;
-
     private final PrintSource source;
     private final ProjectSpec project;
     private final Making making;
     private final OwnTime time;
+    private final OwnFigures figures;
     private final PictureBag bag;
-    private final PrintedSigns signs;
+    private final ReaderCautions cautions;
     private final boolean leftHanded;
     private final Map<String, Integer> numbers;
-    private final Set<String> saidBefore = new HashSet<>();
-    private final Map<String, Integer> drawnAt = new HashMap<>();
+    private String shown;
 
-    HandoutSteps(PrintSource source, OwnTime time, PictureBag bag, PrintedSigns signs, boolean leftHanded) {
+    HandoutSteps(PrintSource source, OwnTime time, OwnFigures figures, PictureBag bag, ReaderCautions cautions, boolean leftHanded) {
         this.source = source;
         this.project = source.file().project();
         this.making = new Making(source);
         this.time = time;
+        this.figures = figures;
         this.bag = bag;
-        this.signs = signs;
+        this.cautions = cautions;
         this.leftHanded = leftHanded;
         this.numbers = making.numbers();
     }
@@ -50,8 +50,14 @@ final class HandoutSteps {
         return steps;
     }
 
+    /** Of what was prepared, the steps that are a student's own where nobody prepares them. */
     List<HandoutContent.Prepared> prepared() {
         return making.prepared().stream().map(step -> new HandoutContent.Prepared(step.title(), leave(step), Markdown.markdown(text(step)))).toList();
+    }
+
+    /** What the tutor prepares for every class, by title. */
+    List<String> ready() {
+        return source.isClass() ? project.steps().stream().filter(step -> step.kind().isBeforeClass()).map(Step::title).toList() : List.of();
     }
 
     /** What goes on at home: "Step 12, The glue dries: until Sun 7 Mar 2027, 12:53 at the earliest." */
@@ -61,14 +67,26 @@ final class HandoutSteps {
     }
 
     private HandoutContent.Step step(Step step, int number) {
+        List<HazardNote> hazards = new HazardUse(source.file()).ofStep(step).stream().map(source::hazard).flatMap(Optional::stream).toList();
         String link = step.link() == null ? "" : step.link();
-        return new HandoutContent.Step(number, step.title(), Formats.word(step.kind()), time.words(step), leave(step), meanwhile(step),
-                Markdown.markdown(text(step)), cautions(step), picture(step, number), seen(step, number), link,
+        boolean brief = isBrief(step);
+        return new HandoutContent.Step(number, step.title(), Formats.word(step.kind()), brief, time(step, brief), leave(step), meanwhile(step),
+                Markdown.markdown(text(step)), cautions.first(hazards, number), cautions.again(hazards, number), picture(step, brief), link,
                 link.isEmpty() ? null : bag.code("link-" + number, link));
     }
 
+    /** Where nobody shows it, the text is all there is; what names a hazard is said in full. */
+    private boolean isBrief(Step step) {
+        return step.kind().isGathering() && step.hazards().isEmpty() && step.link() == null && (source.isClass() || step.kind() == StepKind.TOGETHER);
+    }
+
+    private String time(Step step, boolean brief) {
+        String words = time.words(step);
+        return brief ? "%s, %s".formatted(step.kind() == StepKind.SHOW ? "watch" : "all together", words) : words;
+    }
+
     private String text(Step step) {
-        return leftHanded && step.leftHanded() != null && !step.leftHanded().isBlank() ? step.leftHanded() : step.text();
+        return figures.in(leftHanded && step.leftHanded() != null && !step.leftHanded().isBlank() ? step.leftHanded() : step.text());
     }
 
     private static String leave(Step step) {
@@ -89,23 +107,16 @@ final class HandoutSteps {
         };
     }
 
-    /** What to do is said where a hazard is first met; after that its name is enough. */
-    private List<HandoutContent.Caution> cautions(Step step) {
-        return new HazardUse(source.file()).ofStep(step).stream().map(source::hazard).flatMap(Optional::stream)
-                .map(hazard -> new HandoutContent.Caution(hazard.name(), saidBefore.add(hazard.id())
-                        ? hazard.cautions().stream().limit(CAUTIONS_BESIDE_A_STEP).toList() : List.of(), signs.of(hazard)))
-                .toList();
-    }
-
-    /** A picture is printed beside the first step that needs it; "cover" is on the first page already. */
-    private HandoutContent.Figure picture(Step step, int number) {
-        Picture picture = step.picture() == null || step.picture().equals("cover") ? null : source.pictures().get(step.picture());
-        return picture == null || drawnAt.putIfAbsent(picture.name(), number) != null ? null
-                : new HandoutContent.Figure(bag.picture(picture), picture.alt() == null ? step.title() : picture.alt());
-    }
-
-    private String seen(Step step, int number) {
-        Integer first = step.picture() == null ? null : drawnAt.get(step.picture());
-        return first == null || first == number ? "" : "Picture at step %d.".formatted(first);
+    /** "cover" is on the first page already. */
+    private HandoutContent.Figure picture(Step step, boolean brief) {
+        String own = "cover".equals(step.picture()) ? null : step.picture();
+        if (brief) {
+            shown = own == null ? shown : own;
+            return null;
+        }
+        String name = own == null && step.kind().isOwnWork() && step.picture() == null ? shown : own;
+        shown = step.kind().isOwnWork() ? null : shown;
+        Picture picture = name == null ? null : source.pictures().get(name);
+        return picture == null ? null : new HandoutContent.Figure(bag.picture(figures.in(picture)), picture.alt() == null ? step.title() : figures.in(picture.alt()));
     }
 }

@@ -8,6 +8,7 @@ import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Stylesheet;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.Amounts;
+import benchful.documents.parts.HazardNote;
 import benchful.documents.parts.HazardUse;
 import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintHead;
@@ -48,16 +49,18 @@ public final class Handouts {
     /** @param reader whom it is for */
     public HandoutContent sheet(Reader reader, PictureBag bag) {
         MaterialsPlan.SizeTaken size = size(reader.size());
-        PrintedSigns signs = new PrintedSigns(bag);
-        HandoutSteps steps = new HandoutSteps(source, new OwnTime(project, size.piece(), reader.level()), bag, signs, reader.leftHanded());
+        ReaderCautions cautions = new ReaderCautions(new PrintedSigns(bag));
+        OwnFigures figures = new OwnFigures(project, size.piece(), amounts);
+        HandoutSteps steps = new HandoutSteps(source, new OwnTime(project, size.piece(), reader.level()), figures, bag, cautions, reader.leftHanded());
+        List<HandoutContent.Step> all = steps.all();
         List<HandoutContent.FullSize> strands = strands(size.piece(), bag);
         Needed needed = Needed.of(source, options, reader);
         String address = options.address() == null ? "" : options.address() + reader.address();
         return new HandoutContent(
                 head(reader, needed, !strands.isEmpty()), source.sign() == null ? null : bag.picture(source.sign()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
-                Markdown.markdown(project.summary()), facts(size.piece()), cover(bag), needed, steps.prepared(), steps.all(), strands,
-                cautions(signs), steps.atHome(), Markdown.markdown(project.care()),
-                address.isEmpty() ? null : bag.code("handout-code", address), address, maker());
+                Markdown.markdown(source.isClass() ? null : project.summary()), facts(size.piece()), cover(bag), needed, steps.prepared(), steps.ready(), all, strands,
+                cautions.rest(hazards()), steps.atHome(), Markdown.markdown(figures.in(project.care())),
+                address.isEmpty() ? null : bag.code("handout-code", address), address, source.studio().line(), maker());
     }
 
     /** Who made a kit that is sold, and which, as Regulation (EU) 2023/988 asks in its Article 9(5) and (6); empty for what is not sold. */
@@ -99,7 +102,6 @@ public final class Handouts {
         if (strands) {
             bookmarks.add(new PrintHead.Bookmark("At full size", "strand"));
         }
-        bookmarks.add(new PrintHead.Bookmark("Keep safe", "safety"));
         bookmarks.add(new PrintHead.Bookmark("At home", "home"));
         String title = "%s: handout, size %s%s".formatted(project.name(), reader.size(), reader.forWhom().isEmpty() ? "" : ", " + reader.forWhom());
         return PrintHead.of(source, title, Stylesheet.of(options.paper(), reader.version()), options.paper(), reader.version(), bookmarks);
@@ -158,10 +160,9 @@ public final class Handouts {
         return new HandoutContent.FullSize(Formats.number(java.math.BigDecimal.valueOf(strand.beads().size()), 0) + " beads", strand.knots() > 0, figures, legend);
     }
 
-    private List<HandoutContent.Caution> cautions(PrintedSigns signs) {
-        return new HazardUse(source.file()).all().stream().map(source::hazard).flatMap(Optional::stream)
-                .map(hazard -> new HandoutContent.Caution(hazard.name(), hazard.cautions().stream().limit(3).toList(), signs.of(hazard)))
-                .toList();
+    /** What the piece itself may do to its wearer. */
+    private List<HazardNote> hazards() {
+        return new HazardUse(source.file()).ofThePiece().stream().map(source::hazard).flatMap(Optional::stream).toList();
     }
 
     private static String words(String text, String otherwise) {

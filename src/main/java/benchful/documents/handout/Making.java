@@ -40,18 +40,24 @@ final class Making {
                 .filter(step -> step.kind().mayBePrepared()).toList();
     }
 
-    /** What the class does while it waits: the numbers of the steps whose time overlaps. */
+    /** What the class does while it waits: the numbers of the steps whose time overlaps and that need not wait for it. */
     List<Integer> during(Step wait) {
         List<Block> waits = lesson == null ? List.of() : lesson.blocksOf(wait.id()).stream().filter(block -> block.lane() != Lane.HOME).toList();
         return waits.isEmpty() ? List.of() : lesson.blocks().stream()
                 .filter(other -> other.lane() == Lane.CLASS && waits.stream().anyMatch(block -> overlap(block, other)))
-                .map(other -> numbers.get(other.step())).distinct().sorted().toList();
+                .filter(other -> !follows(other.step(), wait.id())).map(other -> numbers.get(other.step())).distinct().sorted().toList();
     }
 
     /** When a wait is over that goes on after the class, at the earliest. */
     Optional<LocalDateTime> readyAtHome(Step wait) {
         return lesson == null ? Optional.empty()
                 : lesson.blocksOf(wait.id()).stream().filter(block -> block.lane() == Lane.HOME).map(Block::end).max(Comparator.naturalOrder());
+    }
+
+    /** Whether a step can't begin before the other is over. */
+    private boolean follows(String step, String other) {
+        int index = IntStream.range(0, project.steps().size()).filter(i -> project.steps().get(i).id().equals(step)).findFirst().orElse(0);
+        return project.predecessors(index).stream().anyMatch(after -> after.step().equals(other) || follows(after.step(), other));
     }
 
     private static boolean overlap(Block wait, Block other) {

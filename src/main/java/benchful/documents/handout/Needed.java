@@ -1,11 +1,17 @@
 package benchful.documents.handout;
 
+import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.parts.Amounts;
 import benchful.documents.parts.PrintSource;
 import benchful.plans.materials.kits.Kit;
 import benchful.projects.MaterialLine;
+import benchful.projects.ProjectSpec;
+import benchful.projects.Step;
 import benchful.projects.Tool;
+import benchful.web.Formats;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -30,14 +36,21 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
 
     public static Needed of(PrintSource source, PrintOptions options, Handouts.Reader reader) {
         Amounts amounts = Amounts.on(options);
-        List<String> tools = source.file().project().tools().stream().map(Tool::name).toList();
+        List<String> tools = source.file().project().tools().stream().map(tool -> tool(source.file().project(), tool)).toList();
         if (source.isClass()) {
-            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts), "For you on the bench", lines(reader.bench().stream(), amounts), tools);
+            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts), "For you on the bench", lines(reader.bench().stream().map(Needed::whole), amounts), tools);
         }
-        Stream<Kit.Content> rest = Stream.concat(reader.bench().stream(), shared(source));
+        Stream<Kit.Content> rest = Stream.concat(reader.bench().stream(), shared(source)).map(Needed::whole);
         return source.batch() == null
                 ? new Needed("You will need", false, "Materials", lines(reader.kit().stream(), amounts), "Supplies", lines(rest, amounts), tools)
                 : new Needed("What you have and what you will need", true, "In this kit", lines(reader.kit().stream(), amounts), "You will need as well", lines(rest, amounts), tools);
+    }
+
+    /** "2 × bead tray" where one student uses so many at once. */
+    private static String tool(ProjectSpec project, Tool tool) {
+        int most = project.steps().stream().filter(step -> step.kind().isOwnWork()).flatMap(step -> step.tools().stream())
+                .filter(use -> use.tool().equals(tool.name())).mapToInt(Step.ToolUse::each).max().orElse(1);
+        return Formats.unparted(most > 1 ? "%d × %s".formatted(most, tool.name()) : tool.name());
     }
 
     /** What stands on a class's bench once: a whole bottle of glue. */
@@ -52,7 +65,14 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
 
     private static HandoutContent.KitLine line(Kit.Content content, Amounts amounts) {
         String chosen = content.detail() != null ? content.detail() : content.open() == null ? "" : "your choice of " + content.open();
-        return new HandoutContent.KitLine(amounts.words(content), content.material(), chosen);
+        return new HandoutContent.KitLine(Formats.unparted(amounts.words(content)), Formats.unparted(content.material()), chosen);
+    }
+
+    /** Who shares a thing on the bench has a part of it, but finds one. */
+    private static Kit.Content whole(Kit.Content content) {
+        boolean part = content.amount().unit() == Unit.PIECE && !content.amount().whole();
+        return part ? new Kit.Content(content.material(), Quantity.of(content.amount().amount().setScale(0, RoundingMode.CEILING).longValueExact(), Unit.PIECE), content.pieces(), content.each(),
+                content.rectangle(), content.choice(), content.chosen(), content.insteadOf(), content.note()) : content;
     }
 
     /** In one paragraph, to be sent to those who get ready: "8.9 g casting resin part a; 1 jump ring 6 mm. Tools: tweezers." */
@@ -60,6 +80,6 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
         String materials = Stream.concat(packed ? Stream.of() : kit.stream(), bench.stream()).map(line -> "%s %s%s".formatted(line.amount(), line.material(), line.note().isEmpty() ? "" : " (" + line.note() + ")"))
                 .collect(Collectors.joining("; "));
         String words = tools.isEmpty() ? "" : "Tools: %s.".formatted(String.join(", ", tools));
-        return materials.isEmpty() ? words : "%s. %s".formatted(materials, words).strip();
+        return (materials.isEmpty() ? words : "%s. %s".formatted(materials, words).strip()).replace('\u00a0', ' ');
     }
 }

@@ -15,7 +15,7 @@ public final class Stylesheet {
 
     /** Upright, with margins and a footer. */
     public static RawString of(Paper paper, Version version) {
-        return page(paper.width(), paper.height(), version == Version.LARGE ? "14mm 15mm 43mm 15mm" : "14mm 15mm 24mm 15mm");
+        return page(paper.width(), paper.height(), version == Version.LARGE ? "14mm 15mm 43mm 15mm" : "12mm 15mm 22mm 15mm");
     }
 
     /** For tables: upright, and on its side in large print, which needs the width. */

@@ -35,6 +35,11 @@ public final class HazardUse {
                 .map(MaterialSpec::hazards).flatMap(List::stream).distinct().toList();
     }
 
+    /** Of what it is made of, and its own. */
+    public List<String> ofThePiece() {
+        return Stream.concat(ofMaterials(Picks.taken(project, file.setup())).stream(), project.hazards().stream()).distinct().toList();
+    }
+
     /** All that the class meets: first those of the steps in their order, then tools, materials and the project's own. */
     public List<String> all() {
         Set<String> all = new LinkedHashSet<>();

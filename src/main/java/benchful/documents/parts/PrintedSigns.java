@@ -16,6 +16,11 @@ public final class PrintedSigns {
         return new Signage(hazard.signs().stream().map(this::sign).toList());
     }
 
+    /** Those that warn, forbid or tell what to wear: a sign of safe condition, such as first aid, marks no hazard. */
+    public Signage ofHazard(HazardNote hazard) {
+        return new Signage(of(hazard).all().stream().filter(sign -> !sign.code().startsWith("E")).toList());
+    }
+
     private Signage.Sign sign(HazardSpec.Sign sign) {
         return new Signage.Sign(Signs.svg(sign.code()).map(svg -> bag.sign(sign.code(), svg)).orElse(null), sign.code(), sign.name());
     }

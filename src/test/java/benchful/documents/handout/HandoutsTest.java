@@ -10,19 +10,28 @@ import benchful.documents.PrintOut;
 import benchful.documents.PrintSamples;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Version;
+import benchful.documents.parts.Amounts;
 import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.pdf.OutlineReader;
 import benchful.documents.pdf.PdfReading;
 import benchful.plans.materials.kits.Kit;
+import benchful.plans.materials.sizes.PieceSizer;
+import benchful.plans.materials.sizes.SizedPiece;
+import benchful.projects.ProjectSpec;
+import benchful.projects.pictures.Picture;
 import benchful.studio.Paper;
 import benchful.studio.StudioSpec;
+import benchful.web.Formats;
 import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class HandoutsTest {
     private static PrintSource source;
@@ -41,8 +50,8 @@ class HandoutsTest {
         PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
         Kit oval = resin.materials().kits().stream().filter(kit -> kit.size().equals("Oval 18 x 25 mm")).findFirst().orElseThrow();
         HandoutContent sheet = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(resin, oval, Version.NORMAL), new PictureBag(Version.NORMAL));
-        assertThat(sheet.needed().bench()).contains(new HandoutContent.KitLine("8.5 g", "casting resin part a", ""), new HandoutContent.KitLine("4 g", "casting resin part b", ""),
-                new HandoutContent.KitLine("4", "nitrile gloves", ""));
+        assertThat(sheet.needed().bench()).contains(line("8.5 g", "casting resin part a"), line("4.0 g", "casting resin part b"),
+                line("4", "nitrile gloves"));
         assertThat(sheet.needed().kit()).noneMatch(line -> line.material().startsWith("casting resin"));
         assertThat(sheet.about()).isEqualTo("Resin pendants, two Thursday evenings, Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30");
     }
@@ -65,6 +74,16 @@ class HandoutsTest {
         assertThat(steps.get(steps.size() - 1).title()).isEqualTo("Full cure at home");
     }
 
+    /** Its class pours one by one, the first while the last lets it rest. */
+    @Test
+    void numbersAWaitBeforeWhatMustWaitForItAndFillsItWithOtherWork() {
+        PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
+        List<HandoutContent.Step> steps = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null))
+                .sheet(Readers.of(resin, resin.materials().kits().get(0), Version.NORMAL), new PictureBag(Version.NORMAL)).steps();
+        assertThat(step(steps, "Bubbles rise").number()).isLessThan(step(steps, "Pour, place, pour").number());
+        assertThat(step(steps, "Bubbles rise").meanwhile()).isEmpty();
+    }
+
     /** Against an improver a beginner takes half as long again: 10 min become 15. */
     @Test
     void givesTheReadersOwnMinutesNotTheClasss() {
@@ -79,9 +98,9 @@ class HandoutsTest {
         PrintSource resin = PrintSamples.alone(PrintSamples.others().get(3));
         HandoutContent sheet = alone(resin);
         assertThat(sheet.needed().title()).isEqualTo("You will need");
-        assertThat(sheet.needed().kit()).extracting(HandoutContent.KitLine::material).contains("jump ring 6 mm").doesNotContain("casting resin part a");
-        assertThat(sheet.needed().bench()).contains(new HandoutContent.KitLine("9 g", "casting resin part a", ""));
-        assertThat(sheet.needed().sentence()).contains("; 9 g casting resin part a; ").contains("; 1 jump ring 6 mm").endsWith("chain-nose pliers.");
+        assertThat(sheet.needed().kit()).extracting(HandoutContent.KitLine::material).contains(Formats.unparted("jump ring 6 mm")).doesNotContain("casting resin part a");
+        assertThat(sheet.needed().bench()).contains(line("9.0 g", "casting resin part a"));
+        assertThat(sheet.needed().sentence()).contains("; 9.0 g casting resin part a; ").contains("; 1 jump ring 6 mm").endsWith("chain-nose pliers.");
         assertThat(sheet.steps()).extracting(HandoutContent.Step::title).startsWith("Welcome, and what cures when")
                 .doesNotContain("Warm the bottles, level the shelf").endsWith("Look and tidy up", "Full cure at home");
         assertThat(sheet.maker()).isEmpty();
@@ -93,7 +112,7 @@ class HandoutsTest {
         StudioSpec studio = StudioSpec.NONE.withName("Boatshed").withAddress("1 Quay\nHarbour").withMail("hello@boatshed.example");
         PrintSource kits = PrintSamples.alone(PrintSamples.others().get(3)).of(studio, null).forSale("Batch 12");
         HandoutContent sheet = alone(kits);
-        assertThat(sheet.needed().kit()).extracting(HandoutContent.KitLine::material).contains("jump ring 6 mm").doesNotContain("casting resin part a");
+        assertThat(sheet.needed().kit()).extracting(HandoutContent.KitLine::material).contains(Formats.unparted("jump ring 6 mm")).doesNotContain("casting resin part a");
         assertThat(sheet.needed().bench()).extracting(HandoutContent.KitLine::material).contains("casting resin part a", "nitrile gloves");
         assertThat(sheet.needed().sentence()).as("a buyer has what is in the kit").doesNotContain("jump ring 6 mm;");
         assertThat(sheet.maker()).containsExactly("Batch 12", "Boatshed", "1 Quay", "Harbour", "hello@boatshed.example");
@@ -116,11 +135,64 @@ class HandoutsTest {
     }
 
     @Test
-    void saysACautionInFullWhereItIsFirstMet() {
+    void saysACautionInFullBeforeTheStepThatFirstMeetsItAndWhereThatWasAfterwards() {
         List<HandoutContent.Step> steps = sheet(kit(1)).steps();
-        List<HandoutContent.Caution> sharp = steps.stream().flatMap(step -> step.cautions().stream()).filter(c -> c.name().startsWith("Sharp tools")).toList();
-        assertThat(sharp.get(0).sentences()).hasSize(2);
-        assertThat(sharp.subList(1, sharp.size())).isNotEmpty().allSatisfy(caution -> assertThat(caution.sentences()).isEmpty());
+        List<HandoutContent.Step> sharp = steps.stream().filter(step -> step.cautions().stream().anyMatch(c -> c.name().startsWith("Sharp tools"))).toList();
+        assertThat(sharp).hasSize(1);
+        assertThat(sharp.get(0).cautions()).allSatisfy(caution -> assertThat(caution.sentences()).isNotEmpty());
+        assertThat(step(steps, "Knot the strand").again()).endsWith(": as at step %d.".formatted(sharp.get(0).number())).startsWith("Sharp tools");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Cut away from you and from the hand that holds. | true
+            Keep from children under three. | true
+            Ask students for known allergies before the class and offer another metal. | false
+            Children sort beads in a tray with a rim, one adult within reach. | false
+            Ask for allergies when students book. | false
+            """)
+    void leavesOutWhatIsSaidToTheTutor(String caution, boolean printed) {
+        assertThat(ReaderCautions.isForTheReader(caution)).isEqualTo(printed);
+    }
+
+    @Test
+    void takesALineForWhatIsOnlyWatchedAndGivesItsPictureToTheStepThatDoesIt() {
+        List<HandoutContent.Step> steps = sheet(kit(1)).steps();
+        assertThat(steps.stream().filter(HandoutContent.Step::brief)).isNotEmpty().allSatisfy(step -> {
+            assertThat(step.picture()).isNull();
+            assertThat(step.time()).matches("(watch|all together), .+");
+        });
+        PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
+        List<HandoutContent.Step> poured = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null))
+                .sheet(Readers.of(resin, resin.materials().kits().get(0), Version.NORMAL), new PictureBag(Version.NORMAL)).steps();
+        assertThat(step(poured, "Weigh both parts").picture().name()).contains("mix");
+        assertThat(step(poured, "Sand the back wet").picture().name()).as("again, as it is needed again").contains("sand");
+    }
+
+    /** The oval's 8.5 g and 4.0 g, where they are weighed. */
+    @Test
+    void fillsInTheReadersOwnFiguresWhereTheTextLeavesThemBlank() {
+        PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
+        Kit oval = resin.materials().kits().stream().filter(kit -> kit.size().equals("Oval 18 x 25 mm")).findFirst().orElseThrow();
+        HandoutContent sheet = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(resin, oval, Version.NORMAL), new PictureBag(Version.NORMAL));
+        assertThat(step(sheet.steps(), "Weigh both parts").text().toString()).contains("<strong>8.5\u00a0g</strong> of part a").contains("<strong>4.0\u00a0g</strong> of part b");
+    }
+
+    @Test
+    void fillsInMeasuresAnswersPiecesAndWhatASizeTakesNoneOfInTextsAndDrawings() {
+        ClassFile file = PrintSamples.strand();
+        ProjectSpec project = file.project();
+        SizedPiece piece = PieceSizer.size(project, project.sizes().get(0));
+        OwnFigures figures = new OwnFigures(project, piece, Amounts.on(new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)));
+        String size = project.measures().get(0).label();
+        assertThat(figures.in("<%s>, <%s>".formatted(project.measures().get(0).name(), size)).replace('\u00a0', ' ')).isEqualTo("42 cm, 42 cm");
+        assertThat(figures.in("<strand_knots> knots")).matches("\\d+ knots");
+        assertThat(figures.in("cut <bead silk 0.6 mm>").replace('\u00a0', ' ')).isEqualTo("cut 124 cm");
+        assertThat(figures.in("<coiled wire guard>").replace('\u00a0', ' ')).isEqualTo("2 × 10 mm");
+        assertThat(figures.in("a < b, <3, <br/>, <b>, <https://a.example>")).isEqualTo("a < b, <3, <br/>, <b>, <https://a.example>");
+        Picture drawing = new Picture("a", "image/svg+xml", "<strand_knots> knots", "<svg><text>&lt;coiled wire guard&gt; &lt;b</text></svg>".getBytes(StandardCharsets.UTF_8));
+        assertThat(new String(figures.in(drawing).content(), StandardCharsets.UTF_8).replace('\u00a0', ' ')).isEqualTo("<svg><text>2 × 10 mm &lt;b</text></svg>");
+        assertThat(figures.in(drawing).alt()).matches("\\d+ knots");
     }
 
     @Test
@@ -133,7 +205,7 @@ class HandoutsTest {
     void countsTheKitOfTheStudentsOwnSize() {
         HandoutContent small = sheet(kit(4));
         assertThat(small.size()).isEqualTo("Size 40 cm");
-        assertThat(small.needed().kit()).contains(new HandoutContent.KitLine("36", "amazonite round 6 mm", ""), new HandoutContent.KitLine("1 × 120 cm", "bead silk 0.6 mm, ivory", ""));
+        assertThat(small.needed().kit()).contains(line("36", "amazonite round 6 mm"), line("1 × 120 cm", "bead silk 0.6 mm, ivory"));
     }
 
     @Test
@@ -186,6 +258,11 @@ class HandoutsTest {
 
     private static Rectangle2D firstLarge(List<Rectangle2D> shapes) {
         return shapes.stream().filter(s -> Math.abs(s.getWidth() - 7.8) < 0.1 && Math.abs(s.getHeight() - 7.8) < 0.1).findFirst().orElseThrow();
+    }
+
+    /** A number is never parted from its unit. */
+    private static HandoutContent.KitLine line(String amount, String material) {
+        return new HandoutContent.KitLine(Formats.unparted(amount), Formats.unparted(material), "");
     }
 
     private static Kit kit(int number) {

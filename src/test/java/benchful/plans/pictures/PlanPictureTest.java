@@ -20,12 +20,12 @@ import org.xml.sax.InputSource;
 class PlanPictureTest {
 
     @Test
-    void numbersStepsAsTheClassComesToThemAWaitBeforeTheWorkThatFillsIt() {
+    void numbersStepsAsTheClassComesToThemAWaitBeforeTheWorkThatFillsItAndWhatGoesOnAtHomeLast() {
         assertThat(StepNumbers.of(DrawnPlans.strand()))
                 .containsExactly(
                         java.util.Map.entry("welcome", 1), java.util.Map.entry("show", 2), java.util.Map.entry("soak", 3),
                         java.util.Map.entry("lay", 4), java.util.Map.entry("knot", 5), java.util.Map.entry("tip", 6),
-                        java.util.Map.entry("cure", 7), java.util.Map.entry("tidy", 8));
+                        java.util.Map.entry("tidy", 7), java.util.Map.entry("cure", 8));
     }
 
     @Test
@@ -35,7 +35,7 @@ class PlanPictureTest {
         assertThat(svg.getElementsByTagName("desc").item(0).getTextContent())
                 .startsWith("1 Welcome and safety talk, 10:00 to 10:10; 2 Watch: the first knot, 10:10 to 10:25; 3 Soak")
                 .contains("5 Knot the strand <bead by bead>, 10:45 to 12:50")
-                .contains("7 Leave the glue to cure, 12:53 to Sun 7 Mar 2027, 12:53");
+                .contains("8 Leave the glue to cure, 12:53 to Sun 7 Mar 2027, 12:53");
         assertThat(texts(svg)).anyMatch(text -> text.equals("over by 10 min"));
     }
 

@@ -13,6 +13,7 @@ class SizedPieces implements PieceWorking {
     public Piece work(ProjectSpec project, Size size) {
         SizedPiece piece = PieceSizer.size(project, size);
         return new Piece(
+                piece.values(),
                 piece.lines().stream().collect(Collectors.toMap(SizedPiece.Line::line, l -> new Amount(l.each(), l.pieces(), l.rectangle()))),
                 piece.repeats(),
                 piece.faults());
