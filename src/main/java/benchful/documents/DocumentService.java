@@ -39,12 +39,13 @@ public class DocumentService {
 
     /** @param out is written to but not closed; nothing is written before the document is typeset */
     public void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out) throws IOException {
-        write(what, source, options, out, Progress.NONE);
+        write(Wanted.of(what), source, options, out, Progress.NONE);
     }
 
     /** @param progress told after each part, asked before each; a print-out that is given up is not written */
-    void write(PrintOut what, PrintSource source, PrintOptions options, OutputStream out, Progress progress) throws IOException {
-        bind(title(what, options) + ": " + source.title(), parts(what, source, options), progress, out);
+    public void write(Wanted what, PrintSource source, PrintOptions options, OutputStream out, Progress progress) throws IOException {
+        String title = what.isAll() ? what.title() : title(what.printOuts().get(0), options);
+        bind(title + ": " + source.title(), parts(what, source, options), progress, out);
     }
 
     /** @param kit number of the kit whose student the handout is for */
@@ -71,7 +72,20 @@ public class DocumentService {
      * @param name       of its bookmark
      * @param manuscript filled only when its turn comes
      */
-    public record Part(String name, Supplier<Manuscript> manuscript) {}
+    public record Part(String name, Supplier<Manuscript> manuscript) {
+        Part under(String printOut) {
+            return name.equals(printOut) ? this : new Part("%s: %s".formatted(printOut, name), manuscript);
+        }
+    }
+
+    /** Of the lot, those that have something to say, each under its print-out's name. */
+    List<Part> parts(Wanted what, PrintSource source, PrintOptions options) {
+        if (!what.isAll()) {
+            return parts(what.printOuts().get(0), source, options);
+        }
+        return what.printOuts().stream().filter(out -> out != PrintOut.CUTTING || CuttingContent.isCut(source))
+                .flatMap(out -> parts(out, source, options).stream().map(part -> part.under(title(out, options)))).toList();
+    }
 
     public List<Part> parts(PrintOut what, PrintSource source, PrintOptions options) {
         return switch (what) {

@@ -5,6 +5,7 @@ import benchful.assessments.Assessments;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.core.Fault;
+import benchful.core.Progress;
 import benchful.documents.paper.LabelKind;
 import benchful.documents.paper.LabelStock;
 import benchful.documents.paper.PrintOptions;
@@ -112,7 +113,7 @@ class DocumentsPages {
 
     /** What the page shows while many parts are typeset. */
     @TemplateData
-    public record ProgressPage(CraftClass craftClass, PrintOut what, BackgroundTask<PrintedFile> task) {
+    public record ProgressPage(CraftClass craftClass, Wanted what, BackgroundTask<PrintedFile> task) {
         public String back() {
             return "/classes/%d/documents".formatted(craftClass.id());
         }
@@ -133,7 +134,7 @@ class DocumentsPages {
     @Path("{name: [a-z]+}/cancellation")
     @Transactional
     public Response stop(@PathParam("id") long id, @PathParam("name") String name) {
-        jobs.stop(Pages.existing(CraftClass.class, id), PrintOut.of(name).orElseThrow(NotFoundException::new));
+        jobs.stop(Pages.existing(CraftClass.class, id), Wanted.of(name).orElseThrow(NotFoundException::new));
         return Pages.seeOther("/classes/" + id + "/documents");
     }
 
@@ -142,17 +143,17 @@ class DocumentsPages {
     @Path("{name: [a-z]+}.pdf")
     @Produces({"application/pdf", MediaType.TEXT_HTML})
     public Response show(@PathParam("id") long id, @PathParam("name") String name, UriInfo uri) {
-        PrintOut what = PrintOut.of(name).orElseThrow(NotFoundException::new);
+        Wanted what = Wanted.of(name).orElseThrow(NotFoundException::new);
         return plans.before(id, file -> what.prepare(plans.parts(file)), () -> printed(id, what, uri)).get();
     }
 
     /** What is waited for is waited for after the transaction. */
-    private Supplier<Response> printed(long id, PrintOut what, UriInfo uri) {
+    private Supplier<Response> printed(long id, Wanted what, UriInfo uri) {
         CraftClass craftClass = Pages.existing(CraftClass.class, id);
         PrintForm form = PrintForm.of(uri.getQueryParameters(), address(uri), Studio.current());
         OptionsReader reader = new OptionsReader(form, Studio.current());
         PrintOptions options = reader.read("/classes/" + id + "/documents");
-        PrintSource source = source(craftClass, what == PrintOut.ASSESSMENT ? assessment(craftClass, form.value("kept")) : null);
+        PrintSource source = source(craftClass, what.holds(PrintOut.ASSESSMENT) ? assessment(craftClass, form.value("kept")) : null);
         List<Fault> faults = what.needsLesson() && source.lesson() == null
                 ? List.of(new Fault("", "Nothing with times can be printed until the plan's contradictions are mended.")) : reader.faults();
         if (!faults.isEmpty()) {
@@ -170,15 +171,15 @@ class DocumentsPages {
     }
 
     /** The file once it is finished; until then how far it is, on a page that asks again. */
-    private static Response awaited(CraftClass craftClass, PrintOut what, BackgroundTask<PrintedFile> task) {
+    private static Response awaited(CraftClass craftClass, Wanted what, BackgroundTask<PrintedFile> task) {
         return task.result(AT_ONCE).map(printed -> pdf(what, craftClass.id(), printed::copyTo))
                 .orElseGet(() -> Response.ok(Templates.progress(new ProgressPage(craftClass, what, task)), MediaType.TEXT_HTML_TYPE).build());
     }
 
-    private StreamingOutput pages(PrintOut what, PrintSource source, PrintOptions options, PrintForm form) {
+    private StreamingOutput pages(Wanted what, PrintSource source, PrintOptions options, PrintForm form) {
         String kit = form.value("kit");
-        if (what != PrintOut.HANDOUT || kit.isEmpty()) {
-            return out -> documents.write(what, source, options, out);
+        if (kit.isEmpty() || what.isAll() || !what.holds(PrintOut.HANDOUT)) {
+            return out -> documents.write(what, source, options, out, Progress.NONE);
         }
         int number = kit.matches("\\d{1,4}") ? Integer.parseInt(kit) : 0;
         if (source.needs().kits().stream().noneMatch(k -> k.number() == number)) {
@@ -187,7 +188,7 @@ class DocumentsPages {
         return out -> documents.writeHandout(source, options, number, out);
     }
 
-    private static Response pdf(PrintOut what, long id, StreamingOutput pages) {
+    private static Response pdf(Wanted what, long id, StreamingOutput pages) {
         return Response.ok(pages, "application/pdf")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"class-%d-%s.pdf\"".formatted(id, what.slug()))
                 .build();

@@ -14,7 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Print-outs of many parts, typeset beside the pages; one for each class and kind, given up when nobody asks any more. */
+/** Print-outs of many parts, typeset beside the pages; one for each class and what is wanted of it, given up when nobody asks any more. */
 @ApplicationScoped
 class PrintJobs {
     private final DocumentService documents;
@@ -26,20 +26,20 @@ class PrintJobs {
     }
 
     /** The one under way or finished for the same content, or a new one. */
-    BackgroundTask<PrintedFile> of(CraftClass craftClass, PrintOut what, PrintSource source, PrintOptions options) {
+    BackgroundTask<PrintedFile> of(CraftClass craftClass, Wanted what, PrintSource source, PrintOptions options) {
         List<Object> input = List.of(source.file(), source.hazards(), options);
         return tasks.send(purpose(craftClass, what), input, task -> printed(what, source, options, task));
     }
 
-    void stop(CraftClass craftClass, PrintOut what) {
+    void stop(CraftClass craftClass, Wanted what) {
         tasks.keepOnlyFor(purpose(craftClass, what), List.of());
     }
 
-    private static String purpose(CraftClass craftClass, PrintOut what) {
+    private static String purpose(CraftClass craftClass, Wanted what) {
         return "%s for class %d".formatted(what.slug(), craftClass.id());
     }
 
-    private PrintedFile printed(PrintOut what, PrintSource source, PrintOptions options, Progress progress) {
+    private PrintedFile printed(Wanted what, PrintSource source, PrintOptions options, Progress progress) {
         try {
             Path file = Files.createTempFile("benchful-print", ".pdf");
             PrintedFile printed = PrintedFile.at(file);

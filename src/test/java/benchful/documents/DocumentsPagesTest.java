@@ -57,7 +57,7 @@ class DocumentsPagesTest {
     void offersEveryPrintOutInOneForm() {
         Visitor tutor = new Visitor(address).open(page);
         assertThat(tutor.page().select("button[formaction]").eachAttr("formaction"))
-                .hasSize(PrintOut.values().length)
+                .hasSize(PrintOut.values().length + 1).startsWith(page + "/all.pdf")
                 .contains(page + "/handout.pdf", page + "/labels.pdf", page + "/register.pdf");
         assertThat(tutor.page().select("#print-address").val()).as("an address that only this machine reaches makes no codes").isEmpty();
     }
@@ -129,13 +129,30 @@ class DocumentsPagesTest {
         }
     }
 
+    /** One press for the lot: it takes a page that tells how far it is, and opens as one PDF that passes as each by itself does. */
+    @Test
+    void printsEverythingAtOnePress() throws Exception {
+        Response answer = RestAssured.get(page + "/all.pdf?for=size");
+        for (int i = 0; i < 120 && answer.contentType().startsWith("text/html"); i++) {
+            Document waiting = Jsoup.parse(answer.asString());
+            assertThat(waiting.select("h1").text()).isEqualTo("Everything for the class");
+            assertThat(waiting.select("form:has(button:contains(Stop))").attr("action")).isEqualTo(page + "/all/cancellation");
+            answer = RestAssured.get(page + "/all.pdf?for=size");
+        }
+        assertThat(answer.contentType()).isEqualTo("application/pdf");
+        try (PdfReading reading = PdfReading.of(answer.asByteArray())) {
+            assertThat(reading.barriers()).isEmpty();
+            assertThat(reading.text()).containsSubsequence("Shopping list", "Cutting sheet", "Packing list", "Tutor’s checklist", "Risk assessment", "Register", "Step by step", "Review sheet", "Spare 1");
+        }
+    }
+
     @Test
     void saysWhyALongPrintOutCameToNothingAndOffersItAgain() {
         BackgroundTask<PrintedFile> failed = new BackgroundTasks(Runnable::run).send("handout", 1, task -> {
             throw new OutOfMemoryError();
         });
         String shown = QuarkusTransaction.requiringNew().call(() -> DocumentsPages.Templates.progress(
-                new DocumentsPages.ProgressPage(CraftClass.<CraftClass>findAll().firstResult(), PrintOut.HANDOUT, failed)).render());
+                new DocumentsPages.ProgressPage(CraftClass.<CraftClass>findAll().firstResult(), Wanted.of(PrintOut.HANDOUT), failed)).render());
         Document answer = Jsoup.parse(shown);
         assertThat(answer.select("[role=alert]").text()).contains("could not be finished", "ran out of memory", "smaller parts");
         assertThat(answer.select("a:contains(Try again)")).hasSize(1);

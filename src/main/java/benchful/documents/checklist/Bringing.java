@@ -2,6 +2,7 @@ package benchful.documents.checklist;
 
 import benchful.core.needs.Take;
 import benchful.core.quantity.Quantity;
+import benchful.documents.handout.Needed;
 import benchful.documents.parts.PrintSource;
 import benchful.venues.VenueSpec;
 import benchful.web.Formats;
@@ -22,7 +23,7 @@ final class Bringing {
         List<ChecklistContent.Item> items = new ArrayList<>();
         items.add(kits());
         source.needs().bench().forEach(content -> items.add(ChecklistContent.Item.noted(
-                "For the bench: %s %s".formatted(Formats.words(content.amount()), content.material()), content.note() == null ? "" : content.note())));
+                "For the bench: %s %s".formatted(Formats.measured(Needed.whole(content).amount()), content.material()), content.note() == null ? "" : content.note())));
         reserve(items);
         tools.all().stream().filter(need -> need.brought() > 0 || need.there() == 0).forEach(need -> items.add(tool(need)));
         items.add(ChecklistContent.Item.of("A finished piece to show, handouts, labels, register, this list, a clock and pens."));

@@ -26,6 +26,9 @@ public final class Checklists {
         sections.add(new Bringing(source, tools).section());
         sections.add(new SettingOut(source, tools).section());
         sections.add(SafetyItems.briefing(source, new PrintedSigns(bag)));
+        if (!SafetyItems.hazards(source).isEmpty()) {
+            sections.add(SafetyItems.firstResponse(source));
+        }
         if (source.lesson() != null) {
             sections.add(During.section(source));
         }

@@ -12,7 +12,7 @@ final class Closing {
 
     static ChecklistContent.Section section(PrintSource source, ToolNeeds tools) {
         List<ChecklistContent.Item> items = new ArrayList<>();
-        items.add(ChecklistContent.Item.of("Each piece goes home with its handout; say how to wear it and what still hardens."));
+        items.add(ChecklistContent.Item.of("Each piece goes home with its handout; say how to look after it and what still has to dry or set."));
         String counted = tools.all().stream().filter(need -> need.laidOut() > 0).map(need -> need.laidOut() + " " + need.tool()).collect(Collectors.joining(", "));
         if (!counted.isEmpty()) {
             items.add(ChecklistContent.Item.noted("Tools counted back.", counted));

@@ -1,19 +1,24 @@
 package benchful.documents.checklist;
 
+import benchful.core.lesson.StepKind;
 import benchful.documents.parts.HazardNote;
 import benchful.documents.parts.HazardUse;
 import benchful.documents.parts.PrintSource;
 import benchful.documents.parts.PrintedSigns;
 import benchful.venues.VenueSpec;
+import benchful.web.Formats;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a tutor's checklist says about hazards: gear to bring, air to provide, and what to tell the class. */
 final class SafetyItems {
-    private static final int TOLD = 2;
+    /** As people speak to a group; common practice, no source. */
+    private static final int WORDS_A_MINUTE = 130;
+    /** Where no step of the class is about safety [min]. */
+    private static final long PLANNED = 5;
 
     private SafetyItems() {}
 
@@ -21,10 +26,12 @@ final class SafetyItems {
         return new HazardUse(source.file()).all().stream().map(source::hazard).flatMap(Optional::stream).toList();
     }
 
+    /** For each student and the tutor; "no gloves" is advice and no gear, and what is named twice is taken along once. */
     static List<ChecklistContent.Item> gear(PrintSource source) {
-        Set<String> gear = new LinkedHashSet<>();
-        hazards(source).forEach(hazard -> gear.addAll(hazard.gear()));
-        return gear.isEmpty() ? List.of() : List.of(ChecklistContent.Item.of("Protective gear: " + String.join("; ", gear) + "."));
+        List<String> named = hazards(source).stream().flatMap(hazard -> hazard.gear().stream()).filter(gear -> !gear.toLowerCase(Locale.ROOT).startsWith("no ")).distinct().toList();
+        String gear = named.stream().filter(one -> named.stream().noneMatch(other -> !other.equals(one) && one.startsWith(other))).collect(Collectors.joining("; "));
+        int people = source.file().setup().headcount() + source.file().setup().helpers() + 1;
+        return gear.isEmpty() ? List.of() : List.of(ChecklistContent.Item.noted("Protective gear for %d, you included, as far as the room has none:".formatted(people), gear + "."));
     }
 
     /** What the hazards ask of the room's air, and whether it has it. */
@@ -44,16 +51,35 @@ final class SafetyItems {
         return List.of();
     }
 
+    /** What is said aloud: as many cautions as the planned minutes bear, the first of each hazard. */
     static ChecklistContent.Section briefing(PrintSource source, PrintedSigns signs) {
         List<ChecklistContent.Item> items = new ArrayList<>();
         items.add(ChecklistContent.Item.of("Exits, meeting point, first aid, who is trained; the emergency number that is valid here."));
         items.add(ChecklistContent.Item.of("Ask about allergies, skin, eyes, pregnancy, pacemakers and medicine, in private."));
+        long minutes = spoken(source);
+        long words = minutes * WORDS_A_MINUTE;
         for (HazardNote hazard : hazards(source)) {
-            String told = String.join(" ", hazard.cautions().stream().limit(TOLD).toList());
-            String first = hazard.firstResponse().isEmpty() ? "" : "If it happens: " + String.join(" ", hazard.firstResponse());
-            items.add(new ChecklistContent.Item(hazard.name() + ".", told, first, signs.of(hazard)));
+            String told = hazard.cautions().get(0);
+            words -= (hazard.name() + " " + told).split(" ").length;
+            if (words >= 0) {
+                items.add(new ChecklistContent.Item(hazard.name() + ".", told, "", signs.of(hazard)));
+            }
         }
-        return new ChecklistContent.Section("Safety briefing", "Tell the class at the start; repeat each caution when its step comes. These are usual cautions, no legal or medical advice.", items);
+        return new ChecklistContent.Section("Safety briefing", "Say this at the start, in about %s; each handout repeats a caution before its step.".formatted(Formats.counted((int) minutes, "minute")), items);
+    }
+
+    /** To be read before the class. */
+    static ChecklistContent.Section firstResponse(PrintSource source) {
+        List<ChecklistContent.Item> items = hazards(source).stream().filter(hazard -> !hazard.firstResponse().isEmpty())
+                .map(hazard -> new ChecklistContent.Item(hazard.name() + ".", String.join(" ", hazard.firstResponse()), "")).toList();
+        return new ChecklistContent.Section("If it happens", "Read this before the class. These are usual cautions, no legal or medical advice.", items);
+    }
+
+    /** One minute for each five that are planned for it: the rest goes to showing and to questions. */
+    private static long spoken(PrintSource source) {
+        long planned = source.file().project().steps().stream().filter(step -> step.kind() == StepKind.TOGETHER && !step.hazards().isEmpty()).findFirst()
+                .map(step -> step.lasts().toMinutes()).orElse(PLANNED);
+        return Math.max(1, Math.round(planned / 5.0));
     }
 
     static List<ChecklistContent.Item> disposal(PrintSource source) {

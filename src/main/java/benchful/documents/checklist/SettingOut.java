@@ -1,5 +1,6 @@
 package benchful.documents.checklist;
 
+import benchful.core.lesson.LessonPlan;
 import benchful.documents.parts.PrintSource;
 import benchful.venues.VenueSpec;
 import benchful.web.Formats;
@@ -20,18 +21,29 @@ final class SettingOut {
     ChecklistContent.Section section() {
         List<ChecklistContent.Item> items = new ArrayList<>();
         items.add(places());
-        String each = names(tools.all().stream().filter(need -> need.wanted() >= source.file().setup().headcount() && !need.shared()).toList());
-        if (!each.isEmpty()) {
-            items.add(ChecklistContent.Item.of("At each place: " + each + "."));
+        LessonPlan lesson = source.lesson();
+        if (lesson == null || lesson.meetings().size() < 2) {
+            tools(items, "", tools.all());
+        } else {
+            lesson.meetings().forEach(meeting -> tools(items, Formats.words(meeting.start().toLocalDate()) + ":", tools.of(lesson, meeting)));
         }
-        tools.all().stream().filter(need -> need.wanted() > 0 && need.wanted() < source.file().setup().headcount() && !need.shared())
-                .forEach(need -> items.add(ChecklistContent.Item.noted("For the room: %d × %s".formatted(need.wanted(), need.tool()), need.note())));
-        tools.all().stream().filter(need -> need.shared() && need.there() > 0).forEach(need -> items.add(ChecklistContent.Item.noted(
-                "Within reach of all: %s, %d for %d.".formatted(need.tool(), need.there(), need.wanted()), need.note())));
         items.addAll(SafetyItems.air(source));
         venue(items);
         items.add(ChecklistContent.Item.of("Exits clear, extinguisher and alarm found, address of the room written by the telephone."));
         return new ChecklistContent.Section("Setting out", "", items);
+    }
+
+    /** @param at the day, where there are more */
+    private void tools(List<ChecklistContent.Item> items, String at, List<ToolNeeds.Need> needs) {
+        int headcount = source.file().setup().headcount();
+        String each = names(needs.stream().filter(need -> need.wanted() >= headcount && !need.shared()).toList());
+        if (!each.isEmpty()) {
+            items.add(new ChecklistContent.Item(at, "at each place: " + each + ".", ""));
+        }
+        needs.stream().filter(need -> need.wanted() < headcount && !need.shared())
+                .forEach(need -> items.add(new ChecklistContent.Item(at, "for the room: %d × %s".formatted(need.wanted(), need.tool()), need.note())));
+        needs.stream().filter(need -> need.shared() && need.there() > 0).forEach(need -> items.add(new ChecklistContent.Item(at,
+                "within reach of all: %s, %d for %d.".formatted(need.tool(), need.there(), need.wanted()), need.note())));
     }
 
     private ChecklistContent.Item places() {
@@ -59,6 +71,6 @@ final class SettingOut {
         if (Boolean.TRUE.equals(venue.firstAid())) {
             items.add(ChecklistContent.Item.of("The venue's first aid kit is found and complete."));
         }
-        venue.rules().forEach(rule -> items.add(new ChecklistContent.Item("House rule:", rule, "")));
+        venue.rules().forEach(rule -> items.add(new ChecklistContent.Item("Venue rule:", rule, "")));
     }
 }

@@ -1,9 +1,14 @@
 package benchful.documents.checklist;
 
 import benchful.classes.ClassFile;
+import benchful.core.lesson.Block;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.MeetingPlan;
 import benchful.projects.Step;
 import benchful.projects.Tool;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** How many of each tool a class needs, finds in the room and brings. */
 final class ToolNeeds {
@@ -14,7 +19,7 @@ final class ToolNeeds {
     }
 
     /**
-     * @param wanted for everybody to work at once
+     * @param wanted for everybody to work at once; all there is of what no step names
      * @param room what the venue has
      * @param brought what the tutor brings
      */
@@ -40,7 +45,19 @@ final class ToolNeeds {
     private Need need(Tool tool) {
         int room = file.venue() == null ? 0 : file.venue().tools().getOrDefault(tool.name(), 0);
         int brought = file.setup().tools().getOrDefault(tool.name(), room == 0 && tool.owned() != null ? tool.owned() : 0);
-        return new Need(tool.name(), tool.note() == null ? "" : tool.note(), tool.personal(), wanted(tool), room, brought);
+        int wanted = wanted(tool);
+        return new Need(tool.name(), tool.note() == null ? "" : tool.note(), tool.personal(), wanted == 0 ? Math.max(1, room + brought) : wanted, room, brought);
+    }
+
+    /** Of the tools that steps of this meeting use; those that no step names are set out at the first. */
+    List<Need> of(LessonPlan lesson, MeetingPlan meeting) {
+        Set<String> used = lesson.blocks().stream().filter(block -> block.start().toLocalDate().equals(meeting.start().toLocalDate())).map(Block::step).collect(Collectors.toSet());
+        return file.project().tools().stream().filter(tool -> meeting.number() == 1 && named(tool).isEmpty() || named(tool).stream().anyMatch(step -> used.contains(step.id())))
+                .map(this::need).toList();
+    }
+
+    private List<Step> named(Tool tool) {
+        return file.project().steps().stream().filter(step -> uses(step, tool) > 0).toList();
     }
 
     private int wanted(Tool tool) {

@@ -69,7 +69,7 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
     }
 
     /** Who shares a thing on the bench has a part of it, but finds one. */
-    private static Kit.Content whole(Kit.Content content) {
+    public static Kit.Content whole(Kit.Content content) {
         boolean part = content.amount().unit() == Unit.PIECE && !content.amount().whole();
         return part ? new Kit.Content(content.material(), Quantity.of(content.amount().amount().setScale(0, RoundingMode.CEILING).longValueExact(), Unit.PIECE), content.pieces(), content.each(),
                 content.rectangle(), content.choice(), content.chosen(), content.insteadOf(), content.note()) : content;

@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 
 /**
  * Fits the texts of a kit or a seat into a label by rule: each text shrinks in quarter points to its smallest size; then the name and the
- * piece are cut off with an ellipsis, and of contents and cautions as many as fit are kept and the rest counted ("+3 more:
- * see packing list"). Nothing ever stands over the edge. Sizes are in points, places in millimetres.
+ * piece are cut off with an ellipsis. Contents are a list to tick, a line each; where that finds no room they run on, and where not even that
+ * does, as many as fit are kept and the rest counted ("+3 more: see packing list"). Nothing ever stands over the edge. Sizes are in points, places in millimetres.
  */
 final class LabelFitter {
     /** Points in a millimetre. */
@@ -18,9 +18,13 @@ final class LabelFitter {
     private static final double LEADING = 1.18;
     private static final double STEP = 0.25;
     private static final double LARGEST_SEAT = 26;
-    private static final double LARGEST_CODE = 20;
+    private static final double LARGEST_CODE = 17;
     private static final double SMALLEST_CODE = 12;
     private static final double SIGN_GAP = 0.8;
+
+    private static final String BOX = "☐\u00a0";
+    /** As wide as the box, at least. */
+    private static final String INDENT = "\u00a0".repeat(4);
 
     private final double width;
     private final double height;
@@ -37,7 +41,7 @@ final class LabelFitter {
         this.width = sheet.width();
         this.height = sheet.height();
         this.edge = sheet.height() < 30 ? 1.8 : 2.5;
-        this.sign = sheet.height() < 30 ? 5 : 6;
+        this.sign = 5;
         double room = Math.min(LARGEST_CODE, Math.min(height - 2 * edge, width * 0.32));
         double below = Math.min(room, height - 2 * edge - sign - SIGN_GAP);
         boolean coded = codes && room >= SMALLEST_CODE;
@@ -92,20 +96,33 @@ final class LabelFitter {
         return (height - 2 * edge) * POINTS;
     }
 
-    /** Texts from top to bottom. */
+    /** Texts from top to bottom. Where the list to tick finds no room, the name is set smaller and cautions take a line. */
     List<Text> fit(KitLabel label) {
+        List<Text> large = fit(label, 12, 0.3 * down());
+        return isTicked(large, label) ? large : Stream.of(fit(label, 10, 6 * LEADING)).filter(small -> isTicked(small, label)).findFirst().orElse(large);
+    }
+
+    private static boolean isTicked(List<Text> texts, KitLabel label) {
+        return label.contents().isEmpty() || texts.stream().anyMatch(text -> !text.lines().isEmpty() && text.lines().get(0).startsWith(BOX));
+    }
+
+    /**
+     * @param name     size of the name, at most [pt]
+     * @param cautions room for them, at most [pt]
+     */
+    private List<Text> fit(KitLabel label, double name, double cautions) {
         double across = across();
-        double left = down();
         List<Text> texts = new ArrayList<>();
-        texts.add(oneLine(Glyphs.BOLD, true, label.name(), across, 12, 8));
-        texts.add(oneLine(Glyphs.PLAIN, false, label.piece(), across, 8, 6));
-        left -= texts.stream().mapToDouble(Text::height).sum();
-        Text cautions = cautions(label, across, left * 0.3);
-        Text contents = list(Glyphs.PLAIN, false, "", label.contents(), " · ", "see packing list", across, left - cautions.height(), 8, 5.5);
-        Text from = oneLine(Glyphs.PLAIN, false, label.from(), across, 6, 5.5);
+        texts.add(oneLine(Glyphs.BOLD, true, label.name(), across, name, 8));
+        texts.add(oneLine(Glyphs.BOLD, true, label.place(), across, 8, 6));
+        texts.add(oneLine(Glyphs.PLAIN, false, label.piece(), across, 6.5, 5.5));
+        double left = down() - texts.stream().mapToDouble(Text::height).sum();
+        Text warned = cautions(label, across, Math.min(cautions, left * 0.4));
+        Text contents = contents(label, across, left - warned.height());
+        Text from = Text.of(false, 5.5, label.from().isEmpty() ? List.of() : Glyphs.PLAIN.lines(label.from(), across, 5.5));
         texts.add(contents);
-        texts.add(cautions);
-        if (!label.from().isEmpty() && contents.height() + cautions.height() + from.height() <= left) {
+        texts.add(warned);
+        if (contents.height() + warned.height() + from.height() <= left) {
             texts.add(from);
         }
         return texts.stream().filter(text -> !text.lines().isEmpty()).toList();
@@ -125,6 +142,23 @@ final class LabelFitter {
         static Text of(boolean bold, double size, List<String> lines) {
             return new Text(bold, size, size * LEADING, lines);
         }
+    }
+
+    /** A line for each with a box, as large as fits; words that are not parted are broken only where a line has no room for them. */
+    private static Text contents(KitLabel label, double across, double room) {
+        for (double size = 8; size >= 5; size -= STEP) {
+            double letters = size;
+            double indent = Glyphs.PLAIN.width(INDENT, letters);
+            List<String> lines = label.contents().stream().flatMap(item -> ticked(Glyphs.PLAIN.lines(item, across - indent, letters))).toList();
+            if (lines.size() * size * LEADING <= room) {
+                return Text.of(false, size, lines);
+            }
+        }
+        return list(Glyphs.PLAIN, false, "", label.contents(), " · ", "see packing list", across, room, 8, 5.5);
+    }
+
+    private static Stream<String> ticked(List<String> lines) {
+        return IntStream.range(0, lines.size()).mapToObj(i -> i == 0 ? BOX + lines.get(i) : INDENT + lines.get(i));
     }
 
     private Text cautions(KitLabel label, double across, double room) {

@@ -1,6 +1,7 @@
 package benchful.documents.labels;
 
 import benchful.core.needs.Take;
+import benchful.core.quantity.Dimension;
 import benchful.documents.handout.Readers;
 import benchful.documents.paper.LabelKind;
 import benchful.documents.paper.LabelSetting;
@@ -18,6 +19,7 @@ import benchful.documents.parts.PrintSource;
 import benchful.hazards.HazardSpec;
 import benchful.hazards.Signs;
 import benchful.plans.materials.kits.Kit;
+import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -90,14 +92,15 @@ public final class Labels {
     KitLabel label(Kit kit) {
         Amounts amounts = Amounts.briefly(options);
         List<String> contents = kit.contents().stream()
-                .map(content -> amounts.words(content) + " " + content.material() + (content.detail() == null ? "" : ", " + content.detail())).toList();
+                .map(content -> Formats.unparted("%s %s%s".formatted(amounts.words(content), content.material(), content.detail() == null ? "" : ", " + content.detail()))).toList();
         List<String> cautions = hazards(kit).map(hazard -> hazard.name().toLowerCase(Locale.ROOT)).toList();
         String seat = kit.seat() == null ? "" : "Seat " + kit.seat() + " · ";
-        return new KitLabel(kit.title(), seat + kit.size() + " · " + source.file().project().name(), contents, from(), cautions);
+        return new KitLabel(kit.title(), seat + kit.size(), source.file().project().name(), contents, from(), cautions);
     }
 
     private String from() {
-        return source.studio().name() == null ? "" : source.studio().name().strip();
+        String studio = source.studio().name() == null ? "" : source.studio().name().strip();
+        return source.batch() == null ? studio : String.join(", ", Stream.concat(Stream.of(source.batch()), source.studio().sender().stream()).toList());
     }
 
     private SeatLabel seat(Kit kit) {
@@ -114,13 +117,27 @@ public final class Labels {
     }
 
     private Stream<HazardNote> hazards(Kit kit) {
-        List<String> names = kit.contents().stream().map(Kit.Content::material).toList();
+        return hazards(kit.contents().stream().map(Kit.Content::material).toList());
+    }
+
+    private Stream<HazardNote> hazards(List<String> names) {
         return new HazardUse(source.file()).ofMaterials(names).stream().map(source::hazard).flatMap(Optional::stream);
     }
 
-    /** The signs that are drawn, of all that a kit holds, each once. */
+    /**
+     * The signs that are drawn and belong on a bag, each once: no sign of safe condition, such as first aid, and the pictogram of a chemical
+     * only where the kit holds some; beads, silk and clasps are articles and carry none (CLP, Regulation (EC) 1272/2008, Article 4(8)).
+     */
     private List<HazardSpec.Sign> signs(Kit kit) {
-        return hazards(kit).flatMap(hazard -> hazard.signs().stream()).distinct().filter(sign -> Signs.svg(sign.code()).isPresent()).toList();
+        List<String> chemicals = kit.contents().stream().filter(Labels::isMeasuredOut).map(Kit.Content::material).toList();
+        List<HazardSpec.Sign> pictograms = hazards(chemicals).flatMap(hazard -> hazard.signs().stream()).toList();
+        return hazards(kit).flatMap(hazard -> hazard.signs().stream()).distinct().filter(sign -> !sign.code().startsWith("E"))
+                .filter(sign -> !sign.code().startsWith("GHS") || pictograms.contains(sign)).filter(sign -> Signs.svg(sign.code()).isPresent()).toList();
+    }
+
+    /** What is weighed or poured is a substance or a mixture; what is counted or cut is an article. */
+    private static boolean isMeasuredOut(Kit.Content content) {
+        return content.amount().dimension().equals(Dimension.MASS) || content.amount().dimension().equals(Dimension.VOLUME);
     }
 
     private List<LabelsContent.Sign> placed(List<HazardSpec.Sign> signs, PictureBag bag) {

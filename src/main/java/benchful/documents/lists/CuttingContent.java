@@ -24,11 +24,23 @@ import java.util.stream.Stream;
 /** Which length or sheet is cut into which pieces, as pictures and as rows to tick. */
 public record CuttingContent(PrintHead head, List<Material> materials) {
 
-    /** @param proof whether fewer lengths could do */
-    public record Material(String name, List<HandoutContent.Figure> pictures, List<Row> rows, String lengths, String proof) {}
+    /**
+     * One material, with a picture and rows for lengths, or a picture for each row of sheets.
+     *
+     * @param proof whether fewer lengths could do
+     */
+    public record Material(String name, List<Pattern> patterns, String lengths, String proof) {}
+
+    /** A picture, and what is cut as it shows. */
+    public record Pattern(HandoutContent.Figure picture, List<Row> rows) {}
 
     /** @param count how many such lengths, "3 ×" */
     public record Row(String count, String length, String from, String cuts, String offcut) {}
+
+    /** Whether there is anything to cut. */
+    public static boolean isCut(PrintSource source) {
+        return source.materials().materials().stream().anyMatch(material -> material.cutting() != null || material.sheets() != null);
+    }
 
     public static CuttingContent of(PrintSource source, PrintOptions options, PictureBag bag) {
         PrintHead head = PrintHead.of(source, "Cutting sheet: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
@@ -46,28 +58,28 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
     }
 
     private static Material material(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
-        CuttingPlan plan = material.cutting();
+        CuttingPlan plan = Patterns.alike(material.cutting());
         CuttingPicture picture = new CuttingPicture(plan, 800, 13, amounts::words);
         String svg = picture.svg("cutting" + number, "How " + material.name() + " is cut");
         List<Row> rows = picture.groups().stream().map(group -> row(group, amounts)).toList();
         long onHand = plan.lengths().stream().filter(length -> !length.bought()).count();
         String lengths = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
-        return new Material(material.name(), List.of(new HandoutContent.Figure(bag.drawing("cutting-" + number, svg), "Bars to scale; the table below says the same.")),
-                rows, lengths, plan.proof());
+        HandoutContent.Figure figure = new HandoutContent.Figure(bag.drawing("cutting-" + number, svg), "Bars to scale; the table below says the same.");
+        return new Material(material.name(), List.of(new Pattern(figure, rows)), lengths, plan.proof());
     }
 
     private static Material sheets(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
-        SheetPlan plan = material.sheets();
+        SheetPlan plan = Patterns.alike(material.sheets());
         List<SheetPicture> pictures = SheetPicture.of(plan, 760, 13, amounts::words);
-        List<HandoutContent.Figure> figures = new ArrayList<>();
+        List<Pattern> patterns = new ArrayList<>();
         for (SheetPicture picture : pictures) {
-            String name = "cutting-%d-%d".formatted(number, figures.size() + 1);
-            figures.add(new HandoutContent.Figure(bag.drawing(name, picture.svg(name, "How a sheet of " + material.name() + " is cut")),
-                    "A sheet to scale, its cuts numbered in their order."));
+            String name = "cutting-%d-%d".formatted(number, patterns.size() + 1);
+            String drawing = bag.drawing(name, picture.svg(name, "How a sheet of " + material.name() + " is cut"));
+            patterns.add(new Pattern(new HandoutContent.Figure(drawing, "A sheet to scale, its cuts numbered in their order."), List.of(row(picture, amounts))));
         }
         long onHand = plan.sheets().stream().filter(sheet -> !sheet.bought()).count();
         String sheets = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
-        return new Material(material.name(), figures, pictures.stream().map(picture -> row(picture, amounts)).toList(), sheets, plan.proof());
+        return new Material(material.name(), patterns, sheets, plan.proof());
     }
 
     private static Row row(SheetPicture picture, Amounts amounts) {

@@ -1,5 +1,6 @@
 package benchful.documents.lists;
 
+import benchful.documents.handout.Needed;
 import benchful.documents.paper.PrintOptions;
 import benchful.documents.paper.Stylesheet;
 import benchful.documents.paper.Version;
@@ -43,7 +44,7 @@ public record PackingContent(PrintHead head, List<KitRow> kits, List<Material> m
         List<KitCard> cards = source.needs().kits().stream().map(kit -> card(kit, amounts)).toList();
         List<Material> materials = source.materials().materials().stream().map(material -> material(source, material, amounts)).toList();
         List<String> bench = source.needs().bench().stream()
-                .map(content -> Amounts.on(options).words(content) + " " + content.material()).toList();
+                .map(content -> Amounts.on(options).words(Needed.whole(content)) + " " + content.material()).toList();
         return new PackingContent(head, rows(cards, options.version() == Version.LARGE ? 2 : ABREAST), materials, bench);
     }
 

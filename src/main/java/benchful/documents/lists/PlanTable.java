@@ -25,7 +25,7 @@ public record PlanTable(List<HandoutContent.Figure> pictures, String verdict, bo
      *
      * @param clock "13:08–13:20", a line for each stretch
      * @param number of the step; empty for a break
-     * @param remark "decides the end", "ready 14:05", "goes on at home"
+     * @param remark "may begin 20 min later", "goes on at home"; empty where a delay is one of the whole class
      */
     public record Row(List<String> clock, String minutes, String number, String title, String kind, String tools, String remark, boolean pause) {
         /** "make; 6 silicone mat, 6 tweezers". */

@@ -106,6 +106,6 @@ public final class PlanTableWriter {
         if (block.lane() == Lane.HOME) {
             return "goes on at home";
         }
-        return block.critical() ? "decides the end" : block.slack().isZero() ? "" : "may slip " + Formats.words(block.slack());
+        return block.critical() || block.slack().isZero() ? "" : "may begin %s later".formatted(Formats.words(block.slack()));
     }
 }

@@ -69,7 +69,9 @@ public record CuttingPicture(CuttingPlan plan, int width, int text, Function<Qua
         double room = wide - 0.4 * text;
         if (Svg.widthOf(first, size) <= room) {
             svg.text(x + wide / 2, y + 1.15 * text, size, first, "text-anchor=\"middle\"");
-            Svg.wrapped(second, room, 0.8 * size, 1).forEach(line -> svg.text(x + wide / 2, y + 2.1 * text, 0.8 * size, line, "text-anchor=\"middle\""));
+            if (second != null && Svg.widthOf(second, 0.8 * size) <= room) {
+                svg.text(x + wide / 2, y + 2.1 * text, 0.8 * size, second, "text-anchor=\"middle\"");
+            }
         }
     }
 

@@ -1,5 +1,7 @@
 package benchful.plans.pictures;
 
+import java.util.Arrays;
+
 /**
  * The words of a block of the timed plan: inside it where they fit, in a lane with room beside it where they do not, and only
  * its number in a block of a few minutes.
@@ -8,6 +10,8 @@ package benchful.plans.pictures;
  * @param inside true where there is no room beside the block
  */
 record PlanLabel(Svg svg, double text, int number, String words, Place place, boolean inside) {
+
+    private static final double SIZE = 0.95;
 
     /** Where a block stands from {@code x} to {@code end}, and how far its label may reach on either side. */
     record Place(double before, double x, double end, double next) {
@@ -41,21 +45,31 @@ record PlanLabel(Svg svg, double text, int number, String words, Place place, bo
 
     private void drawInside(double y, double height) {
         double room = place.width() - 0.6 * text;
-        if (room < Svg.widthOf(String.valueOf(number), text) + 2.5 * text) {
+        if (room < Math.max(Svg.widthOf(String.valueOf(number), text) + 2.5 * text, longestWord())) {
             drawNumber(y, height);
         } else {
             drawWords(place.x() + 0.35 * text, room, y, height, "");
         }
     }
 
+    /** No word is broken: where one finds no room, the number stands for all. */
+    private double longestWord() {
+        return Arrays.stream(words.split(" ")).mapToDouble(word -> Svg.widthOf(word, SIZE * text)).max().orElse(0);
+    }
+
     private void drawWords(double x, double room, double y, double height, String attributes) {
-        double size = 0.95 * text;
+        double size = SIZE * text;
         int most = (int) ((height - 0.9 * text) / (1.15 * text));
         double baseline = y + 1.5 * text;
         for (String line : Svg.wrapped(words, room, size, most)) {
-            svg.text(x, baseline, size, line, attributes);
+            svg.text(x, baseline, size, whole(line), attributes);
             baseline += 1.15 * text;
         }
+    }
+
+    /** A line that is cut ends after a word. */
+    private static String whole(String line) {
+        return line.endsWith("…") && line.contains(" ") ? line.substring(0, line.lastIndexOf(' ')) + " …" : line;
     }
 
     private void drawNumber(double y, double height) {

@@ -77,14 +77,13 @@ public record SheetPicture(CutSheet sheet, int count, double scale, int text, Fu
         double height = upright ? px(size.length()) : px(size.width());
         double letters = Math.min(0.9 * text, 0.9 * text * room / Svg.widthOf(first, 0.9 * text));
         if (letters >= 0.5 * text && height > letters * 1.3) {
-            boolean both = height > 2.6 * letters;
+            boolean both = height > 2.6 * letters && Svg.widthOf(second, 0.85 * letters) <= room;
             double middle = x + px(size.length()) / 2;
             double centre = y + px(size.width()) / 2;
             String turn = upright ? " transform=\"rotate(-90 %s %s)\"".formatted(Svg.n(middle), Svg.n(centre)) : "";
             svg.text(middle, centre + (both ? -0.1 : 0.35) * letters, letters, first, "text-anchor=\"middle\"" + turn);
             if (both) {
-                Svg.wrapped(second, room, 0.85 * letters, 1).forEach(line ->
-                        svg.text(middle, centre + letters, 0.85 * letters, line, "text-anchor=\"middle\"" + turn));
+                svg.text(middle, centre + letters, 0.85 * letters, second, "text-anchor=\"middle\"" + turn);
             }
         }
     }

@@ -18,11 +18,12 @@ class LabelFitterTest {
     @Test
     void keepsAShortLabelInItsLargestLetters() {
         List<LabelFitter.Text> texts = new LabelFitter(LabelStock.COMMON.get(1), true, 0).fit(
-                new KitLabel("Ada Example", "Seat 1 · Size 42 cm", List.of("12 beads", "1 clasp"), "", List.of("small parts")));
+                new KitLabel("Ada Example", "Seat 1 · 42 cm", "Necklace", List.of("12 beads", "1 clasp"), "", List.of("small parts")));
         assertThat(texts).containsExactly(
                 LabelFitter.Text.of(true, 12, List.of("Ada Example")),
-                LabelFitter.Text.of(false, 8, List.of("Seat 1 · Size 42 cm")),
-                LabelFitter.Text.of(false, 8, List.of("12 beads · 1 clasp")),
+                LabelFitter.Text.of(true, 8, List.of("Seat 1 · 42 cm")),
+                LabelFitter.Text.of(false, 6.5, List.of("Necklace")),
+                LabelFitter.Text.of(false, 8, List.of("☐\u00a012 beads", "☐\u00a01 clasp")),
                 LabelFitter.Text.of(true, 6.5, List.of("Caution: small parts")));
     }
 
@@ -30,9 +31,9 @@ class LabelFitterTest {
     void countsTheContentsThatFindNoRoom() {
         List<String> contents = IntStream.rangeClosed(1, 20).mapToObj(i -> i + " rather long names of a material " + i).toList();
         List<LabelFitter.Text> texts = new LabelFitter(LabelStock.COMMON.get(4), true, 0).fit(
-                new KitLabel("Ada Example", "Size 42 cm", contents, "", List.of()));
-        String shown = String.join(" ", texts.get(2).lines());
-        assertThat(texts.get(2).size()).isEqualTo(5.5);
+                new KitLabel("Ada Example", "42 cm", "Necklace", contents, "", List.of()));
+        String shown = String.join(" ", texts.get(3).lines());
+        assertThat(texts.get(3).size()).isEqualTo(5.5);
         assertThat(shown).matches(".* · \\+\\d+ more: see packing list");
         int left = Integer.parseInt(shown.replaceAll(".*\\+(\\d+) more.*", "$1"));
         assertThat(shown.split(" · ")).hasSize(20 - left + 1);
@@ -41,7 +42,7 @@ class LabelFitterTest {
     @Test
     void cutsANameThatIsTooLongForTheSmallestLetters() {
         String name = "Wilhelmina-Philippa of the Extraordinarily Long and Winding Family Name";
-        LabelFitter.Text fitted = new LabelFitter(LabelStock.COMMON.get(4), true, 0).fit(new KitLabel(name, "M", List.of(), "", List.of())).get(0);
+        LabelFitter.Text fitted = new LabelFitter(LabelStock.COMMON.get(4), true, 0).fit(new KitLabel(name, "M", "Necklace", List.of(), "", List.of())).get(0);
         assertThat(fitted.size()).isEqualTo(8);
         assertThat(fitted.lines().get(0)).endsWith("…").startsWith("Wilhelmina-Philippa");
     }
@@ -54,7 +55,7 @@ class LabelFitterTest {
         for (LabelStock sheet : LabelStock.COMMON) {
             for (int i = 0; i < 40; i++) {
                 LabelFitter fitter = new LabelFitter(sheet, random.nextBoolean(), random.nextInt(5));
-                KitLabel label = new KitLabel(words(random, 12), words(random, 12), list(random, 25), words(random, 4), list(random, 8));
+                KitLabel label = new KitLabel(words(random, 12), words(random, 6), words(random, 12), list(random, 25), words(random, 4), list(random, 8));
                 holds(sheet, fitter, label);
             }
         }

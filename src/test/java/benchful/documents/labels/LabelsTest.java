@@ -131,7 +131,7 @@ class LabelsTest {
     @Test
     void showsTheSignsThatTheContentsCallFor() throws IOException {
         PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
-        List<Kit.Content> contents = List.of(content(1, "jewellery cement"), content(12, "amazonite round 6 mm"));
+        List<Kit.Content> contents = List.of(poured("jewellery cement"), content(12, "amazonite round 6 mm"));
         LabelsContent sheet = new Labels(with(strand, List.of(kit(1, "Ñ", contents))), new PrintOptions(Paper.A4, Version.NORMAL, false,
                 LabelSetting.of(LabelStock.COMMON.get(1)), ADDRESS)).bundle(0, new PictureBag(Version.NORMAL));
         LabelsContent.Label label = sheet.pages().get(0).labels().get(0);
@@ -142,6 +142,29 @@ class LabelsTest {
         }
     }
 
+    /** Beads that may hold nickel are no chemical; what is poured is. */
+    @Test
+    void showsAChemicalsPictogramOnlyWhereTheKitHoldsOne() {
+        PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
+        LabelsContent sheet = new Labels(strand, new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelStock.COMMON.get(1)), null))
+                .bundle(0, new PictureBag(Version.NORMAL));
+        assertThat(sheet.pages().get(0).labels().get(0).signs()).extracting(LabelsContent.Sign::picture).noneMatch(picture -> picture.contains("GHS") || picture.contains("-E"));
+    }
+
+    /** A packer ticks each thing off the label: of the samples, on the sheet that a tutor is likely to have, nothing is cut short. */
+    @Test
+    void listsEverythingThatAKitHoldsToBeTicked() throws IOException {
+        for (List<String> files : PrintSamples.others()) {
+            PrintSource source = PrintSamples.source(files);
+            PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelStock.COMMON.get(0)), ADDRESS);
+            try (PdfReading pdf = PrintSamples.printed(PrintOut.LABELS, source, options)) {
+                long things = source.needs().kits().stream().mapToLong(kit -> kit.contents().size()).sum();
+                assertThat(pdf.text().chars().filter(c -> c == '☐').count()).as(files.get(0)).isEqualTo(things);
+                assertThat(pdf.text()).doesNotContain("…").doesNotContain("see packing list");
+            }
+        }
+    }
+
     @Test
     void saysOnAKitWhereItGoesAndWhatItIsFor() {
         PrintSource strand = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
@@ -149,8 +172,8 @@ class LabelsTest {
         Kit seated = kit(7, "Ñ", List.of(content(12, "bead")));
         Kit anywhere = new Kit(8, Take.Taker.SPARE, "Spare 1", null, null, "42 cm", List.of(), List.of(), null);
 
-        assertThat(labels.label(seated)).isEqualTo(new KitLabel("Ñ", "Seat 7 · 42 cm · Knotted strand of amazonite and pearls", List.of("12 bead"), "", List.of()));
-        assertThat(labels.label(anywhere)).isEqualTo(new KitLabel("Spare 1", "42 cm · Knotted strand of amazonite and pearls", List.of(), "", List.of()));
+        assertThat(labels.label(seated)).isEqualTo(new KitLabel("Ñ", "Seat 7 · 42 cm", "Knotted strand of amazonite and pearls", List.of("12 bead"), "", List.of()));
+        assertThat(labels.label(anywhere)).isEqualTo(new KitLabel("Spare 1", "42 cm", "Knotted strand of amazonite and pearls", List.of(), "", List.of()));
     }
 
     @Test
@@ -182,6 +205,10 @@ class LabelsTest {
 
     private static Kit.Content content(int count, String material) {
         return new Kit.Content(material, Quantity.of(count, Unit.PIECE), null, null, null, null, null, null, null);
+    }
+
+    private static Kit.Content poured(String material) {
+        return new Kit.Content(material, Quantity.of(5, Unit.ML), null, null, null, null, null, null, null);
     }
 
     private static PdfReading labels(List<Kit> kits, LabelSetting setting) throws IOException {
