@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
 /** {@code linen thread: 30 cm + 5 x height, waste 5%}. */
 final class MaterialLines implements LineKind {
     private static final Pattern SHARED = Pattern.compile("(?i)shared|(?:(?:one|1|enough) )?(?:for|to) (?:the )?(?:whole )?(?:class|everybody|everyone|all)|for all to share");
+    private static final Pattern SERVES = Pattern.compile("(?i)(?:one |shared )?(?:for|by|between) (?:every|each|groups? of|a group of) ?(\\d{1,3}|pair)(?: students)?");
+    private static final Pattern LENT = Pattern.compile("(?i)lent|(?:it )?comes back|handed back");
     private static final Pattern BENCH = Pattern.compile("(?i)(?:stays |remains |kept )?(?:on|at) the bench|not in (?:the )?kits?|not packed");
     private static final Pattern WASTE = Pattern.compile("(?i)(?:\\+ ?)?(?:waste|spoilt|extra|plus)?:? ?(\\d{1,2}(?:[.,]\\d{1,6})?) ?%(?: (?:waste|spoilt|extra))?");
     private static final Pattern CHOICE = Pattern.compile("(?i)(?:students? )?(?:choose|choice of|choice:)(?: (?:their|its|a))? +(\\S.*)");
@@ -165,10 +167,16 @@ final class MaterialLines implements LineKind {
         String text = s.text();
         Matcher waste = WASTE.matcher(text);
         Matcher choice = CHOICE.matcher(text + s.rest());
+        Matcher serves = SERVES.matcher(text);
         if (s.quoted()) {
             line.append("note", "Note", (text + " " + s.rest()).strip(), "; ", text + s.rest());
         } else if (SHARED.matcher(text).matches()) {
             line.put("shared", "One for the whole class", "true", text);
+        } else if (serves.matches()) {
+            line.put("shared", "One for some students", "true", text);
+            line.row.put("serves", serves.group(1).equalsIgnoreCase("pair") ? "2" : serves.group(1));
+        } else if (LENT.matcher(text).matches()) {
+            line.put("lent", "Lent", "true", text);
         } else if (BENCH.matcher(text).matches()) {
             line.put("in_kit", "Stays on the bench", "false", text);
         } else if (GRAIN.matcher(text).matches()) {
@@ -200,7 +208,7 @@ final class MaterialLines implements LineKind {
 
     @Override
     public Set<String> said(ObjectNode row, Vocabulary known) {
-        return new HashSet<>(Set.of("material", "amount", "width", "pieces", "grain", "shared", "in_kit", "waste", "choice", "alternatives", "note"));
+        return new HashSet<>(Set.of("material", "amount", "width", "pieces", "grain", "shared", "serves", "lent", "in_kit", "waste", "choice", "alternatives", "note"));
     }
 
     @Override
@@ -208,7 +216,8 @@ final class MaterialLines implements LineKind {
         List<String> parts = new ArrayList<>();
         String amount = amount(row);
         parts.add(Segment.quotedIfNeeded(row.path("material").asText(), quoted) + (amount.isEmpty() ? "" : ": " + amount));
-        flag(row, "shared", "true", "one for the class", parts);
+        flag(row, "shared", "true", row.has("serves") ? "one for every " + row.path("serves").asText() : "one for the class", parts);
+        flag(row, "lent", "true", "lent", parts);
         flag(row, "in_kit", "false", "on the bench", parts);
         flag(row, "grain", "true", "along the grain", parts);
         if (row.has("waste")) {

@@ -32,6 +32,8 @@ class UntidyLinesTest {
         "waxed thread 18/3 1 1/2 m | {material:waxed thread 18/3,amount:1 1/2 m}",
         "beads 6 mm 20 | {material:beads 6 mm,amount:20}",
         "olive oil: 0,5 l; waste 5% | {material:olive oil,amount:0,5 l,waste:5}",
+        "flux 3 ml, one for every 4 | {material:flux,amount:3 ml,shared:true,serves:4}",
+        "mandrel 1, for each pair, lent | {material:mandrel,amount:1,shared:true,serves:2,lent:true}",
         "jump rings (4) | {material:jump rings,amount:4}",
         "30 cm ribbon, choose colour | {material:ribbon,amount:30 cm,choice:colour}",
         "cover card 2 pieces 12 x 9 cm, or grey card | {material:cover card,amount:12 cm,width:9 cm,pieces:2,alternatives:[grey card]}",
