@@ -19,6 +19,7 @@ import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaValidatorsConfig;
 import com.networknt.schema.ValidationMessage;
 import java.math.BigDecimal;
+import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -153,7 +154,21 @@ public final class SpecSchema {
         if (node.isBinary() || node.isNumber() && type.equals("string")) {
             return TextNode.valueOf(node.isBigDecimal() ? node.decimalValue().toPlainString() : node.asText());
         }
-        return node.isTextual() ? typed(node, type) : node;
+        return node.isTextual() ? typed(spelt(node, rule), type) : node;
+    }
+
+    /** A fraction that is one sign is spelt out, and a percent sign is passed over in a percentage, or divides a share. */
+    private static JsonNode spelt(JsonNode text, JsonNode rule) {
+        String written = text.textValue().strip();
+        if (rule.path("pattern").asText().startsWith("^\\s*\\d") && written.matches("[¼-¾⅐-⅞].*")) {
+            return TextNode.valueOf(Normalizer.normalize(written, Normalizer.Form.NFKC).replace('\u2044', '/'));
+        }
+        boolean share = rule.path("maximum").asInt() == 1 || rule.path("exclusiveMaximum").asInt() == 1;
+        if ((share || rule.path(SchemaTerms.MEND).asText().contains("percentage")) && written.matches("\\d{1,3}([.,]\\d{1,6})?\\s*%")) {
+            BigDecimal percent = new BigDecimal(written.replaceAll("\\s*%$", "").replace(',', '.'));
+            return TextNode.valueOf((share ? percent.movePointLeft(2) : percent).toPlainString());
+        }
+        return text;
     }
 
     private static boolean isNothing(JsonNode value) {
