@@ -16,13 +16,14 @@ public enum SizingKind {
      * sit under the closure's covers, 0 to 2 (0); {@code cord} its diameter; {@code knot} the length one knot adds
      * (2 x cord); {@code take} the cord one knot takes up (10.1 x cord); {@code symmetric} 1 to mirror the pattern about the
      * centre (0); {@code graduated} 1 where the pattern runs from the end to the centre bead, is mirrored, and its first run
-     * fills up the ends (0); {@code maximum} most beads there are.
+     * fills up the ends (0); {@code maximum} most beads there are; {@code tolerance} how far from the length a mirrored strand may be
+     * for a whole middle (20 mm), or a closed row for whole repeats (6 mm).
      * Answers: {@code beads}, {@code knots}, {@code length}, {@code difference} (longer than asked is positive),
      * {@code thread} (cord within the piece, single, without tails), and the count of each bead by its name.
      */
     STRAND(
             List.of("target"),
-            List.of("closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum"),
+            List.of("closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum", "tolerance"),
             List.of("beads", "knots", "length", "difference", "thread")),
     /**
      * A closed row of beads about a wrist or a finger. Values: {@code wrist} measured close; {@code ease} added for comfort
@@ -31,7 +32,7 @@ public enum SizingKind {
      */
     BRACELET(
             List.of("wrist"),
-            List.of("ease", "closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum"),
+            List.of("ease", "closure", "knots", "ends", "cord", "knot", "take", "symmetric", "graduated", "maximum", "tolerance"),
             List.of("beads", "knots", "length", "difference", "thread", "inside")),
     /**
      * Round wire wound on a round mandrel, a jump ring being one turn. Values: {@code mandrel} and {@code wire}, diameters;

@@ -18,6 +18,7 @@ public final class SizingWords {
             Map.entry("symmetric", "1 to mirror the pattern about the centre"),
             Map.entry("graduated", "1 where the pattern runs from end to centre and is mirrored"),
             Map.entry("maximum", "Most beads there are"),
+            Map.entry("tolerance", "How far off the length may be for a whole pattern; empty: 20 mm for a strand, 6 mm for a bracelet"),
             Map.entry("mandrel", "Its diameter"),
             Map.entry("wire", "Its diameter"),
             Map.entry("turns", "How many; empty: 1"),

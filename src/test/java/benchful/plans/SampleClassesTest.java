@@ -6,6 +6,7 @@ import benchful.catalogue.MaterialSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.SetupRules;
 import benchful.core.buying.SupplierOrder;
+import benchful.core.lesson.StepKind;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.MaterialsPlanner;
 import benchful.plans.materials.sizes.PieceSizer;

@@ -59,6 +59,32 @@ public enum Arrangement {
         return true;
     }
 
+    /**
+     * Whether the pattern is nowhere broken where it is seen: in the middle of a mirrored strand, or at the join of a closed row
+     * that repeats. The last repeat of an open strand lies at the clasp, and may be cut short.
+     *
+     * @param closed true for a row that is closed to a ring
+     */
+    boolean isWhole(List<BeadRun> pattern, int beads, boolean closed) {
+        if (this == MIRRORED) {
+            return pattern.size() == 1 || middle(pattern, beads) == singly(pattern).get((beads - 1) / 2 % singly(pattern).size()).count();
+        }
+        return this == GRADUATED || !closed || beads % singly(pattern).size() == 0;
+    }
+
+    /** How many beads of one run lie about the centre of a mirrored strand. */
+    private static int middle(List<BeadRun> pattern, int beads) {
+        int centre = (beads - 1) / 2 % singly(pattern).size();
+        int before = 0;
+        for (BeadRun run : pattern) {
+            if (centre < before + run.count()) {
+                break;
+            }
+            before += run.count();
+        }
+        return 2 * (centre - before) + (beads % 2 == 1 ? 1 : 2);
+    }
+
     private static List<BeadRun> singly(List<BeadRun> pattern) {
         List<BeadRun> single = new ArrayList<>();
         pattern.forEach(run -> IntStream.range(0, run.count()).forEach(i -> single.add(run)));

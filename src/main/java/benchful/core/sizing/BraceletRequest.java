@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param ease added for comfort [length]
  * @param closure what the closure adds along the beads' centres; nothing for elastic [length]
  * @param maximum most beads there are; null for no limit
+ * @param tolerance how far the inside may be from wrist and ease for whole repeats; null where only the length counts [length]
  */
 public record BraceletRequest(
         Quantity wrist,
@@ -20,7 +21,8 @@ public record BraceletRequest(
         List<BeadRun> pattern,
         Arrangement arrangement,
         Knots knots,
-        @Nullable Integer maximum) {
+        @Nullable Integer maximum,
+        @Nullable Quantity tolerance) {
 
     public BraceletRequest {
         pattern = List.copyOf(pattern);

@@ -21,7 +21,7 @@ public final class BraceletSizer {
         Quantity curve = curve(request.pattern());
         Quantity wanted = request.wrist().plus(request.ease());
         Strand strand = StrandSizer.size(new StrandRequest(wanted.plus(curve), request.closure(), request.pattern(),
-                request.arrangement(), request.knots(), request.maximum()));
+                request.arrangement(), request.knots(), request.maximum(), true, request.tolerance()));
         Quantity inside = strand.length().minus(curve);
         return new Bracelet(strand, inside, inside.minus(wanted), reasons(request, strand, curve, inside));
     }

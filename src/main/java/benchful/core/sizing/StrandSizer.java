@@ -8,13 +8,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Finds the number of beads whose strand comes nearest to the finished length asked for.
  *
  * <p>length(n) = closure + sum of the n beads + (n - 1) x what a knot adds; it rises with n, so the two counts about the
- * target are compared. Of two equally near, the longer is taken: a strand is sooner worn long than short.
+ * target are compared. Of two equally near, the longer is taken: a strand is sooner worn long than short. Where a
+ * tolerance is given, the nearest count that keeps the pattern whole goes before the nearest of all, as long as it lies within it.
  * Cost: n log n for n beads.
  */
 public final class StrandSizer {
@@ -33,9 +36,32 @@ public final class StrandSizer {
 
         Strand nearest() {
             int free = nearestOf(counts);
-            int held = request.maximum() == null || free <= request.maximum() ? free
-                    : counts.stream().filter(n -> n <= request.maximum()).reduce((a, b) -> b).orElseThrow();
-            return strand(held, reasons(held, free));
+            int held = held(counts, free);
+            List<Integer> whole = counts.stream().filter(request::isWhole).filter(n -> request.maximum() == null || n <= request.maximum()).toList();
+            int taken = request.tolerance() == null || whole.isEmpty() ? held : nearestOf(whole);
+            boolean kept = request.tolerance() == null || gap(taken).compareTo(request.tolerance().base()) <= 0;
+            int n = kept ? taken : held;
+            List<Sentence> reasons = reasons(n, free);
+            pattern(n, held, whole).ifPresent(sentence -> reasons.add(1, sentence));
+            return strand(n, reasons);
+        }
+
+        private int held(List<Integer> allowed, int free) {
+            return request.maximum() == null || free <= request.maximum() ? free
+                    : allowed.stream().filter(n -> n <= request.maximum()).reduce((a, b) -> b).orElseThrow();
+        }
+
+        /** What the pattern had to say: that another count comes nearer but breaks it, or that this one does, and which would not. */
+        private Optional<Sentence> pattern(int n, int nearest, List<Integer> whole) {
+            if (request.tolerance() == null || whole.isEmpty()) {
+                return Optional.empty();
+            }
+            if (request.isWhole(n)) {
+                return n == nearest ? Optional.empty() : Optional.of(StrandWords.broken(nearest, length(nearest), request));
+            }
+            Optional<Integer> below = whole.stream().filter(c -> c < n).reduce((a, b) -> b);
+            Optional<Integer> above = whole.stream().filter(c -> c > n).findFirst();
+            return Optional.of(StrandWords.choice(Stream.of(below, above).flatMap(Optional::stream).toList(), this::length, request));
         }
 
         private int nearestOf(List<Integer> allowed) {

@@ -8,6 +8,7 @@ import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /** The sentences that go with a strand. */
 final class StrandWords {
@@ -30,14 +31,34 @@ final class StrandWords {
         return Sentence.of("%s %s would make %s.", counted(beads, "bead"), way, Quantity.ofBase(length, Unit.MM));
     }
 
+    /** Why a count that comes nearer was not taken. */
+    static Sentence broken(int beads, BigDecimal length, StrandRequest request) {
+        return Sentence.of("%s would come nearer, %s, but break the pattern %s.", counted(beads, "bead"), Quantity.ofBase(length, Unit.MM), place(request));
+    }
+
+    /** That the pattern is broken, and the counts about it that would keep it whole. */
+    static Sentence choice(List<Integer> whole, IntFunction<BigDecimal> lengths, StrandRequest request) {
+        List<Object> values = new ArrayList<>(List.of(place(request), requireNonNull(request.tolerance())));
+        whole.forEach(n -> {
+            values.add(counted(n, "bead"));
+            values.add(Quantity.ofBase(lengths.apply(n), Unit.MM));
+        });
+        String choices = whole.size() == 1 ? "%s with %s" : "%s with %s or %s with %s";
+        return Sentence.of("The pattern breaks %s: no count within %s of the length keeps it whole. Whole are " + choices + ".", values.toArray());
+    }
+
+    private static String place(StrandRequest request) {
+        return request.closed() && request.arrangement() != Arrangement.MIRRORED ? "at the join" : "in the middle";
+    }
+
     /** What keeps the strand from its length or its pattern from being whole. */
     static List<Sentence> limits(int beads, int free, StrandRequest request) {
         List<Sentence> limits = new ArrayList<>();
-        if (beads < free) {
-            limits.add(Sentence.of("There are only %s beads; %s would come nearest.", requireNonNull(request.maximum()), free));
+        if (request.maximum() != null && free > request.maximum()) {
+            limits.add(Sentence.of("There are only %s beads; %s would come nearest.", request.maximum(), free));
         }
         int whole = request.pattern().stream().mapToInt(BeadRun::count).sum();
-        if (request.arrangement() == Arrangement.REPEATED && beads % whole != 0) {
+        if (request.arrangement() == Arrangement.REPEATED && beads % whole != 0 && !(request.closed() && request.tolerance() != null)) {
             limits.add(Sentence.of("The last repeat holds %s of its %s beads.", beads % whole, whole));
         }
         if (request.knots().between()) {

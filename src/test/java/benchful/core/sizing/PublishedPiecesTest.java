@@ -19,7 +19,7 @@ class PublishedPiecesTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/published/beads-per-strand.csv", useHeadersInDisplayName = true)
     void reproducesBeadsOnAStrand(String inches, String bead, int beads) {
-        Strand strand = StrandSizer.size(new StrandRequest(Quantity.parse(inches + " in"), NONE,
+        Strand strand = StrandSizer.size(StrandRequest.byLength(Quantity.parse(inches + " in"), NONE,
                 List.of(new BeadRun("round", Quantity.parse(bead + " mm"), 1)), Arrangement.REPEATED, Knots.none(), null));
         assertThat(strand.beads().size()).isBetween(beads, beads + 3);
     }

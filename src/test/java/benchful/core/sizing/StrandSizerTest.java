@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class StrandSizerTest {
@@ -91,7 +92,7 @@ class StrandSizerTest {
                     runs.add(run("bead " + r, (1 + random.nextInt(120)) / 10.0 + " mm", 1 + random.nextInt(4))));
             Knots knots = random.nextBoolean() ? Knots.none() : KNOTTED;
             Arrangement arrangement = Arrangement.values()[random.nextInt(3)];
-            return new StrandRequest(Quantity.parse(30 + random.nextInt(300) + " mm"), Quantity.parse(random.nextInt(20) + " mm"), runs,
+            return StrandRequest.byLength(Quantity.parse(30 + random.nextInt(300) + " mm"), Quantity.parse(random.nextInt(20) + " mm"), runs,
                     arrangement, knots, random.nextBoolean() ? null : 1 + random.nextInt(40));
         }).toList();
     }
@@ -119,6 +120,70 @@ class StrandSizerTest {
         assertThat(strand.counts().values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(strand.beads().size());
     }
 
+    /** Three and one, mirrored, with a knot after each: 3 more than a multiple of 4 has a whole middle (a stringer's rule, checked by hand). */
+    @ParameterizedTest
+    @CsvSource({"40 cm, 20 mm, 47", "42 cm, 20 mm, 51", "45 cm, 20 mm, 55", "50 cm, 20 mm, 63", "19 cm, 20 mm, 19"})
+    void keepsTheMiddleOfAMirroredStrandWhole(String target, String tolerance, int beads) {
+        Strand strand = StrandSizer.size(within(threeAndOne(target), tolerance));
+        assertThat(strand.beads()).hasSize(beads);
+        assertThat(middleIsWhole(strand, threeAndOne(target))).isTrue();
+    }
+
+    @Test
+    void saysWhatThePatternCostAndWhereItBreaks() {
+        assertThat(StrandSizer.size(within(threeAndOne("40 cm"), "20 mm")).reasons()).extracting(Sentence::toString)
+                .contains("48 beads would come nearer, 401.4 mm, but break the pattern in the middle.");
+        assertThat(StrandSizer.size(within(threeAndOne("40 cm"), "2 mm")).reasons()).extracting(Sentence::toString).contains(
+                "The pattern breaks in the middle: no count within 2 mm of the length keeps it whole. Whole are 47 beads with 392.2 mm or 51 beads with 423 mm.");
+    }
+
+    /** Against every count there is: nearest of the whole ones within the tolerance, else nearest of all. */
+    @ParameterizedTest
+    @MethodSource("generated")
+    void takesTheNearestWholeCountWithinTheTolerance(StrandRequest request) {
+        for (String tolerance : List.of("0 mm", "8 mm", "40 mm")) {
+            for (boolean closed : List.of(false, true)) {
+                StrandRequest asked = new StrandRequest(request.target(), request.closure(), request.pattern(), request.arrangement(), request.knots(),
+                        request.maximum(), closed, Quantity.parse(tolerance));
+                Strand strand = StrandSizer.size(asked);
+                int most = request.maximum() == null ? strand.beads().size() + 60 : request.maximum();
+                BigDecimal nearest = IntStream.rangeClosed(1, most).filter(n -> asked.arrangement().allows(asked.pattern(), n) && asked.isWhole(n))
+                        .mapToObj(n -> gap(asked, n)).min(BigDecimal::compareTo).orElse(null);
+                boolean within = nearest != null && nearest.compareTo(asked.tolerance().base()) <= 0;
+                assertThat(strand.difference().base().abs()).isEqualByComparingTo(within ? nearest : StrandSizer.size(request).difference().base().abs());
+                assertThat(!within || asked.isWhole(strand.beads().size())).isTrue();
+                if (within && asked.arrangement() == Arrangement.MIRRORED) {
+                    assertThat(middleIsWhole(strand, asked)).isTrue();
+                }
+            }
+        }
+    }
+
+    /** Counted from the beads that lie there: as many of one kind about the centre as its run holds. */
+    private static boolean middleIsWhole(Strand strand, StrandRequest request) {
+        List<String> names = strand.beads().stream().map(PlacedBead::bead).toList();
+        int left = (names.size() - 1) / 2;
+        int right = names.size() / 2;
+        String middle = names.get(left);
+        while (left > 0 && names.get(left - 1).equals(middle)) {
+            left--;
+        }
+        while (right < names.size() - 1 && names.get(right + 1).equals(middle)) {
+            right++;
+        }
+        BeadRun run = request.pattern().stream().filter(r -> r.bead().equals(middle)).findFirst().orElseThrow();
+        return request.pattern().size() == 1 || right - left + 1 == run.count();
+    }
+
+    private static StrandRequest threeAndOne(String target) {
+        return strand(target, "33 mm", Arrangement.MIRRORED, KNOTTED, null, run("amazonite", "6 mm", 3), run("pearl", "8 mm", 1));
+    }
+
+    private static StrandRequest within(StrandRequest request, String tolerance) {
+        return new StrandRequest(request.target(), request.closure(), request.pattern(), request.arrangement(), request.knots(), request.maximum(),
+                false, Quantity.parse(tolerance));
+    }
+
     private static BigDecimal gap(StrandRequest request, int n) {
         BigDecimal length = request.closure().base();
         for (BeadRun bead : request.arrangement().sequence(request.pattern(), n)) {
@@ -129,7 +194,7 @@ class StrandSizerTest {
     }
 
     private static StrandRequest strand(String target, String closure, Arrangement arrangement, Knots knots, Integer maximum, BeadRun... pattern) {
-        return new StrandRequest(Quantity.parse(target), Quantity.parse(closure), List.of(pattern), arrangement, knots, maximum);
+        return StrandRequest.byLength(Quantity.parse(target), Quantity.parse(closure), List.of(pattern), arrangement, knots, maximum);
     }
 
     private static BeadRun run(String bead, String size, int count) {

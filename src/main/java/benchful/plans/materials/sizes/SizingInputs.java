@@ -21,7 +21,11 @@ record SizingInputs(Map<String, Quantity> given, List<Bead> beads) {
     }
 
     Quantity length(String name) {
-        return given.getOrDefault(name, Quantity.zero(Unit.MM));
+        return length(name, Quantity.zero(Unit.MM));
+    }
+
+    Quantity length(String name, Quantity otherwise) {
+        return given.getOrDefault(name, otherwise);
     }
 
     boolean flag(String name) {

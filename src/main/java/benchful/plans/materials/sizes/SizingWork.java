@@ -1,6 +1,7 @@
 package benchful.plans.materials.sizes;
 
 import benchful.core.quantity.Quantity;
+import benchful.core.quantity.Unit;
 import benchful.core.sizing.Bracelet;
 import benchful.core.sizing.BraceletRequest;
 import benchful.core.sizing.BraceletSizer;
@@ -21,6 +22,11 @@ import benchful.projects.SizingKind;
 
 /** Asks the engine of each kind of working and names its answers as {@link SizingKind} promises them. */
 final class SizingWork {
+    /** Less than half of the step between the usual lengths, 2 inches, so that a strand stays nearest to its own: common practice, no source. */
+    private static final Quantity STRAND_TOLERANCE = Quantity.of(20, Unit.MM);
+    /** Half of what parts a snug bracelet from a comfortable one (6 to 12 and 12 to 25 mm of ease, bead trade pages). */
+    private static final Quantity BRACELET_TOLERANCE = Quantity.of(6, Unit.MM);
+
     private SizingWork() {}
 
     /** @throws IllegalArgumentException with a sentence, if the values can't be worked with */
@@ -36,13 +42,13 @@ final class SizingWork {
 
     private static SizingAnswers strand(SizingInputs in) {
         Strand strand = StrandSizer.size(new StrandRequest(in.get("target"), in.length("closure"), in.pattern(), in.arrangement(),
-                in.knots(), in.whole("maximum", null)));
+                in.knots(), in.whole("maximum", null), false, in.length("tolerance", STRAND_TOLERANCE)));
         return beads(new SizingAnswers(strand.reasons(), strand), in, strand, strand.difference());
     }
 
     private static SizingAnswers bracelet(SizingInputs in) {
         Bracelet bracelet = BraceletSizer.size(new BraceletRequest(in.get("wrist"), in.length("ease"), in.length("closure"),
-                in.pattern(), in.arrangement(), in.knots(), in.whole("maximum", null)));
+                in.pattern(), in.arrangement(), in.knots(), in.whole("maximum", null), in.length("tolerance", BRACELET_TOLERANCE)));
         SizingAnswers answers = new SizingAnswers(bracelet.reasons(), bracelet.strand());
         return beads(answers, in, bracelet.strand(), bracelet.difference()).with("inside", bracelet.inside());
     }
