@@ -72,7 +72,7 @@ class DocumentsPagesTest {
         tutor.type("size", "Oval 18 x 25 mm").type("paper", "letter").press("Print handouts");
         try (PdfReading pdf = PdfReading.of(tutor.bytes())) {
             assertThat(pdf.barriers()).isEmpty();
-            assertThat(pdf.text()).contains("Size Oval 18 x 25 mm").doesNotContain("Round 30 mm").contains("Full cure at home").contains("You will need");
+            assertThat(pdf.text()).contains("Size Oval 18 x 25 mm").doesNotContain("Round 30 mm").contains("The resin cures").contains("You will need");
         }
         String print = project + "/handouts/handout.pdf";
         try (PdfReading pdf = PdfReading.of(RestAssured.get(print).asByteArray())) {

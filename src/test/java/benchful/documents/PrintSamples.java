@@ -87,7 +87,9 @@ public final class PrintSamples {
                 List.of("classes/plant-hangers-sunday.yaml", "projects/macrame-hanger.yaml", "venues/village-hall.yaml"),
                 List.of("classes/resin-pendants-two-evenings.yaml", "projects/resin-pendant.yaml", "venues/boatshed-studio.yaml"),
                 List.of("classes/riveted-bookmark-day.yaml", "projects/riveted-bookmark.yaml", "venues/boatshed-studio.yaml"),
-                List.of("classes/wire-earrings-evening.yaml", "projects/coiled-wire-earrings.yaml", "venues/boatshed-studio.yaml"));
+                List.of("classes/wire-earrings-evening.yaml", "projects/coiled-wire-earrings.yaml", "venues/boatshed-studio.yaml"),
+                List.of("classes/leaf-print-dishes-two-evenings.yaml", "projects/leaf-print-dish.yaml", "venues/boatshed-studio.yaml"),
+                List.of("classes/pamphlet-notebooks-saturday.yaml", "projects/pamphlet-notebook.yaml", "venues/village-hall.yaml"));
     }
 
     /** As {@link #source}, with the pictures of its project. */

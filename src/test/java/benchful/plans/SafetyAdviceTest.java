@@ -9,6 +9,7 @@ import benchful.venues.VenueSpec;
 import benchful.venues.VenueSpec.Ventilation;
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -121,6 +122,8 @@ class SafetyAdviceTest {
         ObjectNode whole = SpecFormat.yaml().createObjectNode();
         whole.set("project", SpecFormat.yaml().readTree(Files.readString(Path.of("sample-classes/projects/resin-pendant.yaml"))));
         whole.set("class", SpecFormat.yaml().readTree(Files.readString(Path.of("sample-classes/classes/resin-pendants-two-evenings.yaml"))).get("class"));
+        ArrayNode steps = (ArrayNode) whole.get("project").get("steps");
+        steps.insert(steps.size() - 1, SpecFormat.yaml().readTree("{id: cure_at_home, title: Full cure at home, kind: wait, lasts: 72 h, at_home: true, after: [{step: polish}]}"));
         if (youngest != null) {
             ((ObjectNode) whole.get("class")).put("youngest", youngest);
         }

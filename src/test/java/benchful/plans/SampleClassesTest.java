@@ -20,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -73,6 +74,33 @@ class SampleClassesTest {
 
         assertThat(project.materials()).allSatisfy(line -> assertThat(catalogue).containsKey(line.material()));
         assertThat(project.sizes()).allSatisfy(size -> assertThat(PieceSizer.size(project, size, catalogue).faults()).isEmpty());
+    }
+
+    /** Things of the bench that texts of work speak of: each must be a tool or a material of the project, by this word. */
+    private static final List<String> THINGS = List.of("awl", "apron", "bead board", "beeswax", "beveller", "bone folder", "board cutter", "book cloth", "bulldog", "canvas board", "cement", "chisel",
+            "cloth", "clip", "comb", "cradle", "cup", "cutters", "divider", "drill", "file", "former", "glass plate", "gloves", "glue", "gum", "hammer", "knife", "lamp", "lid", "magnifier", "mallet", "mandrel",
+            "mica", "needle", "paper towel", "paper pattern", "pen", "pencil", "pliers", "polish", "pony", "potter's needle", "pricking board", "punch", "reamer", "rib", "rolling guide", "rolling pin", "rougher", "ruler",
+            "sagging bowl", "scissors", "scriber", "shear", "silk", "slicker", "snips", "spatula", "sponge", "stick", "tape measure", "tape", "template", "timer", "tin", "towel", "tumbler", "tweezers", "wax", "weight bag");
+
+    @ParameterizedTest
+    @MethodSource("projects")
+    void namesInItsStepsOnlyWhatIsOnItsLists(ProjectSpec project) {
+        String lists = Stream.concat(project.tools().stream().flatMap(t -> Stream.of(t.name(), String.valueOf(t.note()))),
+                        project.materials().stream().flatMap(m -> Stream.of(m.material(), String.valueOf(m.note()))))
+                .collect(Collectors.joining(" | ")).toLowerCase(Locale.ROOT);
+        project.steps().stream().filter(step -> step.kind() != StepKind.TOGETHER).forEach(step -> {
+            String text = (step.text() + " " + step.leftHanded()).toLowerCase(Locale.ROOT);
+            assertThat(THINGS).filteredOn(thing -> text.matches("(?s).*\\b" + thing + "s?\\b.*")).as("%s: %s", step.title(), step.text()).allSatisfy(thing -> assertThat(lists).contains(thing));
+        });
+    }
+
+    /** What a step uses is a tool of the project (a rule of files), and the room or the class brings enough for one student at least. */
+    @ParameterizedTest
+    @MethodSource("coming")
+    void bringsEveryToolThatAStepUses(ClassFile sample) {
+        Map<String, Integer> room = LessonRequestWriter.counted(sample);
+        sample.project().steps().forEach(step -> step.tools().forEach(use ->
+                assertThat(room.getOrDefault(use.tool(), 0)).as("%s for %s", use.tool(), step.title()).isGreaterThanOrEqualTo(use.each())));
     }
 
     @ParameterizedTest

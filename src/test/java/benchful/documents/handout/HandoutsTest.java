@@ -65,13 +65,13 @@ class HandoutsTest {
         assertThat(hang.meanwhile()).isEqualTo("Meanwhile do step %d.".formatted(step(steps, "Lay out your strand").number()));
     }
 
-    /** Its sheet says the cure at home last but one: nobody hangs up what has three days to lie. */
+    /** Its sheet says what dries at home last but one: nobody opens at the table what has a day to lie. */
     @Test
     void numbersWhatGoesOnAtHomeLast() {
-        PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
-        List<HandoutContent.Step> steps = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null))
-                .sheet(Readers.of(resin, resin.materials().kits().get(0), Version.NORMAL), new PictureBag(Version.NORMAL)).steps();
-        assertThat(steps.get(steps.size() - 1).title()).isEqualTo("Full cure at home");
+        PrintSource book = PrintSamples.source(PrintSamples.others().get(7));
+        List<HandoutContent.Step> steps = new Handouts(book, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null))
+                .sheet(Readers.of(book, book.materials().kits().get(0), Version.NORMAL), new PictureBag(Version.NORMAL)).steps();
+        assertThat(steps.get(steps.size() - 1).title()).isEqualTo("The spine dries through at home");
     }
 
     /** Its class pours one by one, the first while the last lets it rest. */
@@ -100,9 +100,9 @@ class HandoutsTest {
         assertThat(sheet.needed().title()).isEqualTo("You will need");
         assertThat(sheet.needed().kit()).extracting(HandoutContent.KitLine::material).contains(Formats.unparted("jump ring 6 mm")).doesNotContain("casting resin part a");
         assertThat(sheet.needed().bench()).contains(line("9.0 g", "casting resin part a"));
-        assertThat(sheet.needed().sentence()).contains("; 9.0 g casting resin part a; ").contains("; 1 jump ring 6 mm").endsWith("chain-nose pliers.");
+        assertThat(sheet.needed().sentence()).contains("; 9.0 g casting resin part a; ").contains("; 1 jump ring 6 mm").endsWith("bubble level.");
         assertThat(sheet.steps()).extracting(HandoutContent.Step::title).startsWith("Welcome, and what cures when")
-                .doesNotContain("Warm the bottles, level the shelf").endsWith("Look and tidy up", "Full cure at home");
+                .doesNotContain("Warm the bottles, level the shelf").endsWith("Hang it on its cord", "Look and tidy up");
         assertThat(sheet.maker()).isEmpty();
         assertThat(sheet.about()).isEqualTo("resin casting");
     }

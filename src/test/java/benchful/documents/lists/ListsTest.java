@@ -54,7 +54,7 @@ class ListsTest {
             assertThat(bought).as("bought " + material.name()).isEqualTo(material.bought().bought().signum());
             assertThat(shelved).as("on the shelf " + material.name()).isEqualTo(material.bought().need().compareTo(material.bought().missing()) > 0 ? 1 : 0);
         });
-        assertThat(sheet.shelf()).contains("74 of 437 amazonite round 6 mm");
+        assertThat(sheet.shelf()).contains("74 of 436 amazonite round 6 mm");
         assertThat(sheet.orders()).filteredOn(order -> order.supplier().equals("Ninepin Bead Loft")).singleElement().satisfies(order -> {
             assertThat(order.by()).isEqualTo("Mon 1 Mar 2027");
             assertThat(order.lines()).extracting(ShoppingContent.Line::material).contains("freshwater pearl 8 mm");
