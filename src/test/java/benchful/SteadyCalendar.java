@@ -8,10 +8,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 
-/** In tests it is always 25 November 2026 in the morning, before the coming sample classes; from there the time goes on. */
+/** In tests it is always 10 February 2027 in the morning, three weeks before the coming sample classes; from there the time goes on. */
 @Dependent
 class SteadyCalendar {
-    private static final Instant TODAY = Instant.parse("2026-11-25T09:00:00Z");
+    private static final Instant TODAY = Instant.parse("2027-02-10T09:00:00Z");
     private static final Duration AWAY = Duration.between(Instant.now(), TODAY);
 
     @Produces

@@ -106,6 +106,11 @@ public record ClassSetup(
      */
     public record Costs(@Price BigDecimal fee, @Price BigDecimal helper, @Price BigDecimal room) {}
 
+    /** The same class so many weeks later; earlier where they are less than nothing. */
+    public ClassSetup movedBy(long weeks) {
+        return withMeetings(meetings.stream().map(m -> m.later(weeks)).toList());
+    }
+
     /** One coming together of the class. */
     public record Meeting(@Required LocalDate date, @Required LocalTime starts, @Required LocalTime ends) {
         private Meeting later(long weeks) {
@@ -209,7 +214,7 @@ public record ClassSetup(
 
     /** The same so many weeks later with nobody known by name: neither who they were, nor what they needed or chose. */
     ClassSetup forOthers(Map<String, Integer> mix, long weeks) {
-        return withMeetings(meetings.stream().map(m -> m.later(weeks)).toList()).withSizes(mix).withStudents(null);
+        return movedBy(weeks).withSizes(mix).withStudents(null);
     }
 
     /** Without whom to call for each student. */

@@ -2,6 +2,7 @@ package benchful.samples;
 
 import benchful.catalogue.CatalogueSpec;
 import benchful.classes.ClassSetup;
+import benchful.classes.ClassSetup.Meeting;
 import benchful.projects.ProjectSpec;
 import benchful.projects.pictures.Picture;
 import benchful.reviews.ReviewSpec;
@@ -14,7 +15,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -35,7 +39,27 @@ public record SampleFiles(
      * @param venue name of its venue
      * @param review what happened, for a past class; null for a coming one
      */
-    public record SampleClass(String project, String venue, @JsonProperty("class") ClassSetup setup, ReviewSpec review) {}
+    public record SampleClass(String project, String venue, @JsonProperty("class") ClassSetup setup, ReviewSpec review) {
+        SampleClass movedBy(long weeks) {
+            return new SampleClass(project, venue, setup.movedBy(weeks), review);
+        }
+    }
+
+    /** The first coming class stands so many weeks ahead at the least. */
+    private static final int WEEKS_AHEAD = 3;
+    private static final int DAYS_A_WEEK = 7;
+
+    /**
+     * The same with all classes moved by whole weeks, so that each keeps its weekday and its distance from the others, and the
+     * first of those without a review comes three to four weeks after the given day.
+     */
+    public SampleFiles comingAfter(LocalDate today) {
+        LocalDate first = classes.stream().filter(c -> c.review() == null).flatMap(c -> c.setup().meetings().stream())
+                .map(Meeting::date).min(Comparator.naturalOrder()).orElse(today);
+        long days = ChronoUnit.DAYS.between(first, today.plusWeeks(WEEKS_AHEAD));
+        long weeks = Math.floorDiv(days + DAYS_A_WEEK - 1, DAYS_A_WEEK);
+        return new SampleFiles(catalogue, venues, projects, classes.stream().map(c -> c.movedBy(weeks)).toList());
+    }
 
     /** @throws IllegalStateException that names the file and its first fault; the files come with the program */
     public static SampleFiles read() {

@@ -59,7 +59,7 @@ public class Samples {
     /** All or nothing; done twice it changes nothing. */
     @Transactional
     public void load() {
-        SampleFiles files = SampleFiles.read();
+        SampleFiles files = SampleFiles.read().comingAfter(LocalDate.now(clock));
         files.catalogue().suppliers().stream()
                 .filter(s -> Supplier.byName(s.name()).isEmpty())
                 .forEach(s -> Supplier.stored(s, true));

@@ -56,7 +56,7 @@ class BackupsPagesTest {
     void downloadsEverythingAsOpenFiles() throws IOException {
         tutor.open("/backups").press("Download a backup");
 
-        assertThat(tutor.answer().header("Content-Disposition")).matches("attachment; filename=\"benchful-2026-11-25-\\d{6}\\.zip\"");
+        assertThat(tutor.answer().header("Content-Disposition")).matches("attachment; filename=\"benchful-2027-02-10-\\d{6}\\.zip\"");
         Map<String, String> files = unpacked(tutor.bytes());
         assertThat(files.get("README.txt")).contains("tables/stock_movement.csv").contains("stock movements");
         assertThat(files.get("tables/supplier.csv")).startsWith("id,version,name,currency,").contains("Ninepin Bead Loft");
@@ -75,7 +75,7 @@ class BackupsPagesTest {
         stored.nothing();
 
         tutor.open("/").open(tutor.page().selectFirst("a:contains(Put it back)").attr("href")).pick("file", "My copy (1).zip", "application/zip", file).press("Look into it");
-        assertThat(tutor.page().text()).contains("Nothing is stored here yet").contains("taken Wed 25 Nov 2026");
+        assertThat(tutor.page().text()).contains("Nothing is stored here yet").contains("taken Wed 10 Feb 2027");
         assertThat(tutor.rows("main table")).anyMatch(r -> r.matches("projects \\| 0 \\| \\d+"));
         tutor.press("Put it back");
 
@@ -118,7 +118,7 @@ class BackupsPagesTest {
         assertThat(tutor.faults()).first().asString().startsWith("Give how many to keep, from 1 to 1,000.");
         tutor.type("/kept", "5").press("Save").press("Back up into the folder now");
         assertThat(tutor.page().select("main th.name").eachText()).hasSize(1);
-        assertThat(Files.list(stick).map(p -> p.getFileName().toString())).hasSize(1).allMatch(n -> n.matches("benchful-2026-11-25-\\d{6}\\.zip"));
+        assertThat(Files.list(stick).map(p -> p.getFileName().toString())).hasSize(1).allMatch(n -> n.matches("benchful-2027-02-10-\\d{6}\\.zip"));
     }
 
     @Test
@@ -139,7 +139,7 @@ class BackupsPagesTest {
     @Test
     void remindsWhereNoBackupLeftTheMachineForLong() throws SQLException {
         assertThat(tutor.open("/").page().text()).doesNotContain("has left this machine");
-        stored.execute("update backup_schedule set since = '2026-11-11'");
+        stored.execute("update backup_schedule set since = '2027-01-27'");
         assertThat(tutor.open("/").page().text()).contains("No backup has left this machine for 14 days.");
         assertThat(tutor.press("Remind me in a week").page().text()).doesNotContain("has left this machine");
         stored.execute("update backup_schedule set quiet_until = null");
