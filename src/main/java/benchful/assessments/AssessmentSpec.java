@@ -24,6 +24,7 @@ import java.util.List;
  * @param reviewBy when to look at it again; null for before the next class
  * @param mediumFrom lowest score of a medium risk; null for the usual
  * @param highFrom lowest score of a high risk; null for the usual
+ * @param firstAider who gives first aid in this class; null while nobody is named
  */
 @Spec(name = "assessment-1", title = "The risk assessment of a class")
 public record AssessmentSpec(
@@ -33,7 +34,8 @@ public record AssessmentSpec(
         @Mend("Give the day as year-month-day.") LocalDate reviewBy,
         @LongText String notes,
         @Score Integer mediumFrom,
-        @Score Integer highFrom) {
+        @Score Integer highFrom,
+        @Length(most = 120) @Mend("Write the name in at most 120 characters.") String firstAider) {
     public AssessmentSpec {
         rows = rows == null ? List.of() : List.copyOf(rows);
     }
@@ -66,6 +68,10 @@ public record AssessmentSpec(
      * @param controls what is done about it
      * @param residualSeverity with the controls
      * @param residualLikelihood with the controls
+     * @param further what else has to be done; null for nothing
+     * @param byWhom who does it
+     * @param byWhen the last day for it
+     * @param done the day it was done; null while it is not
      */
     public record Row(
             @HazardName @Mend("Name a hazard of the library by its short name, such as “sharp-tools”.") String hazard,
@@ -76,7 +82,11 @@ public record AssessmentSpec(
             @Required @Grade int likelihood,
             @Required @Filled(4000) @Mend("Say what you do about it.") String controls,
             @Required @Grade int residualSeverity,
-            @Required @Grade int residualLikelihood) {
+            @Required @Grade int residualLikelihood,
+            @Length(most = 1000) @Mend("Write at most 1,000 characters.") String further,
+            @Length(most = 120) @Mend("Write the name in at most 120 characters.") String byWhom,
+            @Mend("Give the day as year-month-day.") LocalDate byWhen,
+            @Mend("Give the day as year-month-day.") LocalDate done) {
 
         public Risk risk() {
             return new Risk(severity, likelihood);

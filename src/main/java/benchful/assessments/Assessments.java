@@ -48,6 +48,6 @@ public class Assessments {
 
     AssessmentPrint draft(CraftClass craftClass) {
         ClassFile file = plans.file(craftClass);
-        return AssessmentPrint.draft(file, library.find(HazardIndex.of(file).ids()));
+        return AssessmentPrint.draft(file, library.find(HazardIndex.withRoom(file).ids()));
     }
 }

@@ -6,6 +6,8 @@ import benchful.documents.handout.Handouts;
 import benchful.documents.handout.Readers;
 import benchful.documents.labels.Labels;
 import benchful.documents.lists.CuttingContent;
+import benchful.documents.lists.EmergencyContent;
+import benchful.documents.lists.IncidentContent;
 import benchful.documents.lists.OrderLetter;
 import benchful.documents.lists.PackingContent;
 import benchful.documents.lists.PlanContent;
@@ -137,6 +139,8 @@ public class DocumentService {
             case HANDOUT, LABELS -> throw new IllegalArgumentException("%s are made of parts.".formatted(what.title()));
             case CHECKLIST -> Checklists.sheet(source, options, bag);
             case ASSESSMENT -> RiskContent.of(source, options, bag);
+            case EMERGENCY -> EmergencyContent.of(source, options, bag);
+            case INCIDENT -> IncidentContent.of(source, options);
             case REGISTER -> RegisterContent.of(source, options);
             case PLAN -> PlanContent.of(source, options, bag);
             case PACKING -> PackingContent.of(source, options);

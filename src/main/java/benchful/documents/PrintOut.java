@@ -17,6 +17,8 @@ public enum PrintOut {
     LABELS("Labels", "For kits: name, seat, size, contents, cautions and a code that opens the handout. For seats: name and seat in large letters.", NEEDS),
     CHECKLIST("Tutor’s checklist", "What to do, bring, set out, say and check from the days before to closing, with the timed plan.", NEEDS, MATERIALS, TIMING, ADVICE),
     ASSESSMENT("Risk assessment", "Hazards, controls and what risk is left, on the matrix, to sign. Each version that is printed is kept."),
+    EMERGENCY("Emergency card", "For the wall by the door: whom to call, where the room is, the ways out, first aid, the nearest hospital. The venue carries it."),
+    INCIDENT("Incident sheet", "To write on when somebody is hurt or was nearly: what happened, what was done, what changes. It will hold personal data."),
     REGISTER("Register", "Who is here, what they need, whom to call. It holds personal data: keep it out of sight.", NEEDS),
     PLAN("Timed plan", "The lesson as a picture and a table, on its side.", TIMING),
     PACKING("Packing list", "Kit by kit and material by material, with boxes to tick.", NEEDS, MATERIALS),

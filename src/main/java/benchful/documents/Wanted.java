@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public record Wanted(String slug, String title, List<PrintOut> printOuts) {
     public static final Wanted ALL = new Wanted("all", "Everything for the class", List.of(PrintOut.SHOPPING, PrintOut.CUTTING, PrintOut.PACKING, PrintOut.CHECKLIST,
-            PrintOut.ASSESSMENT, PrintOut.PLAN, PrintOut.REGISTER, PrintOut.HANDOUT, PrintOut.REVIEW, PrintOut.LABELS));
+            PrintOut.ASSESSMENT, PrintOut.EMERGENCY, PrintOut.PLAN, PrintOut.REGISTER, PrintOut.INCIDENT, PrintOut.HANDOUT, PrintOut.REVIEW, PrintOut.LABELS));
 
     public Wanted {
         printOuts = List.copyOf(printOuts);

@@ -48,6 +48,9 @@ public class ClassFileReader {
 
     private static List<Fault> unknownHazards(ClassFile file, Set<String> known) {
         List<Fault> faults = new ArrayList<>(below("/project", ProjectRules.unknownHazards(file.project(), known)));
+        if (file.venue() != null) {
+            faults.addAll(below("/venue", HazardNames.unknown("/hazards", file.venue().hazards(), known)));
+        }
         each(faults, "/materials", file.materials(), material -> HazardNames.unknown("/hazards", material.hazards(), known));
         return faults;
     }

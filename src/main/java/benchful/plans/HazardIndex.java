@@ -11,6 +11,8 @@ import java.util.Set;
 
 /** Which hazards a class brings, and what brings each: the project as a whole, its materials, tools and steps. */
 public final class HazardIndex {
+    private static final int GROWN_UP = 18;
+
     private final Map<String, Set<String>> byHazard = new LinkedHashMap<>();
 
     private HazardIndex(ClassFile file) {
@@ -23,6 +25,22 @@ public final class HazardIndex {
 
     public static HazardIndex of(ClassFile file) {
         return new HazardIndex(file);
+    }
+
+    /** The same, begun with what the room and the group bring, for a risk assessment: nobody needs a caution about stairs at each step. */
+    public static HazardIndex withRoom(ClassFile file) {
+        HazardIndex index = new HazardIndex(file);
+        Map<String, Set<String>> ofWork = new LinkedHashMap<>(index.byHazard);
+        index.byHazard.clear();
+        if (file.venue() != null) {
+            index.add(file.venue().hazards(), "the room, " + file.venue().name());
+        }
+        Integer youngest = file.setup().youngest();
+        if (youngest != null && youngest < GROWN_UP) {
+            index.add(List.of("children"), "the group: the youngest is %d".formatted(youngest));
+        }
+        ofWork.forEach((hazard, sources) -> sources.forEach(from -> index.add(List.of(hazard), from)));
+        return index;
     }
 
     /** Short names of the hazards in use, in the order they are met. */

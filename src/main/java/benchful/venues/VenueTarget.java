@@ -1,12 +1,14 @@
 package benchful.venues;
 
+import benchful.catalogue.HazardNames;
 import benchful.core.Fault;
 import benchful.web.forms.SpecPost;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** A venue that takes a sheet from its form. */
-record VenueTarget(Venue venue) implements SpecPost.Target<VenueSpec> {
+record VenueTarget(Venue venue, HazardNames hazards) implements SpecPost.Target<VenueSpec> {
 
     @Override
     public long version() {
@@ -20,10 +22,12 @@ record VenueTarget(Venue venue) implements SpecPost.Target<VenueSpec> {
 
     @Override
     public List<Fault> faults(VenueSpec sheet) {
+        List<Fault> faults = new ArrayList<>(HazardNames.unknown("/hazards", sheet.hazards(), hazards.byId().keySet()));
         Optional<Venue> namesake = Venue.byName(sheet.name());
-        return namesake.isEmpty() || namesake.get() == venue
-                ? List.of()
-                : List.of(new Fault("/name", "There is a venue called “%s” already. Give this one another name.".formatted(namesake.get().name())));
+        if (namesake.isPresent() && namesake.get() != venue) {
+            faults.add(new Fault("/name", "There is a venue called “%s” already. Give this one another name.".formatted(namesake.get().name())));
+        }
+        return faults;
     }
 
     @Override

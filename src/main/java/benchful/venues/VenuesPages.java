@@ -3,6 +3,7 @@ package benchful.venues;
 import benchful.bin.EarlierVersions;
 import benchful.bin.Removals;
 import benchful.bin.Thing;
+import benchful.catalogue.HazardNames;
 import benchful.web.Paged;
 import benchful.web.Pages;
 import benchful.web.Sought;
@@ -26,6 +27,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
+import java.util.Map;
 
 /** The rooms classes are held in. */
 @Path("/venues")
@@ -36,8 +38,10 @@ class VenuesPages {
     private final Removals removals;
     private final EarlierVersions earlier;
     private final ToolList tools;
+    private final HazardNames hazards;
 
-    VenuesPages(Removals removals, EarlierVersions earlier, ToolList tools) {
+    VenuesPages(Removals removals, EarlierVersions earlier, ToolList tools, HazardNames hazards) {
+        this.hazards = hazards;
         this.tools = tools;
         this.removals = removals;
         this.earlier = earlier;
@@ -47,7 +51,7 @@ class VenuesPages {
     static class Templates {
         static native TemplateInstance index(Paged<VenueCard> cards, List<Trouble> troubles);
 
-        static native TemplateInstance show(VenueCard card);
+        static native TemplateInstance show(VenueCard card, Map<String, String> hazards);
 
         static native TemplateInstance form(VenueForm page);
 
@@ -78,7 +82,7 @@ class VenuesPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response create(MultivaluedMap<String, String> form) {
-        return post(null).answer(ToolRows.asFields(form), new VenueTarget(null));
+        return post(null).answer(ToolRows.asFields(form), new VenueTarget(null, hazards));
     }
 
     @GET
@@ -92,7 +96,7 @@ class VenuesPages {
     @Transactional
     public TemplateInstance show(@PathParam("id") long id) {
         Venue venue = Pages.existing(Venue.class, id);
-        return Templates.show(VenueCard.of(venue, removals.uses(Venue.class, id, venue.name())));
+        return Templates.show(VenueCard.of(venue, removals.uses(Venue.class, id, venue.name())), hazards.byId());
     }
 
     @GET
@@ -108,7 +112,7 @@ class VenuesPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        return post(id).answer(ToolRows.asFields(form), new VenueTarget(Pages.toChange(Venue.class, id)));
+        return post(id).answer(ToolRows.asFields(form), new VenueTarget(Pages.toChange(Venue.class, id), hazards));
     }
 
     @POST
@@ -117,7 +121,7 @@ class VenuesPages {
     @Transactional
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
         EarlierVersions.Wanted wanted = earlier.wanted("venue", id, version, form);
-        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), new VenueTarget(Pages.toChange(Venue.class, id)));
+        return post(id).putBack(wanted.version().sheet(), wanted.fresh(), new VenueTarget(Pages.toChange(Venue.class, id), hazards));
     }
 
     @POST
@@ -128,11 +132,11 @@ class VenuesPages {
         return removals.removeUnused(Venue.class, id, new Thing("venue", venue.name(), "/venues/" + id), "/venues", venue::delete);
     }
 
-    private static SpecPost<VenueSpec> post(Long id) {
+    private SpecPost<VenueSpec> post(Long id) {
         return new SpecPost<>(READER, form -> page(form, id));
     }
 
-    private static TemplateInstance page(SpecForm form, Long id) {
-        return Templates.form(new VenueForm(form, id));
+    private TemplateInstance page(SpecForm form, Long id) {
+        return Templates.form(new VenueForm(form, id, hazards.byId()));
     }
 }

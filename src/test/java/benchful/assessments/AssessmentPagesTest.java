@@ -93,6 +93,16 @@ class AssessmentPagesTest {
     }
 
     @Test
+    void takesWhatIsStillToBeDoneByWhomAndByWhen() {
+        tutor.open(page).type("/rows/0/further", "Ask the caretaker for the key.").type("/rows/0/by_whom", "Idris Pell").type("/rows/0/by_when", "2027-03-05")
+                .type("/first_aider", "Jory Penrose").press("Save the assessment");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.open(page).field("/rows/0/by_when")).isEqualTo("2027-03-05");
+        assertThat(tutor.field("/first_aider")).isEqualTo("Jory Penrose");
+        assertThat(tutor.page().select("legend").eachText()).as("the room's come first").element(0).asString().startsWith("Fire");
+    }
+
+    @Test
     void refusesBandsThatOverlap() {
         tutor.open(page).type("/medium_from", "12").type("/high_from", "10").press("Save the assessment");
         assertThat(tutor.status()).isEqualTo(422);

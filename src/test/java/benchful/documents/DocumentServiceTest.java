@@ -62,7 +62,7 @@ class DocumentServiceTest {
     void putsTheLotIntoTheOrderOfTheWorkWithLabelsLastAndLeavesOutWhatHasNothingToSay() {
         PrintOptions options = new PrintOptions(Paper.A4, Version.NORMAL, false, LabelSetting.of(LabelStock.COMMON.get(0)), null);
         assertThat(service.parts(Wanted.ALL, strand, options)).extracting(DocumentService.Part::name).containsExactlyInAnyOrder("Shopping list", "Cutting sheet", "Packing list",
-                "Tutor’s checklist", "Risk assessment", "Timed plan", "Register", "Handouts: Size 42 cm", "Handouts: Size 45 cm", "Handouts: Size 50 cm", "Handouts: Size 40 cm",
+                "Tutor’s checklist", "Risk assessment", "Emergency card", "Timed plan", "Register", "Incident sheet", "Handouts: Size 42 cm", "Handouts: Size 45 cm", "Handouts: Size 50 cm", "Handouts: Size 40 cm",
                 "Handouts: Size Bracelet 19 cm", "Review sheet", "Kit labels: Sheet 1");
         assertThat(Wanted.ALL.printOuts()).containsExactlyInAnyOrder(PrintOut.values()).startsWith(PrintOut.SHOPPING).endsWith(PrintOut.LABELS);
     }

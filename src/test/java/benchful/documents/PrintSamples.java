@@ -118,7 +118,7 @@ public final class PrintSamples {
 
     public static PrintSource source(ClassFile file, String pictures) {
         return new PrintSource(file, ComputedPlans.of(file), pictures(file, pictures), HazardNotes.of(LibraryFile.byId().values()),
-                AssessmentPrint.draft(file, List.copyOf(LibraryFile.byId().values().stream().filter(h -> HazardIndex.of(file).ids().contains(h.id())).toList())));
+                AssessmentPrint.draft(file, List.copyOf(LibraryFile.byId().values().stream().filter(h -> HazardIndex.withRoom(file).ids().contains(h.id())).toList())));
     }
 
     /** The project of these files without its class: one piece of each size. */

@@ -127,7 +127,7 @@ class SafetyAdviceTest {
         if (youngest != null) {
             ((ObjectNode) whole.get("class")).put("youngest", youngest);
         }
-        return read(whole, new VenueSpec("Shed", null, 8, 4, air, true, true, null, null, null));
+        return read(whole, new VenueSpec("Shed", null, 8, 4, air, true, true, null, null, null, null, null));
     }
 
     private static ClassFile read(ObjectNode whole, VenueSpec venue) throws JsonProcessingException {

@@ -214,7 +214,7 @@ public final class SmallClass {
 
     /** @param seats null where nobody counted them */
     public SmallClass in(String room, Integer seats, Map<String, Integer> itsTools) {
-        venue = new VenueSpec(room, null, seats, null, null, null, null, itsTools, null, null);
+        venue = new VenueSpec(room, null, seats, null, null, null, null, itsTools, null, null, null, null);
         return this;
     }
 

@@ -16,7 +16,8 @@ class StoredVenueTest {
     @Test
     void comesBackWholeAndIsFoundByItsNameInAnyCase() {
         VenueSpec loft = new VenueSpec("Stored loft", "12 Slipway", 9, 6, VenueSpec.Ventilation.WINDOWS, true, null,
-                Map.of("pliers", 6), List.of("No flames"), "Key at the chandler's");
+                Map.of("pliers", 6), List.of("No flames"), "Key at the chandler's",
+                List.of("fire", "slips-trips"), new VenueSpec.Emergency("999", "Two doors", "The slipway", null, null, null, null, null));
         long id = Venue.stored(loft, false).id();
         Venue.flush();
         Venue.getEntityManager().clear();

@@ -29,6 +29,16 @@ class VenuesPagesTest {
     }
 
     @Test
+    void carriesTheHazardsOfItsRoomAndWhatTheEmergencyCardSays() {
+        Visitor tutor = new Visitor(start).open("/venues/new").type("/name", "Sail loft").type("/hazards/0", "slip-trips").type("/emergency/call", "999").press("Save");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults().toString()).contains("“slip-trips” is not in the hazard library. Did you mean “slips-trips”?");
+        tutor.type("/hazards/0", "slips-trips").press("Save");
+        assertThat(tutor.page().select("a.tag").eachText()).containsExactly("Slips and trips");
+        assertThat(tutor.page().select("main").text()).contains("Emergency number 999");
+    }
+
+    @Test
     void takesToolsByNameEvenWithStrokesInIt() {
         assertThat(ToolRows.asFields(form("1/8 in drill ~ bit", "", "pliers", "6")))
                 .containsKeys("/tools/1~18 in drill ~0 bit", "/tools/pliers")

@@ -2,6 +2,7 @@ package benchful.documents.parts;
 
 import benchful.hazards.HazardSpec;
 import benchful.hazards.Signs;
+import java.util.List;
 
 /** Puts the signs that hazards call for on paper. */
 public final class PrintedSigns {
@@ -19,6 +20,11 @@ public final class PrintedSigns {
     /** Those that warn, forbid or tell what to wear: a sign of safe condition, such as first aid, marks no hazard. */
     public Signage ofHazard(HazardNote hazard) {
         return new Signage(of(hazard).all().stream().filter(sign -> !sign.code().startsWith("E")).toList());
+    }
+
+    /** A single sign. */
+    public Signage of(HazardSpec.Sign sign) {
+        return new Signage(List.of(sign(sign)));
     }
 
     private Signage.Sign sign(HazardSpec.Sign sign) {
