@@ -65,8 +65,8 @@ class DayPagesTest {
         byte[] file = tutor.open(craftClass + "/file").bytes();
         List<String> planned = SpecFormat.json().readTree(given().contentType("application/yaml").body(file).post("/api/plan").then().statusCode(200).extract().asString())
                 .at("/breaks").findValuesAsText("start").stream().map(start -> start.substring(0, 16)).toList();
-        assertThat(planned).hasSize(2);
-        assertThat(planned.get(0).substring(11)).isBetween("14:15", "15:00");
+        assertThat(planned).hasSize(3);
+        assertThat(planned.get(0).substring(11)).isBetween("13:30", "15:00");
         assertThat(pauses()).isEqualTo(planned);
         tutor.press(button("Start: Welcome"));
         assertThat(pauses()).isEqualTo(planned);

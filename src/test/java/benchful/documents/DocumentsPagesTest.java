@@ -98,8 +98,8 @@ class DocumentsPagesTest {
 
     @Test
     void warnsOfWhatGoesHomeUncuredBeforePrinting() {
-        Visitor tutor = new Visitor(address).open("/classes/" + data.classTitled("Resin pendants") + "/documents");
-        assertThat(tutor.page().select(".warn li").eachText()).anyMatch(warning -> warning.startsWith("“Full cure at home” ends at home"));
+        Visitor tutor = new Visitor(address).open("/classes/" + data.classTitled("Pamphlet notebook") + "/documents");
+        assertThat(tutor.page().select(".warn li").eachText()).anyMatch(warning -> warning.startsWith("“The spine dries through at home” ends at home"));
     }
 
     @Test
