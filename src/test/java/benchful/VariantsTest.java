@@ -136,7 +136,7 @@ class VariantsTest {
 
     private String printed(String path) throws IOException {
         try (PDDocument read = Loader.loadPDF(tutor.open(path).bytes())) {
-            return new PDFTextStripper().getText(read).replaceAll("\\s+", " ");
+            return new PDFTextStripper().getText(read).replaceAll("[\\s\u00a0]+", " ");
         }
     }
 }

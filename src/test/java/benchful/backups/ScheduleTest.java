@@ -55,7 +55,7 @@ class ScheduleTest {
         Files.writeString(folder.resolve("benchful-2020-01-01-080000.zip"), "of another machine");
         Files.writeString(folder.resolve("holiday.jpg"), "hers");
         backups.takeIfDue();
-        String changed = files().stream().filter(f -> !f.equals(pressed) && f.startsWith("benchful-2026")).findFirst().orElseThrow();
+        String changed = files().stream().filter(f -> !f.equals(pressed) && f.startsWith("benchful-2027")).findFirst().orElseThrow();
         Files.writeString(folder.resolve(changed), "she put something else in its place");
         for (int day = 0; day < 4; day++) {
             daysPass(1);
@@ -91,7 +91,7 @@ class ScheduleTest {
     void countsAFolderElsewhereAsAway() throws SQLException {
         stored.execute("update backup_schedule set since = '2026-01-01'");
         backups.takeIfDue();
-        assertThat(backups.notice().days()).isEqualTo(328);
+        assertThat(backups.notice().days()).isEqualTo(405);
         stored.execute("update backup_schedule set sheet = sheet || '{\"elsewhere\": true}'");
         daysPass(1);
         backups.takeIfDue();

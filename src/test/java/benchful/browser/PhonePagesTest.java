@@ -56,6 +56,9 @@ class PhonePagesTest {
                 if (height > LONGEST) {
                     wrong.add(path + " is " + height + " px");
                 }
+                if (path.equals(twelve) && !page.isVisible("#fit-answer")) {
+                    wrong.add(path + " does not say at once whether it fits");
+                }
                 if (!low.isEmpty()) {
                     wrong.add(path + " has " + low.stream().limit(6).toList());
                 }

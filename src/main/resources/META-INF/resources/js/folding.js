@@ -1,5 +1,6 @@
 // On a phone a page longer than six screens opens folded: each heading is a line that opens what stands below it, and of a list
-// that is still too long the rest waits behind a button. What holds a fault, or is asked for by the address, stays open.
+// that is still too long the rest waits behind a button. What holds a fault, is asked for by the address or
+// answers what the page is for (data-unfolded) stays open.
 const LONGEST = 4600;
 const LEAST = 3;
 const LISTS = 'main :is(tbody, ul, ol, dl, form, section, div, fieldset)';
@@ -39,7 +40,7 @@ const rowsOf = list => [...list.querySelectorAll(`:scope > ${ROWS}`)].filter(row
 
 function fold() {
   if (!tooLong()) return;
-  const headings = [...document.querySelectorAll('main h2')].filter(h => !h.closest('details, li, .panel, .summary, .card, header'));
+  const headings = [...document.querySelectorAll('main h2')].filter(h => !h.closest('details, li, .panel, .summary, .card, header, [data-unfolded]'));
   if (headings.length > 1) headings.forEach(wrap);
   const lists = tooLong() ? [...document.querySelectorAll(LISTS)] : [];
   lists.map(list => [list, rowsOf(list)]).filter(([, rows]) => rows.length > LEAST)
