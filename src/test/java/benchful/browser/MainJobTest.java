@@ -86,7 +86,7 @@ class MainJobTest {
         shot(page, "class");
     }
 
-    /** The text of every print-out, by its name. */
+    /** The text of every print-out, by its name; the one of them all tells its progress first. */
     private Map<String, String> printEverything(Page page) throws IOException {
         String classPage = page.url();
         page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Choose what to print")).click();
@@ -95,7 +95,7 @@ class MainJobTest {
         for (String link : links(page)) {
             byte[] pdf = page.request().get(link).body();
             try (PDDocument document = Loader.loadPDF(pdf)) {
-                printed.put(link.replaceAll(".*/([a-z]+)\\.pdf.*", "$1"), new PDFTextStripper().getText(document));
+                printed.put(link.replaceAll(".*/([a-z]+)\\.pdf.*", "$1"), new PDFTextStripper().getText(document).replace('\u00a0', ' '));
             }
         }
         page.navigate(classPage);
@@ -105,7 +105,7 @@ class MainJobTest {
     @SuppressWarnings("unchecked")
     private static List<String> links(Page page) {
         return (List<String>) page.evaluate("""
-                () => [...document.querySelectorAll('button[formaction]')].map(b =>
+                () => [...document.querySelectorAll('button[formaction]:not([formaction$="/all.pdf"])')].map(b =>
                   new URL(b.getAttribute('formaction'), location).href + '?' + new URLSearchParams(new FormData(b.form)))""");
     }
 

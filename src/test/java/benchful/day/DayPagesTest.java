@@ -144,7 +144,7 @@ class DayPagesTest {
 
     @Test
     void cannotBeRunWhereItCannotBePlanned() {
-        tutor.open(page.replace("/day", "/setup")).type("venue", "").press("Save and show the plan");
+        tutor.open(page.replace("/day", "/setup")).type("venue", "").type("/tools/bead board", "0").press("Save and show the plan");
         assertThat(tutor.open(page).page().select("h1").text()).isEqualTo("There is no plan to run by");
         assertThat(tutor.open("/classes/999/day").status()).isEqualTo(404);
     }

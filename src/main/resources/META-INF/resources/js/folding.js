@@ -1,5 +1,5 @@
 // On a phone a page longer than six screens opens folded: each heading is a line that opens what stands below it, and of a list
-// that is still too long the rest waits behind a button. What holds a fault, is asked for by the address or
+// that is still too long the rest waits behind a button (all but three, or data-least). What holds a fault, is asked for by the address or
 // answers what the page is for (data-unfolded) stays open.
 const LONGEST = 4600;
 const LEAST = 3;
@@ -21,7 +21,7 @@ function wrap(heading) {
 }
 
 function shorten(list, rows) {
-  const rest = rows.slice(LEAST).filter(row => !asked(row) && !urgent(row)).reverse();
+  const rest = rows.slice(list.dataset.least ?? LEAST).filter(row => !asked(row) && !urgent(row)).reverse();
   const hidden = rest.filter(row => tooLong() && (row.hidden = true));
   if (!hidden.length) return;
   const more = document.createElement('p');
