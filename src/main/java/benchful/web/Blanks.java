@@ -20,9 +20,9 @@ public final class Blanks {
 
     private Blanks() {}
 
-    /** What a text names, in its order. */
+    /** What a text names, in its order; what it closes again, as in "&lt;b&gt;bold&lt;/b&gt;", is text. */
     public static List<String> names(String text) {
-        return text == null ? List.of() : BLANK.matcher(text).results().map(found -> found.group(1)).distinct().toList();
+        return text == null ? List.of() : BLANK.matcher(text).results().map(found -> found.group(1)).filter(name -> !text.contains("</" + name + ">")).distinct().toList();
     }
 
     /** @param value what a name stands for; of nothing the blank is left as it was typed */

@@ -143,6 +143,9 @@ final class ClassFileMaker {
             venue.putObject("tools").put("tool 0", chance.edge(0, 5, 1000)).put("tool 1", 3);
             venue.putArray("rules").add(chance.words(300));
             venue.put("notes", chance.words(10_000));
+            venue.putArray("hazards").add(chance.of("slips-trips", "lifting"));
+            ObjectNode emergency = venue.putObject("emergency");
+            List.of("call", "exits", "assembly", "fire", "first_aid", "defibrillator", "hospital", "keeper").forEach(field -> emergency.put(field, chance.words(300)));
         }
         return venue;
     }

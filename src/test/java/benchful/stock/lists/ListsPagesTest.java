@@ -42,7 +42,7 @@ class ListsPagesTest {
 
         tutor.press("Import all of it");
         assertThat(tutor.path()).isEqualTo("/materials");
-        assertThat(tutor.page().text()).contains("List bead", "100 pcs at £3.10 from List Beads");
+        assertThat(tutor.open("/materials?find=List").page().text()).contains("List bead", "100 pcs at £3.10 from List Beads");
         assertThat(tutor.open(page).rows("main")).anyMatch(r -> r.startsWith("List Beads | 2 m | £2.60 £1.30 per m | £2.20 from 10 packs"))
                 .anyMatch(r -> r.startsWith("List Beads | 20 m | £19.00"));
     }
