@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class ApiFuzzTest {
     private static final long FIRST = Long.getLong("benchful.lives.first", 1);
-    private static final int FILES = Effort.of(250, 20_000);
+    private static final int FILES = Effort.of(150, 20_000);
 
     @TestHTTPResource("/api/plan")
     URI api;

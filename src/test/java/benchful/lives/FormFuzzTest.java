@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class FormFuzzTest {
     private static final long FIRST = Long.getLong("benchful.lives.first", 1);
-    private static final int FORMS = Effort.of(250, 20_000);
+    private static final int FORMS = Effort.of(120, 20_000);
     private static final int UNTIL_SAMPLES_ARE_FRESH = 250;
 
     @TestHTTPResource
