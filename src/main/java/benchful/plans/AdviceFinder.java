@@ -82,16 +82,22 @@ public final class AdviceFinder {
 
     private void personalTools() {
         for (Tool tool : project.tools()) {
-            int there = room.getOrDefault(tool.name(), setup.headcount());
-            if (tool.personal() && there < setup.headcount()) {
+            Integer there = room.get(tool.name());
+            if (tool.personal() && there == null) {
+                say("Tools", "Each student must have their own %s, and nobody wrote down how many there are: bring %d, or write the number in the class or in the project."
+                        .formatted(tool.name(), setup.headcount()));
+            } else if (tool.personal() && there < setup.headcount()) {
                 say("Tools", "Each student must have their own %s: bring %d more (%d of %d are there)."
                         .formatted(tool.name(), setup.headcount() - there, there, setup.headcount()));
             }
         }
     }
 
+    /** Those that everybody must have are asked for by themselves. */
     private void uncountedTools() {
-        List<String> enough = project.steps().stream().flatMap(s -> s.tools().stream()).map(Step.ToolUse::tool).distinct().filter(t -> !room.containsKey(t)).toList();
+        List<String> personal = project.tools().stream().filter(Tool::personal).map(Tool::name).toList();
+        List<String> enough = project.steps().stream().flatMap(s -> s.tools().stream()).map(Step.ToolUse::tool).distinct()
+                .filter(t -> !room.containsKey(t) && !personal.contains(t)).toList();
         if (!enough.isEmpty()) {
             say("Tools", "Nobody wrote down how many there are of %s: enough for all are taken to be there. If one is scarce, write its number in the class or in the project."
                     .formatted(String.join(", ", enough)));

@@ -67,7 +67,7 @@ class AdviceFinderTest {
                 new Advice("Tools", "Each student must have their own goggles: bring 2 more (4 of 6 are there)."));
         assertThat(AdviceFinder.of(goggles.brings("goggles", 2).file())).isEmpty();
         assertThat(AdviceFinder.of(in(SmallClass.of(6), 8).ownTool("apron").file())).containsExactly(
-                new Advice("Tools", "Each student must have their own apron: bring 6 more (0 of 6 are there)."));
+                new Advice("Tools", "Each student must have their own apron, and nobody wrote down how many there are: bring 6, or write the number in the class or in the project."));
     }
 
     /** One that no meeting is long enough for is the lesson engine's to name. */

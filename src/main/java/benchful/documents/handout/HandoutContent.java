@@ -79,7 +79,12 @@ public record HandoutContent(
     public record Caution(String name, List<String> sentences, Signage signs) {}
 
     /** A strand drawn 1:1, in as many rows as the page needs, and how its beads are drawn; {@code knots} where it has any. */
-    public record FullSize(String title, boolean knots, List<FullRow> rows, List<Legend> legend) {}
+    public record FullSize(String title, boolean knots, List<FullRow> rows, List<Legend> legend) {
+        /** So few rows that all of them lie beside each other on one side of any paper. */
+        public boolean onOneSide() {
+            return rows.size() <= 6;
+        }
+    }
 
     /** A row of the strand; width and height [mm] as style sheets write them. */
     public record FullRow(String name, String width, String height, String alt) {}
