@@ -4,6 +4,7 @@ import benchful.classes.ClassFile;
 import benchful.hazards.HazardSpec;
 import benchful.plans.HazardIndex;
 import benchful.venues.VenueSpec.Ventilation;
+import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +18,6 @@ import java.util.Locale;
  */
 final class AssessmentDraft {
     private static final int USUAL = 3;
-    private static final int GROWN_UP = 18;
 
     private final ClassFile file;
 
@@ -64,9 +64,8 @@ final class AssessmentDraft {
     }
 
     private String who(HazardSpec h) {
-        boolean children = file.setup().youngest() != null && file.setup().youngest() < GROWN_UP;
         String people = h.who() != null ? h.who() : "Students, tutor and helpers.";
-        String first = children && !people.toLowerCase(Locale.ROOT).contains("child") ? "Children of the class; " + people.substring(0, 1).toLowerCase(Locale.ROOT) + people.substring(1) : people;
+        String first = file.setup().hasChildren() && !people.toLowerCase(Locale.ROOT).contains("child") ? "Children of the class; " + Formats.small(people) : people;
         return h.harm() == null ? first : first + " " + h.harm();
     }
 

@@ -78,6 +78,8 @@ public record ClassSetup(
         @LongText String notes,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) Map<@MaterialName String, @Chosen String> choices,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 60) List<Instead> instead) implements ClassSetupBuilder.With {
+    private static final int GROWN_UP = 18;
+
 
     public ClassSetup {
         meetings = meetings == null ? List.of() : List.copyOf(meetings);
@@ -220,6 +222,11 @@ public record ClassSetup(
     /** Without whom to call for each student. */
     public ClassSetup withoutContacts() {
         return withStudents(students.stream().map(s -> s.withEmergency(null)).toList());
+    }
+
+    /** Whether somebody of the class is known to be under age. */
+    public boolean hasChildren() {
+        return youngest != null && youngest < GROWN_UP;
     }
 
     /** Whether somebody of the class chose this material, or takes it or leaves it for another. */

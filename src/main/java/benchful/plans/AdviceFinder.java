@@ -13,8 +13,6 @@ import java.util.Map;
 
 /** What the tutor should know of a class before she prints: seats, ages, supervision, level, tools that everybody needs. */
 public final class AdviceFinder {
-    private static final int GROWN_UP = 18;
-
     private final ProjectSpec project;
     private final ClassSetup setup;
     private final VenueSpec venue;
@@ -58,7 +56,7 @@ public final class AdviceFinder {
 
     /** NSPCC Learning, recommended adult to child ratios, 2023: 4-8 years 1 to 6, 9-12 1 to 8, 13-18 1 to 10, never under two. */
     private void supervision() {
-        if (setup.youngest() == null || setup.youngest() >= GROWN_UP) {
+        if (!setup.hasChildren()) {
             return;
         }
         int adults = adults(setup.headcount(), setup.youngest());

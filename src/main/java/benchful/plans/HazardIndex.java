@@ -11,8 +11,6 @@ import java.util.Set;
 
 /** Which hazards a class brings, and what brings each: the project as a whole, its materials, tools and steps. */
 public final class HazardIndex {
-    private static final int GROWN_UP = 18;
-
     private final Map<String, Set<String>> byHazard = new LinkedHashMap<>();
 
     private HazardIndex(ClassFile file) {
@@ -35,9 +33,8 @@ public final class HazardIndex {
         if (file.venue() != null) {
             index.add(file.venue().hazards(), "the room, " + file.venue().name());
         }
-        Integer youngest = file.setup().youngest();
-        if (youngest != null && youngest < GROWN_UP) {
-            index.add(List.of("children"), "the group: the youngest is %d".formatted(youngest));
+        if (file.setup().hasChildren()) {
+            index.add(List.of("children"), "the group: the youngest is %d".formatted(file.setup().youngest()));
         }
         ofWork.forEach((hazard, sources) -> sources.forEach(from -> index.add(List.of(hazard), from)));
         return index;

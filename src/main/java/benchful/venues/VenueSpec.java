@@ -47,6 +47,11 @@ public record VenueSpec(
         emergency = Emergency.NONE.equals(emergency) ? null : emergency;
     }
 
+    /** Its name, and where it is if that is known. */
+    public String place() {
+        return address == null ? name : name + ", " + address;
+    }
+
     /**
      * What stands on the room's emergency card.
      *

@@ -217,4 +217,9 @@ public final class Formats {
     public static String capital(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
+
+    /** Words as they go on within a sentence. */
+    public static String small(String words) {
+        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    }
 }

@@ -11,10 +11,12 @@ import benchful.projects.Step;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** In which order readers come to the steps: as their class is planned, or, where there is none, as the project says. */
@@ -43,9 +45,10 @@ final class Making {
     /** What the class does while it waits: the numbers of the steps whose time overlaps and that need not wait for it. */
     List<Integer> during(Step wait) {
         List<Block> waits = lesson == null ? List.of() : lesson.blocksOf(wait.id()).stream().filter(block -> block.lane() != Lane.HOME).toList();
+        Set<String> held = held(wait);
         return waits.isEmpty() ? List.of() : lesson.blocks().stream()
                 .filter(other -> other.lane() == Lane.CLASS && waits.stream().anyMatch(block -> overlap(block, other)))
-                .filter(other -> !follows(other.step(), wait.id())).map(other -> numbers.get(other.step())).distinct().sorted().toList();
+                .filter(other -> !held.contains(other.step())).map(other -> numbers.get(other.step())).distinct().sorted().toList();
     }
 
     /** When a wait is over that goes on after the class, at the earliest. */
@@ -54,10 +57,16 @@ final class Making {
                 : lesson.blocksOf(wait.id()).stream().filter(block -> block.lane() == Lane.HOME).map(Block::end).max(Comparator.naturalOrder());
     }
 
-    /** Whether a step can't begin before the other is over. */
-    private boolean follows(String step, String other) {
-        int index = IntStream.range(0, project.steps().size()).filter(i -> project.steps().get(i).id().equals(step)).findFirst().orElse(0);
-        return project.predecessors(index).stream().anyMatch(after -> after.step().equals(other) || follows(after.step(), other));
+    /** The steps that can't begin before a wait is over, itself among them. */
+    private Set<String> held(Step wait) {
+        Set<String> held = new HashSet<>(Set.of(wait.id()));
+        List<Integer> all = IntStream.range(0, project.steps().size()).boxed().toList();
+        boolean grows = true;
+        while (grows) {
+            grows = held.addAll(all.stream().filter(i -> project.predecessors(i).stream().anyMatch(after -> held.contains(after.step())))
+                    .map(i -> project.steps().get(i).id()).toList());
+        }
+        return held;
     }
 
     private static boolean overlap(Block wait, Block other) {

@@ -6,7 +6,6 @@ import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -36,7 +35,7 @@ final class ReaderCautions {
     String again(List<HazardNote> hazards, int step) {
         Map<Integer, List<String>> known = new LinkedHashMap<>();
         hazards.forEach(hazard -> Optional.ofNullable(saidAt.get(hazard.id())).filter(at -> at != step)
-                .ifPresent(at -> known.computeIfAbsent(at, any -> new ArrayList<>()).add(small(hazard.name()))));
+                .ifPresent(at -> known.computeIfAbsent(at, any -> new ArrayList<>()).add(Formats.small(hazard.name()))));
         return String.join(" ", known.entrySet().stream().map(e -> "%s: as at step %d.".formatted(Formats.capital(String.join("; ", e.getValue())), e.getKey())).toList());
     }
 
@@ -51,9 +50,5 @@ final class ReaderCautions {
 
     static boolean isForTheReader(String sentence) {
         return !TO_THE_TUTOR.matcher(sentence).find();
-    }
-
-    private static String small(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 }

@@ -26,7 +26,7 @@ public record EmergencyContent(PrintHead head, String place, List<Line> lines) {
         PrintedSigns signs = new PrintedSigns(bag);
         PrintHead head = PrintHead.of(source, "Emergency card: " + source.title(), Stylesheet.of(options.paper(), options.version()), options.paper(), options.version(),
                 List.of(new PrintHead.Bookmark("In an emergency", "top")));
-        return new EmergencyContent(head, venue == null ? "" : venue.address() == null ? venue.name() : venue.name() + ", " + venue.address(), List.of(
+        return new EmergencyContent(head, venue == null ? "" : venue.place(), List.of(
                 line("Call", known.call(), Signage.NONE),
                 line("Ways out", known.exits(), Signage.NONE),
                 line("Everybody meets at", known.assembly(), signs.of(new Sign("E007", "Evacuation assembly point"))),

@@ -67,7 +67,7 @@ public record RiskContent(
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Organisation", text(source.studio().name())));
         facts.add(new Fact("Class", source.title()));
-        facts.add(new Fact("Room", venue == null ? "" : venue.address() == null ? venue.name() : venue.name() + ", " + venue.address()));
+        facts.add(new Fact("Room", venue == null ? "" : venue.place()));
         facts.add(new Fact("Dates", source.meetings()));
         facts.add(new Fact("People", people(setup)));
         facts.add(new Fact("First aider", text(sheet.firstAider())));
