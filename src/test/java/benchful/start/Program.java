@@ -33,9 +33,13 @@ final class Program implements AutoCloseable {
      * @param settings of the person; its port and its folder of data are among them
      */
     static Program start(Path folder, Map<String, String> settings) throws IOException {
+        return start(List.of(ProcessHandle.current().info().command().orElseThrow(), "-Xmx512m", "-Djava.io.tmpdir=" + folder, "-jar", JAR.toString()), settings);
+    }
+
+    /** By another command, given in the folder of the project. */
+    static Program start(List<String> command, Map<String, String> settings) throws IOException {
         Path output = Files.createTempFile("program", ".out");
-        ProcessBuilder builder = new ProcessBuilder(List.of(
-                ProcessHandle.current().info().command().orElseThrow(), "-Xmx512m", "-Djava.io.tmpdir=" + folder, "-jar", JAR.toString()));
+        ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().keySet().removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("BENCHFUL_"));
         builder.environment().putAll(settings);
         Process process = builder.redirectErrorStream(true).redirectOutput(output.toFile()).start();
@@ -87,9 +91,10 @@ final class Program implements AutoCloseable {
         process.destroyForcibly().waitFor();
     }
 
-    /** As Ctrl+C does. */
+    /** As Ctrl+C does, which reaches what it started too. */
     @Override
     public void close() {
+        process.descendants().forEach(ProcessHandle::destroy);
         process.destroy();
         process.onExit().join();
     }

@@ -200,7 +200,7 @@ class StartIT {
         return new ProcessBuilder(command).redirectErrorStream(true).start().waitFor() == 0;
     }
 
-    private static int freePort() throws IOException {
+    static int freePort() throws IOException {
         try (ServerSocket socket = new ServerSocket(0)) {
             return socket.getLocalPort();
         }
