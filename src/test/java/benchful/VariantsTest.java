@@ -96,7 +96,7 @@ class VariantsTest {
         tutor.open("/materials/new").type("/name", "felt").type("/unit", "sheets 30 x 20 cm").type("/offers/0/supplier", "Gannet Row Stores").type("/offers/0/holds", "5 sheets")
                 .type("/offers/0/price", "4.00").press("Save");
         String felt = tutor.path();
-        tutor.type("words", "red\nblue\nred").press("Add them");
+        tutor.type("/words", "red\nblue\nred").press("Add them");
         assertThat(tutor.page().select("#variants + div tbody th").eachText()).containsExactly("red", "blue");
         tutor.follow("blue");
         assertThat(tutor.page().text()).contains("A variant of felt", "5 sheets 30 × 20 cm");

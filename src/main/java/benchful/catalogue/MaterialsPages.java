@@ -59,9 +59,6 @@ public class MaterialsPages {
         this.clock = clock;
     }
 
-    private static final int MOST_LETTERS = 120;
-    private static final int MOST_VARIANTS = 100;
-
     @CheckedTemplate(basePath = "catalogue")
     static class Templates {
         static native TemplateInstance index(Paged<MaterialRow> list, List<Trouble> troubles, boolean low);
@@ -121,21 +118,6 @@ public class MaterialsPages {
     public Response putBack(@PathParam("id") long id, @PathParam("version") long version, MultivaluedMap<String, String> form) {
         EarlierVersions.Wanted wanted = earlier.wanted("material", id, version, form);
         return post(id).putBack(wanted.version().sheet(), wanted.fresh(), target(Pages.toChange(Material.class, id)));
-    }
-
-    /** Writes down variants, a line each; those that are there stay as they are. */
-    @POST
-    @Path("{id}/variants")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @Transactional
-    public Response addVariants(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-        Material material = Pages.toChange(Material.class, id);
-        String words = form.getFirst("words");
-        if (words != null && material.variantOf == null) {
-            words.lines().map(String::strip).filter(w -> !w.isEmpty() && MaterialSpec.nameOf(material.name(), w).length() <= MOST_LETTERS).distinct().limit(MOST_VARIANTS)
-                    .forEach(w -> material.variant(w, LocalDate.now(clock)));
-        }
-        return Pages.seeOther("/materials/" + id + "#variants");
     }
 
     @POST

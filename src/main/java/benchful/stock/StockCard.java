@@ -21,11 +21,11 @@ import java.util.stream.Stream;
 @TemplateData
 public record StockCard(
         long id, boolean sample, MaterialSpec sheet, Balance balance, boolean low, List<OfferRow> offers, List<Uses.Use> uses, List<Variant> variants, Link material,
-        Paged<MovementRow> movements, List<Lying> offcuts, SpecForm form) {
+        Paged<MovementRow> movements, List<Lying> offcuts, SpecForm form, SpecForm adding) {
 
-    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, Paged<MovementRow> movements, List<Offcut> offcuts, SpecForm form, LocalDate today) {
+    static StockCard of(Material m, Balance balance, List<Uses.Use> uses, Paged<MovementRow> movements, List<Offcut> offcuts, SpecForm form, SpecForm adding, LocalDate today) {
         return new StockCard(m.id(), m.sample(), m.toSpec(), balance, m.low(), m.sold().stream().map(o -> OfferRow.of(o, today)).toList(), uses, m.variants().stream().map(Variant::of).toList(), Link.of(m.material()), movements,
-                offcuts.stream().map(Lying::of).toList(), form);
+                offcuts.stream().map(Lying::of).toList(), form, adding);
     }
 
     /** A piece of known size on the shelf, and the class it was left of. */

@@ -57,7 +57,7 @@ class StockPages {
     @Path("{id}")
     @Transactional
     public TemplateInstance show(@PathParam("id") long id, UriInfo uri) {
-        return page(Pages.existing(Material.class, id), SpecForm.of(SpecFormat.json().createObjectNode(), 0), Sought.of(uri.getQueryParameters()));
+        return page(Pages.existing(Material.class, id), empty(), VariantLines.NONE, Sought.of(uri.getQueryParameters()));
     }
 
     @POST
@@ -73,7 +73,7 @@ class StockPages {
             return Pages.seeOther("/materials/" + id + "#stock");
         }
         List<Fault> faults = ((SpecReader.Faulty<MovementSpec>) reading).faults();
-        return Pages.faulty(page(material, SpecForm.faulty(reading.tree(), faults, 0), new Sought("", 1)));
+        return Pages.faulty(page(material, SpecForm.faulty(reading.tree(), faults, 0), VariantLines.NONE, new Sought("", 1)));
     }
 
     @POST
@@ -85,6 +85,21 @@ class StockPages {
                 () -> offcuts.forget(id, offcut));
     }
 
+    /** Writes down variants, a line each; those that are there stay as they are. */
+    @POST
+    @Path("{id}/variants")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @Transactional
+    public Response addVariants(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+        Material material = Pages.toChange(Material.class, id);
+        VariantLines lines = VariantLines.of(form.getFirst("/words"), material);
+        if (!lines.faults().isEmpty()) {
+            return Pages.faulty(page(material, empty(), lines, new Sought("", 1)));
+        }
+        lines.words().forEach(word -> material.variant(word, LocalDate.now(clock)));
+        return Pages.seeOther("/materials/" + id + "#variants");
+    }
+
     private void write(long id, Quantity amount, MovementSpec sheet) {
         if (sheet.kind() == MovementKind.COUNTED) {
             ledger.count(id, amount, Cause.note(sheet.note()));
@@ -93,13 +108,17 @@ class StockPages {
         }
     }
 
-    private TemplateInstance page(Material material, SpecForm form, Sought sought) {
+    private TemplateInstance page(Material material, SpecForm form, VariantLines variants, Sought sought) {
         Balance balance = ledger.balance(material.id());
         Paged<StockMovement> page = StockMovement.latest(material, sought);
         BigDecimal since = page.rows().stream().findFirst().map(StockMovement::changedSince).orElse(BigDecimal.ZERO);
         Paged<MovementRow> rows = page.with(MovementRow.of(page.rows(), balance.onHand().in(material.held()).amount().subtract(since), clock.getZone()));
         return Templates.show(StockCard.of(
-                material, balance, removals.uses(Material.class, material.id(), material.name()), rows, offcuts.lying(material), form, LocalDate.now(clock)));
+                material, balance, removals.uses(Material.class, material.id(), material.name()), rows, offcuts.lying(material), form, variants.form(), LocalDate.now(clock)));
+    }
+
+    private static SpecForm empty() {
+        return SpecForm.of(SpecFormat.json().createObjectNode(), 0);
     }
 
     private static SpecReader<MovementSpec> reader(Material material) {

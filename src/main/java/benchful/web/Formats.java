@@ -203,6 +203,11 @@ public final class Formats {
         return number + " " + (number == 1 ? noun : noun.endsWith("s") ? noun + "es" : noun + "s");
     }
 
+    /** "1 call", "1.5 calls". */
+    public static String counted(BigDecimal number, String noun) {
+        return number(number, 2) + " " + (number.compareTo(BigDecimal.ONE) == 0 ? noun : noun + "s");
+    }
+
     /** An enumeration's word: "make", "not yet". */
     public static String word(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -6,6 +6,8 @@ import benchful.web.Visitor;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.net.URL;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -48,6 +50,21 @@ class StockPagesTest {
         move(tutor, "received", "1 m", "");
         tutor.open(tutor.path() + "/edit").type("/unit", "g").press("Save");
         assertThat(tutor.faults()).contains("Stock of this material is counted as a length. Choose such a unit, or write a new material.");
+    }
+
+    @Test
+    void storesNoneOfTheVariantsWhereOneCannotBe() {
+        Visitor tutor = material("Dyed cord");
+        String longest = "x".repeat(120 - "Dyed cord, ".length());
+        tutor.type("/words", "ivory\n" + longest + "x").press("Add them");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.faults()).contains("“%sx” is too long: with the name of its material it has 121 letters, and 120 are the most.".formatted(longest));
+        assertThat(tutor.field("/words")).isEqualTo("ivory\n" + longest + "x");
+        tutor.type("/words", "a\n".repeat(3) + IntStream.range(0, 100).mapToObj(i -> "shade " + i).collect(Collectors.joining("\n"))).press("Add them");
+        assertThat(tutor.faults()).contains("These are 101 lines; write at most 100 at once.");
+        assertThat(tutor.type("/words", " ").press("Add them").faults()).contains("Write at least one line, such as ivory.");
+        tutor.type("/words", "ivory\n" + longest).press("Add them");
+        assertThat(tutor.page().select("#variants + div tbody th").eachText()).containsExactly("ivory", longest);
     }
 
     private Visitor material(String name) {
