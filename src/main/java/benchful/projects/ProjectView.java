@@ -199,7 +199,7 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
     /** Pictures that no step shows. */
     public List<Picture> otherPictures() {
         return sheet.pictures().stream()
-                .filter(p -> !p.equals(cover()) && sheet.steps().stream().noneMatch(s -> p.name().equals(s.picture())))
+                .filter(p -> !p.equals(cover()) && sheet.steps().stream().noneMatch(s -> s.pictures().contains(p.name())))
                 .toList();
     }
 

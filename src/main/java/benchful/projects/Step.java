@@ -3,12 +3,15 @@ package benchful.projects;
 import benchful.catalogue.HazardName;
 import benchful.core.lesson.StepKind;
 import benchful.web.forms.fields.Filled;
+import benchful.web.forms.fields.Formerly;
 import benchful.web.forms.fields.Length;
 import benchful.web.forms.fields.LongText;
 import benchful.web.forms.fields.Matching;
 import benchful.web.forms.fields.Mend;
 import benchful.web.forms.fields.Range;
 import benchful.web.forms.fields.Required;
+import com.fasterxml.jackson.annotation.JsonAlias;
+import com.fasterxml.jackson.annotation.JsonFormat;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
@@ -39,6 +42,7 @@ import java.util.List;
  * @param help what the tutor is asked during a make step; null for none
  * @param text what to do, for the handout (Markdown); its blanks, such as {@code <length>}, are filled in for each reader
  * @param leftHanded the same for a left-handed student; null where it makes no difference
+ * @param pictures names of the project's pictures that show it, in their order
  * @param link a film or page about the step; printed as a code
  */
 @RecordBuilder
@@ -60,13 +64,15 @@ public record Step(
         @Length(most = 30) List<@HazardName String> hazards,
         @LongText String text,
         @LongText String leftHanded,
-        @Length(most = 60) @Mend("Name one of this project's pictures.") String picture,
+        @Formerly("picture") @JsonAlias("picture") @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY)
+        @Length(most = 12) List<@Length(least = 1, most = 60) @Mend("Name one of this project's pictures.") String> pictures,
         @Length(most = 300) @Matching("^https?://\\S+$") @Mend("Give a whole web address that starts with https://.") String link) implements StepBuilder.With {
 
     public Step {
         after = after == null ? null : List.copyOf(after);
         tools = ProjectSpec.copy(tools);
         hazards = ProjectSpec.copy(hazards);
+        pictures = ProjectSpec.copy(pictures);
     }
 
     public static Step of(String id, String title, StepKind kind) {

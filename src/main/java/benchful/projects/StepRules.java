@@ -39,8 +39,10 @@ final class StepRules {
         waits(at, step);
         grows(at, step);
         uses(at, step);
-        faults.require(step.picture() == null || pictures.contains(step.picture()), at + "/picture",
-                "There is no picture “%s” here. Add it to the pictures or choose another.", step.picture());
+        for (int i = 0; i < step.pictures().size(); i++) {
+            faults.require(pictures.contains(step.pictures().get(i)), at + "/pictures/" + i,
+                    "There is no picture “%s” here. Add it to the pictures or choose another.", step.pictures().get(i));
+        }
     }
 
     private void made(String at, Step step) {

@@ -79,7 +79,7 @@ public final class LoadBenchmark {
     private static List<Step> steps() {
         return SampleFiles.read().projects().stream().filter(p -> p.name().startsWith("Plant hanger") || p.craft().equals("macrame")).findFirst().orElseThrow()
                 .steps().stream().map(s -> s.withRepeats(null).withTools(List.of()).withHazards(List.of()).withText(null)
-                        .withLeftHanded(null).withPicture(null).withLink(null)).toList();
+                        .withLeftHanded(null).withPictures(List.of()).withLink(null)).toList();
     }
 
     /** By page and number of clients. */

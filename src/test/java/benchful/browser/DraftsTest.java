@@ -11,6 +11,7 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.net.URI;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What is typed of a project is there again, however its page ends. */
@@ -50,6 +51,43 @@ class DraftsTest {
                 page.navigate(address.resolve("/projects").toString());
                 assertThat(page.locator("main")).not().containsText("Not finished yet");
             }
+        }
+    }
+
+    /** Drawn by the page itself: a red square of 90 dots. */
+    private static final String TRANSFER = """
+            async () => {
+              const square = new OffscreenCanvas(90, 90);
+              const pen = square.getContext('2d');
+              pen.fillStyle = 'red';
+              pen.fillRect(0, 0, 90, 90);
+              const files = new DataTransfer();
+              files.items.add(new File([await square.convertToBlob({type: 'image/png'})], 'photo.png', {type: 'image/png'}));
+              return files;
+            }""";
+
+    @Test
+    void takePicturesThatAreDroppedOnTheirStepOrPasted() {
+        data.nothing();
+        try (Browser browser = Browser.open(); BrowserContext window = browser.window(1280)) {
+            Page page = window.newPage();
+            page.navigate(address.resolve("/projects/new").toString());
+            page.locator("[name='/name']").fill("Half a lantern");
+            page.locator("[name='lines/steps']").fill("make: Fold it, 4-6-10 min\nmake: Light it, 1-2-3 min");
+            assertThat(page.locator("[id='f-steps-1']")).isAttached();
+            page.locator("[id='f-steps-rows'] > summary").click();
+            page.locator("[id='f-steps-1'] > summary").dispatchEvent("drop", Map.of("dataTransfer", page.evaluateHandle(TRANSFER)));
+            Locator shots = page.locator("[id='f-steps-1'] .shots li");
+            assertThat(shots).hasCount(1);
+            assertThat(shots).containsText("light-it");
+            page.locator("[name='/steps/1/text']").fill("With a match.");
+            page.locator("[name='/steps/1/text']").evaluate("(field, files) => field.dispatchEvent(new ClipboardEvent('paste', {clipboardData: files, bubbles: true}))", page.evaluateHandle(TRANSFER));
+            assertThat(shots).hasCount(2);
+            assertThat(page.locator("[name='/steps/1/text']")).hasValue("With a match.");
+            assertThat(page.locator("[data-part=draft] [role=status]")).containsText("Kept", new ContainsTextOptions().setTimeout(20_000));
+            page.navigate(address.resolve("/projects").toString());
+            page.getByText("Half a lantern").click();
+            assertThat(shots).hasCount(2);
         }
     }
 }

@@ -296,7 +296,7 @@ final class ProjectMaker {
             step.put("left_handed", chance.words(300)).put("link", "https://example.org/knots?of=1&more=2");
         }
         if (project.has("pictures") && chance.once(3)) {
-            step.put("picture", "cover");
+            step.putArray("pictures").add("cover");
         }
     }
 

@@ -106,7 +106,7 @@ class ProjectRulesTest {
             pieces: 1                  | pieces: 1, lent: true    | /materials/1/lent        | What is cut does not come back. Leave out that “silk” is lent, or that it is cut.
             amount: strand_pearl       | amount: strand_pearl, lent: true, waste: 5 | /materials/0/lent | What comes back needs no waste. Leave out that “pearl 8 mm” is lent, or its waste.
             material: silk             | material: Pearl 8 mm, lent: true | /materials/1/lent | Another line of “Pearl 8 mm” says otherwise. Say on all its lines whether it comes back.
-            title: Watch,              | title: Watch, picture: x, | /steps/1/picture        | There is no picture “x” here. Add it to the pictures or choose another.
+            title: Watch,              | title: Watch, picture: x, | /steps/1/pictures/0     | There is no picture “x” here. Add it to the pictures or choose another.
             """)
     void saysWhatDoesNotAgree(String right, String wrong, String pointer, String sentence) {
         assertThat(SHEET).contains(right);

@@ -115,7 +115,7 @@ public final class ProjectSpecs {
                 .withTools(tools.isEmpty() ? List.of() : List.of(new Step.ToolUse(pick(tools).name(), random.nextInt(1, 4))))
                 .withHelp(make ? maybe(new Step.Help(new BigDecimal("2.5"), Duration.ofSeconds(90))) : null)
                 .withHazards(hazards()).withText(maybe(text())).withLeftHanded(maybe(text()))
-                .withPicture(pictures.isEmpty() ? null : maybe(pick(pictures).name()))
+                .withPictures(pictures.stream().map(Picture::name).filter(name -> random.nextBoolean()).limit(12).toList())
                 .withLink(maybe("https://films.example/" + i));
     }
 

@@ -111,7 +111,7 @@ class StoredProjectTest {
         Step solder = Step.of("solder", "Solder", StepKind.MAKE)
                 .withStudent(new Step.StudentTime(Duration.ofMinutes(5), Duration.ofMinutes(8), Duration.ofMinutes(20)))
                 .withShare(new BigDecimal("0.90")).withAfter(List.of()).withHazards(List.of("torch")).withText("Heat *slowly*.")
-                .withPicture("cover");
+                .withPictures(List.of("cover"));
         return ProjectSpecBuilder.builder().name(name).craft("silver").level(SkillLevel.IMPROVER).summary("A ring").minimumAge(16)
                 .sizes(List.of(new Size("M", Map.of("inner", Quantity.parse("17.20 mm"))))).steps(List.of(solder))
                 .pictures(List.of(new Picture("cover", "image/png", "a ring", cover))).build();

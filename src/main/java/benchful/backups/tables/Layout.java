@@ -21,6 +21,7 @@ public record Layout(String table, String column, String folder, String label, S
     private static final List<Layout> ALL = List.of(
             new Layout("project", "sheet", "projects", "name", JSON),
             new Layout("project_picture", "content", "pictures", "name", PICTURE),
+            new Layout("held_picture", "content", "pictures-being-written", "left(digest, 12)", PICTURE),
             new Layout("venue", "sheet", "venues", "name", JSON),
             new Layout("craft_class", "setup", "classes", "setup ->> 'title'", JSON),
             new Layout("kept_plan", "file", "plans", "'class ' || class_id", JSON),
@@ -33,7 +34,8 @@ public record Layout(String table, String column, String folder, String label, S
 
     /** What the tables hold, in the trade's words; others are called by their names. */
     private static final Map<String, String> WORDS = Map.ofEntries(
-            Map.entry("project", "projects"), Map.entry("project_picture", "pictures of projects"), Map.entry("project_draft", "projects being written"), Map.entry("venue", "venues"),
+            Map.entry("project", "projects"), Map.entry("project_picture", "pictures of projects"), Map.entry("project_draft", "projects being written"),
+            Map.entry("held_picture", "pictures of projects being written"), Map.entry("venue", "venues"),
             Map.entry("craft_class", "classes"), Map.entry("kept_plan", "plans kept when printed"), Map.entry("review", "reviews"),
             Map.entry("assessment", "risk assessments"), Map.entry("printed_assessment", "risk assessments as printed"),
             Map.entry("hazard", "hazards of your own"), Map.entry("kit_batch", "kit batches"), Map.entry("supplier", "suppliers"),

@@ -4,6 +4,7 @@ import benchful.documents.parts.PrintHead;
 import benchful.documents.parts.Signage;
 import io.quarkus.qute.RawString;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What one student takes home: the piece, what is in the kit, the steps, the strand at full size, care, and how to go on.
@@ -68,12 +69,26 @@ public record HandoutContent(
      * @param meanwhile for a wait: what to do until it is over; may be empty
      * @param cautions of hazards that it is the first to meet, to be read before the text
      * @param again of hazards met before, in a line; may be empty
-     * @param picture null for none
+     * @param pictures in their order
      * @param link address of a film or page; empty for none
      * @param code name of the link's picture; null for none
      */
     public record Step(int number, String title, String kind, boolean brief, String time, String leave, String meanwhile, RawString text,
-            List<Caution> cautions, String again, Figure picture, String link, String code) {}
+            List<Caution> cautions, String again, List<Figure> pictures, String link, String code) {
+        private static final int MOST_BESIDE = 2;
+        private static final int ACROSS = 3;
+
+        /** Those that stand beside the words, one below the other. */
+        public List<Figure> beside() {
+            return pictures.size() <= MOST_BESIDE ? pictures : List.of();
+        }
+
+        /** Where there are more, they stand below the words, side by side. */
+        public List<List<Figure>> below() {
+            List<Figure> below = pictures.size() <= MOST_BESIDE ? List.of() : pictures;
+            return IntStream.iterate(0, i -> i < below.size(), i -> i + ACROSS).mapToObj(i -> below.subList(i, Math.min(below.size(), i + ACROSS))).toList();
+        }
+    }
 
     /** Usual cautions of one hazard, to whoever does the work. */
     public record Caution(String name, List<String> sentences, Signage signs) {}

@@ -13,12 +13,13 @@ import benchful.web.Markdown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
  * The steps of a handout in the order in which its reader comes to them. What is only watched or done all together, and teaches nothing that
- * is needed at home, takes a line. A step has its own picture beside it; a picture that was only shown goes to the step that does it.
+ * is needed at home, takes a line. A step has its own pictures beside it; those that were only shown go to the step that does it.
  */
 final class HandoutSteps {
     private final PrintSource source;
@@ -30,7 +31,7 @@ final class HandoutSteps {
     private final ReaderCautions cautions;
     private final boolean leftHanded;
     private final Map<String, Integer> numbers;
-    private String shown;
+    private List<String> shown = List.of();
 
     HandoutSteps(PrintSource source, OwnTime time, OwnFigures figures, PictureBag bag, ReaderCautions cautions, boolean leftHanded) {
         this.source = source;
@@ -71,7 +72,7 @@ final class HandoutSteps {
         String link = step.link() == null ? "" : step.link();
         boolean brief = isBrief(step);
         return new HandoutContent.Step(number, step.title(), Formats.word(step.kind()), brief, time(step, brief), leave(step), meanwhile(step),
-                Markdown.markdown(text(step)), cautions.first(hazards, number), cautions.again(hazards, number), picture(step, brief), link,
+                Markdown.markdown(text(step)), cautions.first(hazards, number), cautions.again(hazards, number), pictures(step, brief), link,
                 link.isEmpty() ? null : bag.code("link-" + number, link));
     }
 
@@ -108,15 +109,18 @@ final class HandoutSteps {
     }
 
     /** "cover" is on the first page already. */
-    private HandoutContent.Figure picture(Step step, boolean brief) {
-        String own = "cover".equals(step.picture()) ? null : step.picture();
+    private List<HandoutContent.Figure> pictures(Step step, boolean brief) {
+        List<String> own = step.pictures().stream().filter(name -> !name.equals("cover")).distinct().toList();
         if (brief) {
-            shown = own == null ? shown : own;
-            return null;
+            shown = own.isEmpty() ? shown : own;
+            return List.of();
         }
-        String name = own == null && step.kind().isOwnWork() && step.picture() == null ? shown : own;
-        shown = step.kind().isOwnWork() ? null : shown;
-        Picture picture = name == null ? null : source.pictures().get(name);
-        return picture == null ? null : new HandoutContent.Figure(bag.picture(figures.in(picture)), picture.alt() == null ? step.title() : figures.in(picture.alt()));
+        List<String> names = step.kind().isOwnWork() && step.pictures().isEmpty() ? shown : own;
+        shown = step.kind().isOwnWork() ? List.of() : shown;
+        return names.stream().map(source.pictures()::get).filter(Objects::nonNull).map(picture -> figure(step, picture)).toList();
+    }
+
+    private HandoutContent.Figure figure(Step step, Picture picture) {
+        return new HandoutContent.Figure(bag.picture(figures.in(picture)), picture.alt() == null ? step.title() : figures.in(picture.alt()));
     }
 }

@@ -49,10 +49,10 @@ class ClassImportPages {
     @Transactional
     public Response create(MultipartFormDataInput input) {
         SentForm form = SentForm.of(input);
-        if (!form.files().containsKey("file")) {
+        if (form.file("file").isEmpty()) {
             return faulty(FileFault.of("Choose a file first."));
         }
-        SpecReader.Reading<ClassFile> reading = files.read(form.files().get("file").content());
+        SpecReader.Reading<ClassFile> reading = files.read(form.file("file").get().content());
         if (reading instanceof SpecReader.Faulty<ClassFile> f) {
             return faulty(FileFault.of(f));
         }

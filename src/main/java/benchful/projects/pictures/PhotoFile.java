@@ -26,6 +26,7 @@ final class PhotoFile {
 
     private static final long MOST_DOTS = 100_000_000;
     private static final String PRESS = "This picture is in the four colours of a printing press (CMYK). Save it in the colours of a screen (RGB) and pick it again.";
+    private static final String DAMAGED = "This picture is damaged or of a rare kind. Save it again as an ordinary PNG or JPEG file.";
     private static final float QUALITY = 0.85f;
 
     private final byte[] bytes;
@@ -41,6 +42,16 @@ final class PhotoFile {
         return new PhotoFile(bytes, format).fit();
     }
 
+    /** @param bytes of a picture that is fit already */
+    static PictureFile edited(byte[] bytes, String format, PictureEdit edit) {
+        try {
+            BufferedImage whole = ImageIO.read(new ByteArrayInputStream(bytes));
+            return new PhotoFile(bytes, format).written(edit.cut(upright(whole, new CameraNotes.Turn(edit.quarters(), false))));
+        } catch (IOException | RuntimeException e) {
+            return new PictureFile.Unfit(DAMAGED);
+        }
+    }
+
     private PictureFile fit() {
         try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
             ImageReader reader = ImageIO.getImageReadersByFormatName(format).next();
@@ -51,7 +62,7 @@ final class PhotoFile {
                 reader.dispose();
             }
         } catch (IOException | RuntimeException e) {
-            return new PictureFile.Unfit("This picture is damaged or of a rare kind. Save it again as an ordinary PNG or JPEG file.");
+            return new PictureFile.Unfit(DAMAGED);
         }
     }
 

@@ -44,7 +44,7 @@ public record DraftState(long id, LocalDateTime keptAt, List<Can> can) {
     }
 
     static DraftState of(ProjectDraft draft, SpecReader<ProjectSpec> reader, ZoneId zone) {
-        ObjectNode sheet = draft.sheet();
+        ObjectNode sheet = FormPictures.bare(draft.sheet());
         List<Fault> faults = reader.tree(sheet) instanceof Faulty<ProjectSpec> faulty ? faulty.faults() : List.of();
         Printable printable = Printable.of(sheet, reader);
         Predicate<Fault> ofTheKit = f -> Stream.of("/materials", "/sizes", "/measures", "/sizing").anyMatch(f.pointer()::startsWith);

@@ -5,6 +5,7 @@ import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectSpec;
 import benchful.projects.pictures.ProjectPicture;
 import benchful.web.Pages;
+import benchful.web.forms.FaultCollector;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Named;
 import jakarta.transaction.Transactional;
@@ -33,7 +34,7 @@ public class Drafts {
     public Optional<ProjectSpec> printable(long id) {
         ProjectDraft draft = Pages.existing(ProjectDraft.class, id);
         Map<String, byte[]> stored = draft.projectId() == null ? Map.of() : ProjectPicture.contents(draft.projectId());
-        return Optional.ofNullable(Printable.of(draft.sheet(), ProjectFiles.reader(hazards)).sheet())
+        return Optional.ofNullable(Printable.of(FormPictures.whole(draft.sheet(), draft.projectId(), draft.storedPictures(), new FaultCollector()), ProjectFiles.reader(hazards)).sheet())
                 .map(sheet -> sheet.withPictures(sheet.pictures().stream()
                         .map(p -> p.hasContent() ? p : p.withContent(stored.getOrDefault(draft.storedPictures().getOrDefault(p.name(), p.name()), new byte[0]))).toList()));
     }

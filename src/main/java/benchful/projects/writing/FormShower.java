@@ -35,12 +35,12 @@ class FormShower {
     /** @param stored by its name in the form, the name under which a picture is stored */
     TemplateInstance page(SpecForm form, Long id, Map<String, String> stored, Boxes boxes, Optional<Long> draft) {
         DraftState state = draft.flatMap(d -> StoredEntity.byId(ProjectDraft.class, d)).map(this::state).orElse(null);
-        return Templates.form(new ProjectForm(form, id, stored, choices(), boxes, state, state == null && id != null ? ProjectDraft.of(id) : List.of()));
+        return Templates.form(new ProjectForm(FormPictures.held(form, clock.instant()), id, stored, choices(), boxes, state, state == null && id != null ? ProjectDraft.of(id) : List.of()));
     }
 
     /** To go on where it was left. */
     TemplateInstance page(ProjectDraft draft) {
-        SpecForm form = SpecForm.of(draft.sheet(), draft.base());
+        SpecForm form = FormPictures.held(SpecForm.of(draft.sheet(), draft.base()), clock.instant());
         return Templates.form(new ProjectForm(form, draft.projectId(), draft.storedPictures(), choices(), Boxes.UNTOUCHED, state(draft), List.of()));
     }
 

@@ -1,5 +1,6 @@
 package benchful.projects.writing;
 
+import benchful.projects.ProjectFiles;
 import benchful.web.EditedEntity;
 import benchful.web.StoredEntity;
 import benchful.web.forms.SpecFormat;
@@ -48,7 +49,7 @@ public class ProjectDraft extends EditedEntity {
     static ProjectDraft keep(Optional<Long> id, Long projectId, ProjectFormFiller forms, Instant now) {
         ProjectDraft draft = id.flatMap(d -> StoredEntity.toChange(ProjectDraft.class, d)).orElseGet(ProjectDraft::new);
         ObjectNode form = SpecFormat.json().createObjectNode();
-        form.set("sheet", forms.tree());
+        form.set("sheet", FormPictures.held(forms.tree(), now));
         draft.form = form.set("stored", SpecFormat.json().valueToTree(forms.stored()));
         draft.projectId = projectId;
         draft.base = forms.version();
@@ -75,7 +76,7 @@ public class ProjectDraft extends EditedEntity {
     }
 
     ObjectNode sheet() {
-        return form.path("sheet") instanceof ObjectNode sheet ? sheet : SpecFormat.json().createObjectNode();
+        return form.path("sheet") instanceof ObjectNode sheet ? (ObjectNode) ProjectFiles.READER.schema().renamed(sheet) : SpecFormat.json().createObjectNode();
     }
 
     /** By the picture's name in the form, the name under which it is stored. */

@@ -190,16 +190,35 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
 
     /** Where the picture of a row can be seen; null where there is none. */
     public String preview(String row) {
-        String content = form.value(row + "/content");
-        if (!content.isEmpty()) {
-            return "data:%s;base64,%s".formatted(form.value(row + "/media_type"), content);
-        }
-        return isNew() || storedName(row).isEmpty() ? null : "/projects/%d/pictures/%s".formatted(id, storedName(row));
+        return FormPictures.address(form.tree().at(row), isNew() || storedName(row).isEmpty() ? null : "/projects/%d/pictures/%s".formatted(id, storedName(row)));
+    }
+
+    public boolean turnable(String row) {
+        return preview(row) != null && FormPictures.isTurnable(form.tree().at(row));
+    }
+
+    public List<String> turns() {
+        return List.of("90", "180", "270");
+    }
+
+    /** The row of the picture that a step names; null where there is none. */
+    public String pictureRow(String name) {
+        return form.rows("/pictures").stream().filter(row -> !name.isBlank() && form.is(row + "/name", name)).findFirst().orElse(null);
+    }
+
+    /** Behind the last row of a list. */
+    public String next(String list) {
+        return list + "/" + form.rows(list).size();
+    }
+
+    /** "picture 2 of step 3". */
+    public String shot(int number, int step) {
+        return "picture %d of step %d".formatted(number, step);
     }
 
     /** True for a row that should be seen at once: a new one, or one with a fault. */
     public boolean open(String row) {
-        return form.tree().at(row).isEmpty() || form.faultBelow(row);
+        return form.tree().at(row).isEmpty() || form.faultBelow(row) || boxes.pressed().startsWith(row + "/");
     }
 
     /** The rows of a list as lines: as they were just typed, or as they stand in the form. */

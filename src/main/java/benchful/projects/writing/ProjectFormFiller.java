@@ -4,9 +4,9 @@ import benchful.core.Fault;
 import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectSpec;
 import benchful.projects.lines.ShortNames;
-import benchful.projects.pictures.PictureFile;
 import benchful.projects.pictures.ProjectPicture;
 import benchful.web.Pages;
+import benchful.web.forms.FaultCollector;
 import benchful.web.forms.FormTree;
 import benchful.web.forms.SentForm;
 import benchful.web.forms.SpecForm;
@@ -16,12 +16,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A project's form on its way in: changed names are carried on, picked pictures are made fit and held in the form until it
@@ -31,14 +30,15 @@ final class ProjectFormFiller {
     private static final FormTree TREES = new FormTree(ProjectFiles.READER.schema());
 
     private final MultivaluedMap<String, String> fields;
-    private final Map<String, String> refused = new HashMap<>();
+    private final PickedPictures picked;
     private final ObjectNode tree;
     private final boolean rearranged;
     private final Boxes boxes;
 
     private ProjectFormFiller(SentForm sent, Map<String, String> hazards) {
         fields = Renames.carried(sent.fields());
-        sent.files().forEach(this::take);
+        picked = new PickedPictures(fields);
+        sent.files().forEach(picked::take);
         tree = TREES.of(fields);
         boxes = Boxes.read(fields, tree, hazards);
         rearranged = FormTree.rearranged(fields, tree) || fields.containsKey("read");
@@ -74,27 +74,6 @@ final class ProjectFormFiller {
         return boxes;
     }
 
-    /** The file picked in a row, {@code file:/pictures/2}, becomes the row's content, and names it where no name is typed. */
-    private void take(String field, SentForm.SentFile file) {
-        String row = field.replaceFirst("^file:", "");
-        String typed = fields.getFirst(row + "/name");
-        String name = typed == null || typed.isBlank() ? shortName(file.name()) : typed.strip();
-        fields.putSingle(row + "/name", name);
-        PictureFile picture = PictureFile.of(file.content());
-        if (picture instanceof PictureFile.Fit fit) {
-            fields.putSingle(row + "/content", Base64.getEncoder().encodeToString(fit.content()));
-            fields.putSingle(row + "/media_type", fit.mediaType());
-        } else if (picture instanceof PictureFile.Unfit unfit) {
-            refused.put(name, unfit.sentence());
-        }
-    }
-
-    private static String shortName(String fileName) {
-        String name = fileName.replaceFirst("^.*[/\\\\]", "").replaceFirst("\\.[^.]*$", "").toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9_]+", "-").replaceFirst("^[-_]+", "").replaceFirst("-+$", "");
-        return name.isEmpty() ? "picture" : name.substring(0, Math.min(60, name.length()));
-    }
-
     /** True where a list button was pressed: nothing is to be saved. */
     boolean rearranged() {
         return rearranged;
@@ -102,7 +81,7 @@ final class ProjectFormFiller {
 
     /** The form as it was typed, to be shown again. */
     SpecForm shown() {
-        return SpecForm.faulty(tree, refusals(), version());
+        return SpecForm.faulty(tree, Stream.concat(picked.refusals(tree).stream(), FormPictures.faults(tree).stream()).toList(), version());
     }
 
     long version() {
@@ -138,28 +117,15 @@ final class ProjectFormFiller {
 
     /** @param id of the stored project; null for a new one */
     SpecReader.Reading<ProjectSpec> read(SpecReader<ProjectSpec> reader, Long id) {
-        SpecReader.Reading<ProjectSpec> reading = PictureIntake.fit(reader.tree(tree), stored().keySet())
+        FaultCollector cuts = new FaultCollector();
+        SpecReader.Reading<ProjectSpec> reading = PictureIntake.fit(reader.tree(FormPictures.whole(tree, id, stored(), cuts)), stored().keySet())
                 .with(sheet -> id == null ? sheet : withRenamedPictures(id, sheet));
-        if (refused.isEmpty()) {
-            return reading;
-        }
-        List<Fault> faults = new ArrayList<>(refusals());
+        List<Fault> faults = new ArrayList<>(picked.refusals(tree));
+        faults.addAll(cuts.list());
         if (reading instanceof SpecReader.Faulty<ProjectSpec> f) {
             f.faults().stream().filter(other -> faults.stream().noneMatch(r -> r.pointer().equals(other.pointer()))).forEach(faults::add);
         }
-        return new SpecReader.Faulty<>(faults, reading.tree(), Map.of());
-    }
-
-    private List<Fault> refusals() {
-        List<Fault> faults = new ArrayList<>();
-        JsonNode pictures = tree.path("pictures");
-        for (int i = 0; i < pictures.size(); i++) {
-            String sentence = refused.get(pictures.path(i).path("name").asText());
-            if (sentence != null) {
-                faults.add(new Fault("/pictures/" + i + "/content", sentence));
-            }
-        }
-        return faults;
+        return faults.isEmpty() ? reading : new SpecReader.Faulty<>(faults, tree, Map.of());
     }
 
     /** Fetches the content of pictures that are stored under another name than they have now. */

@@ -61,8 +61,8 @@ class ProjectImportPages {
 
     /** The picked file, or the one held since the last answer. */
     private static Optional<byte[]> file(SentForm form) {
-        if (form.files().containsKey("file")) {
-            return Optional.of(form.files().get("file").content());
+        if (form.file("file").isPresent()) {
+            return Optional.of(form.file("file").get().content());
         }
         try {
             return Optional.ofNullable(form.fields().getFirst("held")).map(Base64.getDecoder()::decode);

@@ -18,7 +18,7 @@ final class Renames {
             "/materials/\\d+/(amount|width|pieces)|/sizing/\\d+/values/.+|/sizing/\\d+/beads/\\d+/size|/steps/\\d+/repeats");
     private static final Pattern TOOL = Pattern.compile("/steps/\\d+/tools/\\d+/tool");
     private static final Pattern STEP = Pattern.compile("/steps/\\d+/after/\\d+/step");
-    private static final Pattern PICTURE = Pattern.compile("/steps/\\d+/picture");
+    private static final Pattern PICTURE = Pattern.compile("/steps/\\d+/pictures/\\d+");
     private static final Pattern WORD = Pattern.compile("[A-Za-z_][A-Za-z0-9_]*");
 
     private final MultivaluedMap<String, String> fields;

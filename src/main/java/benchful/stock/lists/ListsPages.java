@@ -62,11 +62,11 @@ class ListsPages {
     public Response preview(MultipartFormDataInput input) {
         SentForm sent = SentForm.of(input);
         ListForm form = ListForm.of(sent.fields());
-        if (!sent.files().containsKey("file")) {
+        if (sent.file("file").isEmpty()) {
             return faulty(form, "Choose a file first.");
         }
         try {
-            return previewed(TableFile.read(sent.files().get("file").content()), form);
+            return previewed(TableFile.read(sent.file("file").get().content()), form);
         } catch (TableFile.Unreadable e) {
             return faulty(form, e.getMessage());
         }

@@ -1,5 +1,6 @@
 package benchful.web.forms;
 
+import benchful.web.forms.fields.Formerly;
 import benchful.web.forms.fields.Mend;
 import benchful.web.forms.fields.OneOf;
 import benchful.web.forms.fields.Required;
@@ -75,7 +76,8 @@ final class SchemaDocument {
         ArrayNode required = NODES.arrayNode();
         for (RecordComponent field : type.getRecordComponents()) {
             String key = key(field);
-            fields.set(key, rule(field.getAnnotatedType()));
+            ObjectNode rule = rule(field.getAnnotatedType());
+            fields.set(key, field.isAnnotationPresent(Formerly.class) ? rule.put(SchemaTerms.FORMERLY, field.getAnnotation(Formerly.class).value()) : rule);
             if (field.isAnnotationPresent(Required.class)) {
                 required.add(key);
             }

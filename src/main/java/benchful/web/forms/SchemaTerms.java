@@ -19,6 +19,9 @@ final class SchemaTerms {
     /** The keyword that holds how to put a wrong value right: an annotation of our own, which a schema marks by {@code x-}. */
     static final String MEND = "x-mend";
 
+    /** The keyword for the key that a field had before. */
+    static final String FORMERLY = "x-formerly";
+
     private static final Map<String, String> COUNTED = Map.of("string", "Length", "array", "Items", "object", "Properties");
     private static final Map<Class<?>, BiConsumer<ObjectNode, Annotation>> TERMS = new HashMap<>();
 

@@ -164,7 +164,7 @@ public final class SpecReader<T> {
     /** The form in which something that can't be read is mended. */
     public SpecForm mending(ObjectNode stored, long version) {
         List<Fault> faults = tree(stored) instanceof Faulty<T> faulty ? faulty.faults() : List.of(new Fault("", BEYOND_READING));
-        return SpecForm.faulty(stored, faults, version);
+        return SpecForm.faulty(schema.renamed(stored), faults, version);
     }
 
     /** The sheet as a YAML file that starts with its kind. */

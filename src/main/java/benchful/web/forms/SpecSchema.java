@@ -50,7 +50,7 @@ public final class SpecSchema {
     }
 
     private JsonSchemaFactory factory() {
-        JsonMetaSchema withMend = JsonMetaSchema.builder(JsonMetaSchema.getV202012()).keyword(new NonValidationKeyword(SchemaTerms.MEND)).build();
+        JsonMetaSchema withMend = JsonMetaSchema.builder(JsonMetaSchema.getV202012()).keyword(new NonValidationKeyword(SchemaTerms.MEND)).keyword(new NonValidationKeyword(SchemaTerms.FORMERLY)).build();
         Map<String, String> texts = documents.entrySet().stream().collect(Collectors.toMap(d -> address(d.getKey()), d -> d.getValue().toString()));
         return JsonSchemaFactory.builder()
                 .metaSchema(withMend)
@@ -135,7 +135,37 @@ public final class SpecSchema {
      * texts it wants ({@code lasts: 20} is {@code "20"}), and keys with nothing or blanks after them are left out.
      */
     public JsonNode coerced(JsonNode tree) {
-        return coerced(tree, document);
+        return coerced(renamed(tree), document);
+    }
+
+    /** A copy in which fields have the keys of today. */
+    public JsonNode renamed(JsonNode tree) {
+        return renamed(tree, document);
+    }
+
+    private JsonNode renamed(JsonNode node, JsonNode rule) {
+        if (node instanceof ArrayNode a) {
+            ArrayNode copy = a.arrayNode();
+            a.forEach(n -> copy.add(renamed(n, below(rule, "0"))));
+            return copy;
+        }
+        if (!(node instanceof ObjectNode o)) {
+            return node;
+        }
+        ObjectNode copy = o.objectNode();
+        for (Map.Entry<String, JsonNode> field : o.properties()) {
+            String key = keyOfToday(field.getKey(), rule);
+            JsonNode value = renamed(field.getValue(), below(rule, key));
+            if (key.equals(field.getKey()) || !o.has(key)) {
+                copy.set(key, key.equals(field.getKey()) || value.isNull() || value.isArray() || !below(rule, key).path("type").asText().equals("array") ? value : o.arrayNode().add(value));
+            }
+        }
+        return copy;
+    }
+
+    private static String keyOfToday(String key, JsonNode rule) {
+        return rule.path("properties").has(key) ? key : rule.path("properties").properties().stream()
+                .filter(field -> field.getValue().path(SchemaTerms.FORMERLY).asText().equals(key)).map(Map.Entry::getKey).findFirst().orElse(key);
     }
 
     private JsonNode coerced(JsonNode node, JsonNode rule) {

@@ -18,9 +18,13 @@ function known(page) {
   if (fresh) form.querySelector(':scope > [name="form-key"]').value = fresh.value;
 }
 
-async function fetched(name, value) {
+const withoutFiles = sent => {
+  [...form.querySelectorAll('input[type=file]')].forEach(field => sent.delete(field.name));
+  return sent;
+};
+
+async function fetched(name, value, sent = new FormData(form)) {
   const turn = ++latest;
-  const sent = new FormData(form);
   sent.append(name, value);
   sent.append('sending', `${Date.now()} ${turn}`); // No two are alike, so none is taken for one that was pressed twice.
   const answer = await fetch(form.action, {method: 'POST', body: sent});
@@ -37,7 +41,7 @@ function take(page, {except}) {
   for (const fresh of page.querySelectorAll('form[data-parts] :is([data-part], [data-box])')) {
     const mark = fresh.dataset.part ? `[data-part="${fresh.dataset.part}"]` : `[data-box="${fresh.dataset.box}"]`;
     const here = form.querySelector(mark);
-    const picked = here?.querySelector('input[type=file]')?.files.length && except !== 'nothing';
+    const picked = except !== 'nothing' && [...here?.querySelectorAll('input[type=file]') ?? []].some(field => field.files.length);
     if (here && !busy(here) && !picked && !(except && here.dataset.box === except)) here.replaceWith(fresh);
   }
   open.forEach(id => document.getElementById(id)?.setAttribute('open', ''));
@@ -47,8 +51,10 @@ async function press(button) {
   const page = await fetched(button.name, button.value);
   if (!page) return;
   const aim = new URL(button.formAction).hash.slice(1);
-  button.blur();
+  const hand = document.activeElement === button ? '' : document.activeElement?.id;
+  document.activeElement?.blur();
   take(page, {except: 'nothing'});
+  if (hand) document.getElementById(hand)?.focus();
   const row = document.getElementById(aim);
   if (button.name === 'add' && row) {
     row.closest('details')?.setAttribute('open', '');
@@ -62,7 +68,7 @@ async function press(button) {
 async function read(box) {
   const list = box.name.replace('lines', '');
   const typed = box.value;
-  const page = await fetched('read', list);
+  const page = await fetched('read', list, withoutFiles(new FormData(form)));
   if (page && box.value === typed) take(page, {except: list});
 }
 
@@ -75,8 +81,7 @@ async function keep() {
   underway = true;
   typed = false;
   try {
-    const sent = new FormData(form);
-    [...form.querySelectorAll('input[type=file]')].forEach(field => sent.delete(field.name));
+    const sent = withoutFiles(new FormData(form));
     sent.append('sending', `${Date.now()} keep`);
     const answer = await fetch('/projects/drafts', {method: 'POST', body: sent});
     if (!answer.ok) throw new Error(answer.status);

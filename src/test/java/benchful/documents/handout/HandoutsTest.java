@@ -19,6 +19,7 @@ import benchful.plans.materials.kits.Kit;
 import benchful.plans.materials.sizes.PieceSizer;
 import benchful.plans.materials.sizes.SizedPiece;
 import benchful.projects.ProjectSpec;
+import benchful.projects.Step;
 import benchful.projects.pictures.Picture;
 import benchful.studio.Paper;
 import benchful.studio.StudioSpec;
@@ -159,14 +160,36 @@ class HandoutsTest {
     void takesALineForWhatIsOnlyWatchedAndGivesItsPictureToTheStepThatDoesIt() {
         List<HandoutContent.Step> steps = sheet(kit(1)).steps();
         assertThat(steps.stream().filter(HandoutContent.Step::brief)).isNotEmpty().allSatisfy(step -> {
-            assertThat(step.picture()).isNull();
+            assertThat(step.pictures()).isEmpty();
             assertThat(step.time()).matches("(watch|all together), .+");
         });
         PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
         List<HandoutContent.Step> poured = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null))
                 .sheet(Readers.of(resin, resin.materials().kits().get(0), Version.NORMAL), new PictureBag(Version.NORMAL)).steps();
-        assertThat(step(poured, "Weigh both parts").picture().name()).contains("mix");
-        assertThat(step(poured, "Sand the back wet").picture().name()).as("again, as it is needed again").contains("sand");
+        assertThat(step(poured, "Weigh both parts").pictures().get(0).name()).contains("mix");
+        assertThat(step(poured, "Sand the back wet").pictures().get(0).name()).as("again, as it is needed again").contains("sand");
+    }
+
+    @Test
+    void putsTwoPicturesOfAStepBesideItsWordsAndMoreBelowThem() {
+        PrintSource resin = PrintSamples.source(PrintSamples.others().get(3));
+        List<String> names = resin.pictures().keySet().stream().filter(name -> !name.equals("cover")).sorted().toList();
+        assertThat(names).hasSizeGreaterThanOrEqualTo(4);
+        HandoutContent.Step two = step(poured(resin, names.subList(0, 2)), "Weigh both parts");
+        assertThat(two.beside()).extracting(HandoutContent.Figure::name).containsExactly("project-" + names.get(0) + ".svg", "project-" + names.get(1) + ".svg");
+        assertThat(two.below()).isEmpty();
+        HandoutContent.Step four = step(poured(resin, names.subList(0, 4)), "Weigh both parts");
+        assertThat(four.beside()).isEmpty();
+        assertThat(four.below()).extracting(List::size).containsExactly(3, 1);
+    }
+
+    private static List<HandoutContent.Step> poured(PrintSource resin, List<String> pictures) {
+        ClassFile file = resin.file();
+        List<Step> steps = file.project().steps().stream().map(step -> step.title().equals("Weigh both parts") ? step.withPictures(pictures) : step).toList();
+        ClassFile changed = new ClassFile(file.project().withSteps(steps), file.setup(), file.venue(), file.materials(), file.suppliers());
+        PrintSource source = new PrintSource(changed, resin.plan(), resin.pictures(), resin.hazards(), null);
+        return new Handouts(source, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null))
+                .sheet(Readers.of(source, source.materials().kits().get(0), Version.NORMAL), new PictureBag(Version.NORMAL)).steps();
     }
 
     /** The oval's 8.5 g and 4.0 g, where they are weighed. */

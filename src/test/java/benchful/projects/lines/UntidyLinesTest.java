@@ -132,10 +132,10 @@ class UntidyLinesTest {
     @Test
     void keepsWhatLinesCanNotSayWhenALineIsChanged() {
         boxes.read("/steps", "make: Cut, 1-2-3 min\nmake: Sew, 4-6-10 min", "");
-        ((ObjectNode) sheet.at("/steps/1")).put("picture", "sewing").put("link", "https://films.example/1");
+        ((ObjectNode) sheet.at("/steps/1")).put("link", "https://films.example/1").putArray("pictures").add("sewing");
         String were = boxes.written("/steps");
         Understanding changed = boxes.read("/steps", "make: Sew all round, 4-6-12 min\nmake: Press, 1-1-1 min", were);
-        assertThat(sheet.at("/steps/0").toString()).contains("\"id\":\"sew\"", "\"picture\":\"sewing\"", "\"title\":\"Sew all round\"", "\"slow\":\"12 min\"");
+        assertThat(sheet.at("/steps/0").toString()).contains("\"id\":\"sew\"", "\"pictures\":[\"sewing\"]", "\"title\":\"Sew all round\"", "\"slow\":\"12 min\"");
         assertThat(changed.taken()).containsExactly("make: Cut, 1-2-3 min");
     }
 

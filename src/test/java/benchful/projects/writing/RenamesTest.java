@@ -18,7 +18,7 @@ class RenamesTest {
             /sizing/0   | name | strand | row    | /steps/4/repeats         | strand_knots - 1   | /steps/4/repeats        | row_knots - 1
             /tools/3    | name | awl    | needle | /steps/0/tools/1/tool    | awl                | /steps/0/tools/1/tool   | needle
             /steps/3    | id   | knot   | tie    | /steps/4/after/0/step    | knot               | /steps/4/after/0/step   | tie
-            /pictures/0 | name | one    | two    | /steps/4/picture         | one                | /steps/4/picture        | two
+            /pictures/0 | name | one    | two    | /steps/4/pictures/1      | one                | /steps/4/pictures/1     | two
             /tools/3    | name | awl    | ''     | /steps/0/tools/1/tool    | awl                | /steps/0/tools/1/tool   | awl
             """)
     void carriesAChangedNameToWhereItIsUsed(String row, String key, String was, String now, String field, String value, String carriedField, String carried) {
