@@ -26,10 +26,11 @@ import java.util.stream.IntStream;
  * What the page of a running class shows, as far as it is known here; a browser with scripts goes on from it by itself.
  *
  * @param moment as of which it is shown
+ * @param phone address of this page on a phone; null where only this machine reaches it
  * @param fault what was wrong with the last tap; null for nothing
  */
 @TemplateData
-public record DayPage(CraftClass craftClass, ClassSetup setup, Course course, List<Tap> log, Running running, LocalDateTime moment, String fault) {
+public record DayPage(CraftClass craftClass, ClassSetup setup, Course course, List<Tap> log, Running running, LocalDateTime moment, String phone, String fault) {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     /** One step as a line or a card. */

@@ -23,6 +23,7 @@ import benchful.studio.Studio;
 import benchful.web.Formats;
 import benchful.web.Pages;
 import benchful.web.door.Costly;
+import benchful.web.phones.PhoneAddress;
 import benchful.web.tasks.BackgroundTask;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
@@ -41,10 +42,8 @@ import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** What can be printed for a class, how it is wanted, and the print-outs themselves. */
 @Path("/classes/{id: \\d+}/documents")
@@ -59,17 +58,16 @@ class DocumentsPages {
     private final Assessments assessments;
     private final PrintJobs jobs;
     private final EarlierNotes notes;
-    private final Optional<String> publicAddress;
+    private final PhoneAddress phones;
 
-    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards, Assessments assessments, PrintJobs jobs, EarlierNotes notes,
-            @ConfigProperty(name = "benchful.public-address") Optional<String> publicAddress) {
+    DocumentsPages(DocumentService documents, PlanService plans, HazardLibrary hazards, Assessments assessments, PrintJobs jobs, EarlierNotes notes, PhoneAddress phones) {
         this.documents = documents;
         this.plans = plans;
         this.hazards = hazards;
         this.assessments = assessments;
         this.jobs = jobs;
         this.notes = notes;
-        this.publicAddress = publicAddress;
+        this.phones = phones;
     }
 
     @CheckedTemplate(basePath = "documents")
@@ -197,7 +195,7 @@ class DocumentsPages {
     private TemplateInstance page(CraftClass craftClass, PrintForm form) {
         PlanParts plan = plans.parts(plans.file(craftClass));
         List<Advice> safety = plan.advice().stream().filter(Advice::isSafety).toList();
-        return Templates.index(new DocumentsPage(craftClass, form, plan.timing().lesson() == null, safety, ownMachine(form.value("address"))));
+        return Templates.index(new DocumentsPage(craftClass, form, plan.timing().lesson() == null, safety, PhoneAddress.isOwnMachine(form.value("address"))));
     }
 
     private PrintSource source(CraftClass craftClass, AssessmentPrint assessment) {
@@ -220,11 +218,6 @@ class DocumentsPages {
 
     /** Where phones reach the program; empty where only this machine does. */
     private String address(UriInfo uri) {
-        String address = publicAddress.orElseGet(() -> uri.getBaseUri().toString()).replaceAll("(?<!/)/++$", "");
-        return ownMachine(address) ? "" : address;
-    }
-
-    private static boolean ownMachine(String address) {
-        return address.matches("https?://(localhost|127\\.|\\[::1).*");
+        return phones.of(uri.getBaseUri()).orElse("");
     }
 }

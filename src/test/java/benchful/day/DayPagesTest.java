@@ -47,6 +47,12 @@ class DayPagesTest {
     }
 
     @Test
+    void tellsHowToOpenItOnAPhoneWhereOnlyThisMachineReachesIt() {
+        assertThat(tutor.page().select("details.phone").text()).contains("Only this machine reaches Benchful now.", "BENCHFUL_OPEN_NETWORK=true");
+        assertThat(tutor.open(page + "/code.png").status()).isEqualTo(404);
+    }
+
+    @Test
     void goesFromStepToStep() {
         assertThat(tutor.page().select("[data-behind]").text()).isEqualTo("not begun");
         tutor.press(button("Start: Welcome"));

@@ -3,6 +3,7 @@ package benchful.documents.parts;
 import benchful.documents.paper.Version;
 import benchful.documents.pdf.Manuscript;
 import benchful.projects.pictures.Picture;
+import benchful.web.phones.SquareCode;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -28,7 +29,7 @@ public final class PictureBag {
     }
 
     public String code(String name, String address) {
-        return put(name + ".png", Codes.png(address));
+        return put(name + ".png", SquareCode.png(address));
     }
 
     /** A picture of the project, right-sized for paper; without content where it can't be drawn safely, so that it is left out. */

@@ -1,4 +1,4 @@
-package benchful.documents.parts;
+package benchful.web.phones;
 
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
@@ -17,20 +17,20 @@ import javax.imageio.ImageIO;
  * Square codes (QR, ISO/IEC 18004) that a phone opens, as small pictures with several dots to a module: the PDF engine takes them in
  * much faster than drawings, which matters on sheets of hundreds.
  */
-final class Codes {
+public final class SquareCode {
     /** Quiet zone on each side [modules]; four by the standard. */
     private static final int QUIET = 4;
     /** Dots to the side of a module. */
     private static final int DOTS = 3;
 
-    private Codes() {}
+    private SquareCode() {}
 
     /**
      * A PNG in black and white.
      *
      * @throws IllegalArgumentException if the address is too long for a code
      */
-    static byte[] png(String address) {
+    public static byte[] png(String address) {
         BitMatrix modules = matrix(address);
         int side = modules.getWidth() * DOTS;
         BufferedImage image = new BufferedImage(side, side, BufferedImage.TYPE_BYTE_BINARY);
