@@ -51,7 +51,7 @@ final class Rooms {
             List.of("web.door"),
             List.of("web.sending"),
             List.of("web.forms", "web.tables", "web.tasks"),
-            List.of("web", "web.forms.fields"),
+            List.of("web", "web.forms.fields", "web.phones"),
             List.of("core.cutting.lengths", "core.cutting.sheets", "core.lesson.advice", "core.lesson.order.solver"),
             List.of("core.cutting.patterns", "core.lesson.order", "core.lesson.risk"),
             List.of("core.lesson.order.check"),
