@@ -58,6 +58,11 @@ public class DocumentService {
         renderer.write(handout(source, options, reader), out);
     }
 
+    /** @param reader of what {@link Readers} answers of the source */
+    void writeHandout(PrintSource source, PrintOptions options, Handouts.Reader reader, OutputStream out) throws IOException {
+        renderer.write(handout(source, options, reader), out);
+    }
+
     /** One for each reader. */
     void writeHandouts(PrintSource source, PrintOptions options, List<Handouts.Reader> readers, OutputStream out, Progress progress) throws IOException {
         bind("Handouts: " + source.title(), handouts(source, options, readers), progress, out);

@@ -51,13 +51,19 @@ class WithoutClass {
     /** @param whole with the contents of its pictures */
     @Transactional(dontRollbackOn = Unusable.class)
     PrintSource of(ProjectSpec whole) {
+        ClassFile file = file(whole);
+        return source(file, remembered.needs(file), whole);
+    }
+
+    /** As a class of one student for each size. */
+    @Transactional(dontRollbackOn = Unusable.class)
+    ClassFile file(ProjectSpec whole) {
         ProjectSpec sheet = whole.withPictures(whole.pictures().stream().map(Picture::withoutContent).toList());
         CatalogueSpec there = catalogue.sheetsFor(null, sheet.materials().stream().flatMap(line -> line.offered().stream()).distinct().toList());
         Map<String, Integer> sizes = new LinkedHashMap<>();
         sheet.sizes().forEach(size -> sizes.put(size.name(), 1));
         ClassSetup nobody = ClassSetup.plain(null, List.of(), sheet.sizes().size(), sheet.level(), sizes, Studio.current().coin());
-        ClassFile file = new ClassFile(sheet, nobody, null, there.materials(), there.suppliers());
-        return source(file, remembered.needs(file), whole);
+        return new ClassFile(sheet, nobody, null, there.materials(), there.suppliers());
     }
 
     /** The kits of a batch, nobody's in particular. */
@@ -70,7 +76,8 @@ class WithoutClass {
                 .forSale("Batch %d%s".formatted(batch.id(), packed == null ? "" : ", packed on " + Formats.words(packed)));
     }
 
-    private PrintSource source(ClassFile file, Requirements needs, ProjectSpec whole) {
+    @Transactional
+    PrintSource source(ClassFile file, Requirements needs, ProjectSpec whole) {
         Map<String, Picture> pictures = whole.pictures().stream().filter(picture -> picture.content().length > 0)
                 .collect(Collectors.toMap(Picture::name, Function.identity()));
         return new PrintSource(file, new KitsAlone(needs), pictures, HazardNotes.of(hazards.all()), null).of(Studio.current(), Studio.sign());

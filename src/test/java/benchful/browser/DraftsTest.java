@@ -1,6 +1,7 @@
 package benchful.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchful.SampleData;
 import com.microsoft.playwright.BrowserContext;
@@ -88,6 +89,26 @@ class DraftsTest {
             page.navigate(address.resolve("/projects").toString());
             page.getByText("Half a lantern").click();
             assertThat(shots).hasCount(2);
+        }
+    }
+
+    @Test
+    void showBesideTheFormWhatTheyWillPrint() {
+        data.nothing();
+        try (Browser browser = Browser.open(); BrowserContext window = browser.window(1400)) {
+            Page page = window.newPage();
+            page.navigate(address.resolve("/projects/new").toString());
+            page.locator("[name='/name']").fill("Half a lantern");
+            page.locator("[name='lines/materials']").fill("candle 1\npaper");
+            page.locator("[name='lines/steps']").fill("make: Fold it, 4-6-10 min\nmake: Light it");
+            Locator seen = page.locator("#preview");
+            assertThat(seen).containsText("1 candle", new ContainsTextOptions().setTimeout(30_000));
+            assertThat(seen).containsText("Not shown, as it is not whole yet: paper, Light it.");
+            assertThat(seen.locator("img.page").first()).isVisible();
+            page.locator("[name='lines/materials']").fill("candle 3\npaper 2 sheets");
+            assertThat(seen).containsText("3 candle", new ContainsTextOptions().setTimeout(30_000));
+            page.setViewportSize(360, 740);
+            assertTrue(seen.boundingBox().y > page.locator("form.sheet").boundingBox().y, "below the form");
         }
     }
 }

@@ -90,8 +90,10 @@ public final class Visitor {
         List<String> files = form.select("input[type=file]").eachAttr("name");
         form.formData().stream().filter(d -> !typed.containsKey(d.key()) && !files.contains(d.key()))
                 .forEach(d -> request.data(d.key(), d.value()));
+        page.select("select[form=\"%s\"]".formatted(form.id())).stream().filter(beside -> !typed.containsKey(beside.attr("name")))
+                .forEach(beside -> request.data(beside.attr("name"), beside.select("option[selected]").text()));
         typed.forEach((field, value) -> {
-            assertThat(form.select("[name=\"%s\"]".formatted(field))).as("the form has a field %s", field).isNotEmpty();
+            assertThat(form.select("[name=\"%s\"]".formatted(field)).isEmpty() ? page.select("[form=\"%s\"][name=\"%s\"]".formatted(form.id(), field)) : form.getAllElements()).as("the form has a field %s", field).isNotEmpty();
             if (value != null) {
                 request.data(field, value);
             }

@@ -34,14 +34,19 @@ class FormShower {
 
     /** @param stored by its name in the form, the name under which a picture is stored */
     TemplateInstance page(SpecForm form, Long id, Map<String, String> stored, Boxes boxes, Optional<Long> draft) {
+        return page(form, id, stored, boxes, draft, null);
+    }
+
+    /** @param preview null where it was not asked for */
+    TemplateInstance page(SpecForm form, Long id, Map<String, String> stored, Boxes boxes, Optional<Long> draft, Preview preview) {
         DraftState state = draft.flatMap(d -> StoredEntity.byId(ProjectDraft.class, d)).map(this::state).orElse(null);
-        return Templates.form(new ProjectForm(FormPictures.held(form, clock.instant()), id, stored, choices(), boxes, state, state == null && id != null ? ProjectDraft.of(id) : List.of()));
+        return Templates.form(new ProjectForm(FormPictures.held(form, clock.instant()), id, stored, choices(), boxes, state, state == null && id != null ? ProjectDraft.of(id) : List.of(), preview));
     }
 
     /** To go on where it was left. */
     TemplateInstance page(ProjectDraft draft) {
         SpecForm form = FormPictures.held(SpecForm.of(draft.sheet(), draft.base()), clock.instant());
-        return Templates.form(new ProjectForm(form, draft.projectId(), draft.storedPictures(), choices(), Boxes.UNTOUCHED, state(draft), List.of()));
+        return Templates.form(new ProjectForm(form, draft.projectId(), draft.storedPictures(), choices(), Boxes.UNTOUCHED, state(draft), List.of(), null));
     }
 
     private DraftState state(ProjectDraft draft) {

@@ -26,6 +26,7 @@ import java.util.stream.Collectors;
 record Printable(ProjectSpec sheet, List<String> leftOut) {
     private static final Pattern ROW = Pattern.compile("(/(?:materials|tools|pictures|measures|sizing|sizes)/\\d+|/hazards/\\d+)(?:/.*)?");
     private static final Pattern ASIDE = Pattern.compile("(/steps/\\d+/(?!title|kind|lasts|student|id)[^/]+(?:/\\d+)?)(?:/.*)?");
+    private static final Pattern STEP = Pattern.compile("(/steps/\\d+)(?:/.*)?");
     private static final Pattern FIELD = Pattern.compile("/(?:minimum_age|summary|care|source|times_of)");
     private static final int ROUNDS = 6;
 
@@ -34,6 +35,15 @@ record Printable(ProjectSpec sheet, List<String> leftOut) {
     }
 
     static Printable of(ObjectNode written, SpecReader<ProjectSpec> reader) {
+        return of(written, reader, false);
+    }
+
+    /** To be looked at while somebody types: steps that are not whole are left out too. */
+    static Printable asFarAsItGoes(ObjectNode written, SpecReader<ProjectSpec> reader) {
+        return of(written, reader, true);
+    }
+
+    private static Printable of(ObjectNode written, SpecReader<ProjectSpec> reader, boolean withoutSteps) {
         ObjectNode tree = written.deepCopy();
         named(tree);
         List<String> leftOut = new ArrayList<>();
@@ -42,7 +52,7 @@ record Printable(ProjectSpec sheet, List<String> leftOut) {
             if (reading instanceof Read<ProjectSpec> read) {
                 return new Printable(read.sheet(), leftOut);
             }
-            List<String> faulty = removable(((Faulty<ProjectSpec>) reading).faults());
+            List<String> faulty = removable(((Faulty<ProjectSpec>) reading).faults(), withoutSteps);
             if (faulty.isEmpty()) {
                 break;
             }
@@ -68,17 +78,20 @@ record Printable(ProjectSpec sheet, List<String> leftOut) {
     }
 
     /** Places that may go, later rows of a list first; nothing where something must stay. */
-    private static List<String> removable(List<Fault> faults) {
+    private static List<String> removable(List<Fault> faults, boolean withoutSteps) {
         List<String> places = new ArrayList<>();
         for (Fault fault : faults) {
             Matcher row = ROW.matcher(fault.pointer());
             Matcher aside = ASIDE.matcher(fault.pointer());
+            Matcher step = STEP.matcher(fault.pointer());
             if (row.matches()) {
                 places.add(row.group(1));
             } else if (aside.matches()) {
                 places.add(aside.group(1));
             } else if (FIELD.matcher(fault.pointer()).matches()) {
                 places.add(fault.pointer());
+            } else if (withoutSteps && step.matches()) {
+                places.add(step.group(1));
             } else {
                 return List.of();
             }
@@ -96,7 +109,7 @@ record Printable(ProjectSpec sheet, List<String> leftOut) {
         JsonNode parent = tree.at(pointer.substring(0, slash));
         String key = pointer.substring(slash + 1);
         JsonNode there = tree.at(pointer);
-        String called = there.path("material").asText(there.path("name").asText(there.asText(key.replace('_', ' '))));
+        String called = there.path("material").asText(there.path("title").asText(there.path("name").asText(there.asText(key.replace('_', ' ')))));
         if (parent instanceof ArrayNode list && key.matches("\\d+")) {
             list.remove(Integer.parseInt(key));
         } else if (parent instanceof ObjectNode object) {

@@ -32,10 +32,11 @@ import java.util.stream.Stream;
  * @param boxes what was just read from the boxes of lines
  * @param draft how far the draft is that is shown; null where nothing of it is kept yet
  * @param others drafts of changes to the same project
+ * @param preview what it would print, where that was asked for; null otherwise
  */
 @TemplateData
 public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Choices choices, Boxes boxes, DraftState draft,
-        List<ProjectDraft> others) {
+        List<ProjectDraft> others, Preview preview) {
 
     /**
      * What is there already and can be chosen by its first letters.

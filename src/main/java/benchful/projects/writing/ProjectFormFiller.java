@@ -98,6 +98,16 @@ final class ProjectFormFiller {
         return Pages.number(fields.getFirst("draft"));
     }
 
+    /** The size whose kit and handout are asked for; empty for any. */
+    String previewed() {
+        return Optional.ofNullable(fields.getFirst("preview-size")).orElse("");
+    }
+
+    /** True where the button was pressed that shows what the form would print. */
+    boolean isToBePreviewed() {
+        return "/preview".equals(fields.getFirst("read"));
+    }
+
     /** The stored project that the form changes; nothing for a new one. */
     Optional<Long> project() {
         return Pages.number(fields.getFirst("project"));

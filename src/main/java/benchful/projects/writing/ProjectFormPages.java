@@ -46,13 +46,15 @@ class ProjectFormPages {
     private final EarlierVersions earlier;
     private final FormShower shower;
     private final StartingPieces pieces;
+    private final Previews previews;
 
-    ProjectFormPages(Clock clock, HazardNames hazards, EarlierVersions earlier, FormShower shower, StartingPieces pieces) {
+    ProjectFormPages(Clock clock, HazardNames hazards, EarlierVersions earlier, FormShower shower, StartingPieces pieces, Previews previews) {
         this.clock = clock;
         this.hazards = hazards;
         this.earlier = earlier;
         this.shower = shower;
         this.pieces = pieces;
+        this.previews = previews;
     }
 
     @GET
@@ -112,7 +114,8 @@ class ProjectFormPages {
 
     private Response save(Long id, ProjectFormFiller forms) {
         if (forms.rearranged()) {
-            return Pages.again(page(forms.shown(), id, forms.stored(), forms.boxes(), forms.draft()));
+            Preview preview = forms.isToBePreviewed() ? previews.of(forms, id) : null;
+            return Pages.again(shower.page(forms.shown(), id, forms.stored(), forms.boxes(), forms.draft(), preview));
         }
         Reading<ProjectSpec> reading = forms.read(reader(), id);
         return QuarkusTransaction.requiringNew().call(() -> {

@@ -45,6 +45,7 @@ function take(page, {except}) {
     if (here && !busy(here) && !picked && !(except && here.dataset.box === except)) here.replaceWith(fresh);
   }
   open.forEach(id => document.getElementById(id)?.setAttribute('open', ''));
+  form.dispatchEvent(new Event('rearranged'));
 }
 
 async function press(button) {
