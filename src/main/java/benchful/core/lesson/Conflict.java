@@ -16,7 +16,7 @@ public record Conflict(Kind kind, List<String> steps, String what, String mend) 
     /** The sorts of fault. */
     public enum Kind {
         DUPLICATE_STEP, UNKNOWN_STEP, CYCLE, GAP_REVERSED, GAPS_IMPOSSIBLE, TIMES_REVERSED, TOOL_MISSING, TOOL_SHORT, HOURS_WRONG,
-        BREAK_WRONG, WAIT_REVERSED, AHEAD_AFTER_CLASS, TOO_MANY_GROUPS, NO_ORDER
+        BREAK_WRONG, WAIT_REVERSED, AHEAD_AFTER_CLASS, TOO_MANY_GROUPS, BETWEEN_MEETINGS, NO_ORDER
     }
 
     public Conflict {

@@ -29,7 +29,7 @@ public record MeetingPlan(int number, LocalDateTime start, LocalDateTime end, Lo
     }
 
     private static MeetingPlan of(int number, Meeting meeting, LocalDateTime until, List<Block> blocks) {
-        List<Block> inside = blocks.stream().filter(block -> block.segments().stream()
+        List<Block> inside = blocks.stream().filter(block -> block.lane() != Lane.OUTSIDE).filter(block -> block.segments().stream()
                 .anyMatch(part -> !part.start().isBefore(meeting.start()) && part.start().isBefore(until))).toList();
         LocalDateTime finish = inside.stream().filter(block -> block.lane() == Lane.CLASS)
                 .flatMap(block -> block.segments().stream()).filter(part -> part.start().isBefore(until)).map(Segment::end)

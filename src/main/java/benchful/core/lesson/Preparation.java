@@ -53,7 +53,7 @@ public record Preparation(List<Item> items) {
             return switch (step.kind()) {
                 case WAIT -> ((Step.Wait) step).greatest().isEmpty() && areAll(before(step), over, prepared);
                 case SHOW -> areAll(after(step), over, prepared);
-                case MAKE, TOGETHER, AHEAD -> false;
+                case MAKE, TOGETHER, AHEAD, BETWEEN, HOMEWORK, COLLECT -> false;
             };
         }
 

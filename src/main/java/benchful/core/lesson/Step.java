@@ -192,4 +192,34 @@ public sealed interface Step {
             return StepKind.AHEAD;
         }
     }
+
+    /**
+     * Done outside the meetings, in one piece: it begins at the end of a meeting or later, and ends before the next one begins. What the
+     * class does behind it waits for a meeting that begins no sooner than it ends; without any such work it has all the time after the
+     * class. The tutor does one thing after the other, and so does a student at home; what is collected or posted is a moment
+     * after the last meeting. None of it counts to the finish of the class.
+     *
+     * @param kind       {@link StepKind#BETWEEN} by the tutor, {@link StepKind#HOMEWORK} by each student, or {@link StepKind#COLLECT}
+     * @param length     for all, or of one student at home; zero for what is collected
+     * @param perStudent more of the tutor's time for each student
+     */
+    record Outside(String id, String title, StepKind kind, Duration length, Duration perStudent) implements Step {
+        public Outside {
+            Guard.named(id, title);
+            if (!kind.isOutside()) {
+                throw new IllegalArgumentException("\"" + title + "\" is done in the class, not outside the meetings");
+            }
+            Guard.notNegative(length, title);
+            Guard.notNegative(perStudent, title);
+        }
+
+        public Outside(String id, String title, StepKind kind, Duration length) {
+            this(id, title, kind, length, Duration.ZERO);
+        }
+
+        @Override
+        public List<ToolUse> uses() {
+            return List.of();
+        }
+    }
 }

@@ -11,13 +11,19 @@ public enum StepKind {
     /** Class and tutor do it together: welcome, safety talk, tidying. */
     TOGETHER,
     /** The tutor does it before the class. */
-    AHEAD;
+    AHEAD,
+    /** The tutor does it outside the meetings: fires, takes out of moulds, gives a second coat. */
+    BETWEEN,
+    /** Each student does it at home. */
+    HOMEWORK,
+    /** The piece is fetched or posted after the last meeting. */
+    COLLECT;
 
     /** Whether it takes the hands or eyes of the class. */
     public boolean needsClass() {
         return switch (this) {
             case SHOW, MAKE, TOGETHER -> true;
-            case WAIT, AHEAD -> false;
+            case WAIT, AHEAD, BETWEEN, HOMEWORK, COLLECT -> false;
         };
     }
 
@@ -25,7 +31,7 @@ public enum StepKind {
     public boolean isOwnWork() {
         return switch (this) {
             case MAKE -> true;
-            case SHOW, WAIT, TOGETHER, AHEAD -> false;
+            case SHOW, WAIT, TOGETHER, AHEAD, BETWEEN, HOMEWORK, COLLECT -> false;
         };
     }
 
@@ -33,7 +39,7 @@ public enum StepKind {
     public boolean isGathering() {
         return switch (this) {
             case SHOW, TOGETHER -> true;
-            case MAKE, WAIT, AHEAD -> false;
+            case MAKE, WAIT, AHEAD, BETWEEN, HOMEWORK, COLLECT -> false;
         };
     }
 
@@ -41,7 +47,7 @@ public enum StepKind {
     public boolean isUnattended() {
         return switch (this) {
             case WAIT -> true;
-            case SHOW, MAKE, TOGETHER, AHEAD -> false;
+            case SHOW, MAKE, TOGETHER, AHEAD, BETWEEN, HOMEWORK, COLLECT -> false;
         };
     }
 
@@ -49,7 +55,7 @@ public enum StepKind {
     public boolean isBeforeClass() {
         return switch (this) {
             case AHEAD -> true;
-            case SHOW, MAKE, WAIT, TOGETHER -> false;
+            case SHOW, MAKE, WAIT, TOGETHER, BETWEEN, HOMEWORK, COLLECT -> false;
         };
     }
 
@@ -57,7 +63,20 @@ public enum StepKind {
     public boolean mayBePrepared() {
         return switch (this) {
             case MAKE, WAIT -> true;
-            case SHOW, TOGETHER, AHEAD -> false;
+            case SHOW, TOGETHER, AHEAD, BETWEEN, HOMEWORK, COLLECT -> false;
         };
+    }
+
+    /** Whether it takes somebody's hands, but outside the meetings. */
+    public boolean isOutside() {
+        return switch (this) {
+            case BETWEEN, HOMEWORK, COLLECT -> true;
+            case SHOW, MAKE, WAIT, TOGETHER, AHEAD -> false;
+        };
+    }
+
+    /** Whether it takes the tutor's time for each student beside what it takes for all. */
+    public boolean growsWithStudents() {
+        return isGathering() || isBeforeClass() || this == BETWEEN;
     }
 }

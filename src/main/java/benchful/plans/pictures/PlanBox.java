@@ -18,7 +18,7 @@ final class PlanBox {
         String ink = "fill=\"" + Palette.INK + "\"";
         Runnable pattern = switch (kind) {
             case SHOW -> () -> svg.hatch(x, y, width, height, height * 0.7, stroke);
-            case TOGETHER, AHEAD -> () -> svg.rect(x, y, width, height, ink);
+            case TOGETHER, AHEAD, BETWEEN, HOMEWORK, COLLECT -> () -> svg.rect(x, y, width, height, ink);
             case WAIT -> () -> svg.dots(x, y, width, height, height, ink);
             case MAKE -> () -> svg.rect(x, y, width, height, "fill=\"%s\"".formatted(Palette.WORK_BAND));
         };
@@ -28,7 +28,7 @@ final class PlanBox {
     private static String fill(StepKind kind) {
         return switch (kind) {
             case SHOW -> Palette.REST;
-            case TOGETHER, AHEAD -> Palette.TOGETHER;
+            case TOGETHER, AHEAD, BETWEEN, HOMEWORK, COLLECT -> Palette.TOGETHER;
             case WAIT -> Palette.PAPER;
             case MAKE -> Palette.WORK;
         };

@@ -92,7 +92,7 @@ public record PlanPicture(LessonPlan plan, List<Break> breaks, List<Risk.BlockRi
     private record Legend(StepKind kind, boolean critical, String words) {}
 
     private List<Legend> legendEntries() {
-        Stream<Legend> kinds = Arrays.stream(StepKind.values()).filter(kind -> !kind.isBeforeClass()).map(kind -> new Legend(kind, false, words(kind)));
+        Stream<Legend> kinds = Arrays.stream(StepKind.values()).filter(kind -> !kind.isBeforeClass() && !kind.isOutside()).map(kind -> new Legend(kind, false, words(kind)));
         return Stream.concat(kinds, Stream.of(new Legend(StepKind.MAKE, true, "thick frame: any delay here delays the end"))).toList();
     }
 
@@ -103,6 +103,7 @@ public record PlanPicture(LessonPlan plan, List<Break> breaks, List<Risk.BlockRi
             case WAIT -> "wait";
             case TOGETHER -> "all together";
             case AHEAD -> "before the class";
+            case BETWEEN, HOMEWORK, COLLECT -> "outside the meetings";
         };
     }
 

@@ -76,6 +76,9 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
             case WAIT -> "it dries";
             case TOGETHER -> "welcome, tidying";
             case AHEAD -> "before the class";
+            case BETWEEN -> "you, between meetings";
+            case HOMEWORK -> "each at home";
+            case COLLECT -> "or post, after the last meeting";
         };
     }
 

@@ -2,6 +2,7 @@ package benchful.core.lesson.order;
 
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Model;
+import benchful.core.lesson.order.model.Presence;
 import java.util.List;
 
 /**
@@ -52,7 +53,7 @@ public final class Bound {
             most = Math.max(most, model.activities().stream().filter(activity -> activity.uses()[resource] > 0)
                     .mapToLong(Activity::work).sum());
         }
-        Activity all = new Activity(0, null, 0, most, true, true, false, false, new int[0], 0, List.of());
+        Activity all = new Activity(0, null, 0, most, Presence.CLASS_WITH_BREAKS, false, new int[0], 0, List.of());
         return model.hours().end(all, model.hours().earliestStart(all, 0));
     }
 }

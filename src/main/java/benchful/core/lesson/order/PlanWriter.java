@@ -64,7 +64,7 @@ public final class PlanWriter {
 
     private List<ToolUse> uses(Activity activity) {
         List<ToolUse> uses = new ArrayList<>();
-        for (int r = 0; r < model.firstSeat(); r++) {
+        for (int r = 0; r < model.tools(); r++) {
             if (activity.uses()[r] > 0) {
                 uses.add(new ToolUse(model.names().get(r), activity.uses()[r]));
             }

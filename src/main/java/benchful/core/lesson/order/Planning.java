@@ -24,7 +24,7 @@ public final class Planning {
             return new Contradiction(conflicts, true);
         }
         Model model = new ModelBuilder(request).build();
-        Optional<Conflict> gaps = OrderCheck.gaps(model);
-        return gaps.isPresent() ? new Contradiction(List.of(gaps.get()), true) : search.apply(model);
+        Optional<Conflict> fault = OrderCheck.gaps(model).or(() -> NoMeeting.conflict(model));
+        return fault.isPresent() ? new Contradiction(List.of(fault.get()), true) : search.apply(model);
     }
 }

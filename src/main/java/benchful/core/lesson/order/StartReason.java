@@ -28,7 +28,7 @@ final class StartReason {
         if (start == 0) {
             return "Begins with the class.";
         }
-        return afterLink(activity, start).or(() -> afterClosed(start)).or(() -> afterResource(activity, start))
+        return afterLink(activity, start).or(() -> afterMeeting(activity, start)).or(() -> afterClosed(start)).or(() -> afterResource(activity, start))
                 .orElse("Is held back so that the gaps around it are kept.");
     }
 
@@ -43,12 +43,17 @@ final class StartReason {
         if (gap != 0) {
             return "Begins " + MinuteWords.minutes(model.hours().toLength(Math.abs(gap))) + (gap > 0 ? " after " : " before ") + name + " ends.";
         }
-        return before.hands() ? "Follows " + name + "." : "Begins as soon as " + name + " is over.";
+        return before.hands() || before.presence().isOutside() ? "Follows " + name + "." : "Begins as soon as " + name + " is over.";
     }
 
     private Optional<String> afterClosed(long start) {
         return model.hours().closed().stream().filter(part -> part.to() == start)
                 .map(part -> part.away() ? "Begins the next meeting." : "Begins after the break.").findFirst();
+    }
+
+    private Optional<String> afterMeeting(Activity activity, long start) {
+        return model.hours().closedTo(activity).stream().filter(part -> activity.presence().isOutside() && part.to() == start)
+                .map(part -> "Begins when the class is over.").findFirst();
     }
 
     private Optional<String> afterResource(Activity activity, long start) {

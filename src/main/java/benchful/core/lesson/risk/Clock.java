@@ -15,11 +15,13 @@ final class Clock {
     private final double[] from;
     private final double[] to;
     private final double[] meetings;
+    private final double[] ends;
 
     Clock(LessonRequest request) {
         origin = request.start();
         from = ClosedTime.of(request).stream().mapToDouble(ClosedTime::from).toArray();
         to = ClosedTime.of(request).stream().mapToDouble(ClosedTime::to).toArray();
+        ends = request.meetings().stream().mapToDouble(meeting -> seconds(meeting.end())).toArray();
         meetings = request.meetings().stream().mapToDouble(meeting -> seconds(meeting.start())).toArray();
     }
 
@@ -37,6 +39,17 @@ final class Clock {
         double start = 0;
         for (double meeting : meetings) {
             start = meeting <= clock ? meeting : start;
+        }
+        return start;
+    }
+
+    /** The first clock time at which something of a length can be done with no meeting in it. */
+    double outsideFrom(double clock, double length) {
+        double start = clock;
+        for (int i = 0; i < meetings.length; i++) {
+            if (start < ends[i] && start + length > meetings[i]) {
+                start = ends[i];
+            }
         }
         return start;
     }

@@ -4,6 +4,7 @@ import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.risk.Script.Need;
 import java.util.ArrayList;
@@ -37,8 +38,10 @@ final class Needs {
         }
     }
 
+    /** Whether all pieces go through it as one: a load of the kiln, or what the tutor does with them between the meetings. */
     boolean isBatch(int block) {
-        return steps.get(blocks.get(block).step()) instanceof Step.Wait wait && (wait.places() > 0 || !wait.uses().isEmpty());
+        Step step = steps.get(blocks.get(block).step());
+        return step.kind().isOutside() || step instanceof Step.Wait wait && (wait.places() > 0 || !wait.uses().isEmpty());
     }
 
     List<Need> of(int block) {
@@ -47,6 +50,9 @@ final class Needs {
 
     /** Not before its meeting begins; and not before its planned start where the plan holds it back for a greatest gap. */
     double release(int block) {
+        if (blocks.get(block).kind() == StepKind.COLLECT) {
+            return clock.seconds(request.bookedEnd());
+        }
         double start = clock.seconds(blocks.get(block).start());
         return heldBack.isHeldBack(block, all.get(block)) ? start : clock.meetingOf(start);
     }
@@ -58,7 +64,7 @@ final class Needs {
             if (gap.isPresent()) {
                 through(before, gap.getAsDouble()).forEach(need -> add(need, needs));
             }
-            if ((isBatch(block) || isBatch(before)) && frees(blocks.get(before), blocks.get(block))) {
+            if (isSameHands(blocks.get(before), blocks.get(block)) || (isBatch(block) || isBatch(before)) && frees(blocks.get(before), blocks.get(block))) {
                 add(new Need(before, 0, isBatch(before) ? before : -1), needs);
             }
         }
@@ -86,6 +92,11 @@ final class Needs {
         List<Need> chain = new ArrayList<>(List.of(new Need(-1, release(before) + delay, before)));
         of(before).forEach(need -> chain.add(new Need(need.part(), need.delay() + delay, before)));
         return chain;
+    }
+
+    /** The tutor does one thing after the other outside the meetings too, in the planned order, and so does a student at home. */
+    private static boolean isSameHands(Block first, Block second) {
+        return first.kind() == second.kind() && first.kind().isOutside();
     }
 
     private static boolean frees(Block first, Block second) {

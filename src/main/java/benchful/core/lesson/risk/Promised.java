@@ -55,6 +55,7 @@ public record Promised(LessonPlan plan, Risk risk) {
         return switch (lane) {
             case CLASS -> block.at(worked(request, start, end), lane);
             case EQUIPMENT -> block.at(List.of(new Segment(start, end)), lane);
+            case OUTSIDE -> block.at(List.of(new Segment(start, start.plus(block.length()))), lane);
             case WAIT, HOME -> block.at(List.of(new Segment(end.minus(block.length()), end)), lane);
         };
     }

@@ -169,7 +169,8 @@ final class Replication {
             loads(part);
             return;
         }
-        start[part.index()] = readyForAll(part);
+        double ready = readyForAll(part);
+        start[part.index()] = part.outside() ? script.clock().outsideFrom(ready, part.length()) : ready;
         Arrays.fill(begun[part.index()], start[part.index()]);
         finish(part, start[part.index()] + part.length());
     }

@@ -32,6 +32,8 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
     /**
      * One block as it is played.
      *
+     * @param outside    whether it is done outside the meetings
+     * @param counts     whether its end counts to the finish
      * @param release    not before this time (its meeting begins)
      * @param length     of a show, together or wait (one load); of a make step that may not pause the planned length, else 0
      * @param pace       of a make step, else null
@@ -46,7 +48,7 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
      * @param units      of each tool that one student takes
      * @param scarcest   the tool of which a student takes the greatest share, -1 if the step takes none
      */
-    record Part(int index, String step, String title, int group, boolean counts, double release, double length, PaceTable pace,
+    record Part(int index, String step, String title, int group, boolean outside, boolean counts, double release, double length, PaceTable pace,
             double[] scales, boolean tied, int places, int loads, double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, List<Need> needs, long key) {
     }
 

@@ -3,6 +3,7 @@ package benchful.core.lesson.risk;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.MeetingLinks;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
@@ -31,6 +32,7 @@ final class ScriptWriter {
     private final List<String> tools;
     private final int[] counts;
     private final Needs needs;
+    private final MeetingLinks meetingLinks;
     private final Limits limits;
 
     ScriptWriter(LessonRequest request, LessonPlan plan) {
@@ -41,6 +43,7 @@ final class ScriptWriter {
         Map<String, Integer> scarce = scarce();
         this.tools = List.copyOf(scarce.keySet());
         this.counts = scarce.values().stream().mapToInt(Integer::intValue).toArray();
+        this.meetingLinks = new MeetingLinks(request);
         this.needs = new Needs(request, plan, clock);
         this.limits = new Limits(request, plan);
     }
@@ -66,7 +69,7 @@ final class ScriptWriter {
     }
 
     private CauseOf cause(Part part) {
-        boolean wait = steps.get(part.step()).kind().isUnattended();
+        boolean wait = !steps.get(part.step()).kind().needsClass();
         return new CauseOf(wait ? Risk.Cause.DRYING : Risk.Cause.CLASS, part.title());
     }
 
@@ -83,14 +86,14 @@ final class ScriptWriter {
             double answer = make.help().minutesPerCall() * 60;
             int[] units = units(make);
             double whole = make.mayPause() ? 0 : block.length().toSeconds();
-            return new Part(index, step.id(), step.title(), block.group(), true, release, whole, new PaceTable(Pace.of(make.time())),
+            return new Part(index, step.id(), step.title(), block.group(), false, true, release, whole, new PaceTable(Pace.of(make.time())),
                     make.time().scales(request.headcount()), limits.isTied(index), 0, 0,
                     make.help().isNone() ? 0 : make.help().callsPerStudentHour() / 3600, answer, make.mustFinish(members), members, units,
                     scarcest(units), needs.of(index), step.id().hashCode());
         }
         Step.Wait wait = step instanceof Step.Wait one ? one : null;
         double length = (wait == null ? request.length(step, members) : wait.least()).toSeconds();
-        return new Part(index, step.id(), step.title(), block.group(), wait == null || !wait.endsAtHome(), release, length, null,
+        return new Part(index, step.id(), step.title(), block.group(), step.kind().isOutside(), meetingLinks.counts(step), release, length, null,
                 new double[0], false, wait == null ? 0 : wait.places(), wait == null ? 0 : request.loadsAtOnce(wait), 0, 0, 0, members,
                 new int[0], -1, needs.of(index), step.id().hashCode());
     }
@@ -130,7 +133,7 @@ final class ScriptWriter {
                 batches.stream().filter(batch -> part.needs().stream().anyMatch(need -> need.part() == batch.index())).findFirst()
                         .ifPresent(batch -> close(batch.index()));
                 bench.add(part);
-            } else if (kind.isUnattended()) {
+            } else if (!kind.needsClass()) {
                 if (needs.isBatch(part.index())) {
                     batches.add(part);
                 }

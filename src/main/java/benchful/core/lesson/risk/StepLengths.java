@@ -27,7 +27,7 @@ public final class StepLengths {
         this.script = new ScriptWriter(request, plan).script();
         this.played = new Replication(script);
         Map<String, Step> steps = request.stepsById();
-        this.parts = script.parts().stream().filter(part -> !steps.get(part.step()).kind().isUnattended()).toList();
+        this.parts = script.parts().stream().filter(part -> steps.get(part.step()).kind().needsClass()).toList();
     }
 
     /**

@@ -5,10 +5,12 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * The shortest finish of a tiny lesson, by trying every start on a grid of five minutes. Knows one student, meetings and breaks on
@@ -58,8 +60,30 @@ public final class ExhaustiveSearch {
         }
     }
 
-    private static boolean counts(Step step) {
-        return !(step instanceof Step.Wait wait && wait.endsAtHome());
+    private boolean counts(Step step) {
+        boolean leavesTheClass = leads(step, true, next -> next.kind().isOutside()) || leads(step, false, next -> next.kind().isOutside());
+        return step.kind().needsClass() || step instanceof Step.Wait wait && !wait.endsAtHome() && (isWaitedFor(step) || !leavesTheClass);
+    }
+
+    /** Whether the class has still to work on it. */
+    private boolean isWaitedFor(Step step) {
+        return leads(step, true, next -> next.kind().needsClass());
+    }
+
+    /** Whether something is met on the way, onwards or back, before more work of the class. */
+    private boolean leads(Step step, boolean onwards, Predicate<Step> sought) {
+        return request.links().stream().filter(link -> (onwards ? link.from() : link.to()).equals(step.id()))
+                .map(link -> steps.get(place(onwards ? link.to() : link.from())))
+                .anyMatch(next -> sought.test(next) || !next.kind().needsClass() && leads(next, onwards, sought));
+    }
+
+    /** Minute by minute: nobody is in a meeting meanwhile, and what the class waits for is over when the last meeting begins. */
+    private int endOutside(Step step, int at) {
+        int end = at + length(step);
+        boolean met = request.meetings().stream().anyMatch(meeting -> at < minutes(meeting.end()) && end > minutes(meeting.start()));
+        boolean early = step.kind() == StepKind.COLLECT && at < minutes(request.bookedEnd());
+        boolean late = isWaitedFor(step) && end > minutes(request.meetings().get(request.meetings().size() - 1).start());
+        return met || early || late ? -1 : end;
     }
 
     private int minutes(LocalDateTime time) {
@@ -69,6 +93,9 @@ public final class ExhaustiveSearch {
     /** Minute by minute: work goes on only outside breaks; -1 if the step may not begin or be interrupted there. */
     private int end(Step step, int at) {
         int left = length(step);
+        if (step.kind().isOutside()) {
+            return endOutside(step, at);
+        }
         if (step.kind().isUnattended()) {
             return away(at) && !runsOn(step) ? -1 : at + left;
         }
@@ -93,8 +120,8 @@ public final class ExhaustiveSearch {
     /** A wait behind waits alone, with nothing to load, begins without anybody. */
     private boolean runsOn(Step step) {
         List<String> before = request.links().stream().filter(link -> link.to().equals(step.id())).map(Link::from).toList();
-        return step.uses().isEmpty() && !before.isEmpty()
-                && steps.stream().filter(one -> before.contains(one.id())).allMatch(one -> one.kind().isUnattended());
+        List<StepKind> kinds = steps.stream().filter(one -> before.contains(one.id())).map(Step::kind).toList();
+        return (step.uses().isEmpty() || kinds.contains(StepKind.BETWEEN)) && !kinds.isEmpty() && kinds.stream().noneMatch(StepKind::needsClass);
     }
 
     private boolean inBreak(int minute) {
@@ -122,13 +149,14 @@ public final class ExhaustiveSearch {
 
     private static int length(Step step) {
         Duration length = step instanceof Step.Make make ? make.time().usual() : step instanceof Step.Show show ? show.length()
-                : step instanceof Step.Wait wait ? wait.least() : ((Step.Together) step).length();
+                : step.length();
         return (int) length.toMinutes();
     }
 
     private boolean fits(int last) {
         for (int other = 0; other < last; other++) {
-            if (steps.get(last).kind().needsClass() && steps.get(other).kind().needsClass() && start[last] < end[other] && start[other] < end[last]) {
+            boolean outside = steps.get(last).kind().isOutside() && steps.get(last).kind() == steps.get(other).kind();
+            if ((outside || steps.get(last).kind().needsClass() && steps.get(other).kind().needsClass()) && start[last] < end[other] && start[other] < end[last]) {
                 return false;
             }
         }

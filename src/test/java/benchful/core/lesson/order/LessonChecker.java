@@ -7,6 +7,7 @@ import benchful.core.lesson.Link;
 import benchful.core.lesson.Meeting;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.time.ClassTime;
 import java.time.Duration;
@@ -41,6 +42,7 @@ public final class LessonChecker {
         plan.blocks().forEach(checker::length);
         plan.blocks().forEach(checker::hours);
         checker.seats();
+        plan.blocks().stream().filter(block -> block.kind().isOutside()).forEach(checker::outside);
         checker.tools();
         request.links().forEach(checker::link);
         request.steps().forEach(checker::limits);
@@ -80,7 +82,7 @@ public final class LessonChecker {
         if (step instanceof Step.Make make) {
             return new ClassTime(request.room(), request.helpers(), request.groups()).of(make, students(group)).length();
         }
-        return step.length();
+        return step.length().plus(step.perStudent().multipliedBy(students(group)));
     }
 
     private int students(int group) {
@@ -88,7 +90,31 @@ public final class LessonChecker {
         return group == 0 ? all : all / request.groups() + (group <= all % request.groups() ? 1 : 0);
     }
 
+    /** With no meeting in it, one thing after the other, and before the last meeting if the class has still to work on it. */
+    private void outside(Block block) {
+        if (request.meetings().stream().anyMatch(meeting -> meet(block.start(), block.end(), meeting.start(), meeting.end()))) {
+            fault("\"" + block.title() + "\" is done in a meeting.");
+        }
+        if (block.kind() == StepKind.COLLECT && block.start().isBefore(plan.bookedEnd())) {
+            fault("\"" + block.title() + "\" comes before the last meeting is over.");
+        }
+        plan.blocks().stream().filter(other -> other != block && other.kind() == block.kind() && overlap(block, other))
+                .forEach(other -> fault("\"" + block.title() + "\" and \"" + other.title() + "\" need the same hands at once."));
+        LocalDateTime last = request.meetings().get(request.meetings().size() - 1).start();
+        if (isWorkedOnAfter(block.step()) && block.end().isAfter(last)) {
+            fault("\"" + block.title() + "\" is over when no meeting is left.");
+        }
+    }
+
+    private boolean isWorkedOnAfter(String step) {
+        return request.links().stream().filter(link -> link.from().equals(step)).map(link -> steps.get(link.to()))
+                .anyMatch(next -> next.kind().needsClass() && !isAhead(next) || isWorkedOnAfter(next.id()));
+    }
+
     private void hours(Block block) {
+        if (block.kind().isOutside()) {
+            return;
+        }
         if (block.kind().isUnattended()) {
             if (isClosed(block.start(), block.start(), false) && !runsOn(steps.get(block.step()))) {
                 fault("\"" + block.title() + "\" begins when nobody is there.");
@@ -109,7 +135,8 @@ public final class LessonChecker {
     /** Nobody has to be there for what begins by itself when all that it follows has waited long enough. */
     private boolean runsOn(Step step) {
         List<Step> before = request.links().stream().filter(link -> link.to().equals(step.id())).map(link -> steps.get(link.from())).toList();
-        return step.uses().isEmpty() && !before.isEmpty() && before.stream().allMatch(one -> one.kind().isUnattended());
+        boolean handled = step.uses().isEmpty() || before.stream().anyMatch(one -> one.kind() == StepKind.BETWEEN);
+        return handled && !before.isEmpty() && before.stream().allMatch(one -> one.kind().isUnattended() || one.kind().isOutside());
     }
 
     private void pause(Block block, LocalDateTime from, LocalDateTime to) {
@@ -135,7 +162,7 @@ public final class LessonChecker {
     }
 
     private void seats() {
-        List<Block> hands = plan.blocks().stream().filter(block -> !block.kind().isUnattended()).toList();
+        List<Block> hands = plan.blocks().stream().filter(block -> block.kind().needsClass()).toList();
         for (Block one : hands) {
             hands.stream().filter(other -> other != one && overlap(one, other))
                     .filter(other -> one.group() == other.group() || one.group() == 0)
@@ -219,9 +246,21 @@ public final class LessonChecker {
         }
     }
 
+    /** What goes on after the class has done its last does not keep it. */
+    private boolean counts(Step step) {
+        boolean kept = step instanceof Step.Wait wait ? !wait.endsAtHome() : step.kind().needsClass();
+        return kept && (step.kind().needsClass() || isWorkedOnAfter(step.id()) || !touchesOutside(step.id(), true) && !touchesOutside(step.id(), false));
+    }
+
+    private boolean touchesOutside(String step, boolean onwards) {
+        return request.links().stream().filter(link -> (onwards ? link.from() : link.to()).equals(step))
+                .map(link -> steps.get(onwards ? link.to() : link.from()))
+                .anyMatch(next -> next.kind().isOutside() || !(next.kind().needsClass() && !isAhead(next)) && touchesOutside(next.id(), onwards));
+    }
+
     private void finish() {
         LocalDateTime finish = plan.blocks().stream()
-                .filter(block -> !(steps.get(block.step()) instanceof Step.Wait wait && wait.endsAtHome()))
+                .filter(block -> counts(steps.get(block.step())))
                 .map(Block::end).max(Comparator.naturalOrder()).orElse(plan.start());
         if (!finish.equals(plan.finish())) {
             fault("The plan says that it finishes at " + plan.finish() + ", but its last step ends at " + finish + ".");

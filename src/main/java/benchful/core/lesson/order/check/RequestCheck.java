@@ -107,8 +107,8 @@ public final class RequestCheck {
     private void ahead() {
         for (String id : request.preparedAhead().stream().sorted().toList()) {
             Step step = steps.get(id);
-            if (step.kind().isGathering() && !showsWhatIsPrepared(step)) {
-                add(Kind.AHEAD_AFTER_CLASS, List.of(id), "\"" + step.title() + "\" needs the class and cannot be done ahead.",
+            if (step.kind().isOutside() || step.kind().isGathering() && !showsWhatIsPrepared(step)) {
+                add(Kind.AHEAD_AFTER_CLASS, List.of(id), "\"" + step.title() + (step.kind().isOutside() ? "\" has its time outside the meetings" : "\" needs the class") + " and cannot be done ahead.",
                         "Prepare only steps that students make, or waits.");
             }
         }

@@ -10,19 +10,31 @@ import java.util.List;
  * @param index      its place in the model
  * @param group      0 for the whole class, else the group from 1
  * @param work       time it takes [grains], breaks left out
- * @param hands      whether the class works on it; if not it is a wait, which closed times do not stop
- * @param pausable   whether a closed time may interrupt it
- * @param byItself   whether it is a wait that begins wherever the one before it ends, between meetings too
+ * @param presence   who has to be there
  * @param atHome     whether it does not count to the finish
  * @param uses       units of each of the model's resources kept busy
  * @param tutorShare share of the tutor's time it takes [0 to 1]
  * @param reasons    why it takes that long
  */
-public record Activity(int index, Step step, int group, long work, boolean hands, boolean pausable, boolean byItself, boolean atHome, int[] uses,
+public record Activity(int index, Step step, int group, long work, Presence presence, boolean atHome, int[] uses,
         double tutorShare, List<Reason> reasons) {
 
+    /** Whether the class works on it; if not, breaks do not stop it. */
+    public boolean hands() {
+        return presence == Presence.CLASS || pausable();
+    }
+
+    /** Whether a closed time may interrupt it. */
+    public boolean pausable() {
+        return presence == Presence.CLASS_WITH_BREAKS;
+    }
+
+    Activity at(Presence other) {
+        return new Activity(index, step, group, work, other, atHome, uses, tutorShare, reasons);
+    }
+
     Activity lasting(long grains) {
-        return new Activity(index, step, group, grains, hands, pausable, byItself, atHome, uses, tutorShare, reasons);
+        return new Activity(index, step, group, grains, presence, atHome, uses, tutorShare, reasons);
     }
 
     public String title() {

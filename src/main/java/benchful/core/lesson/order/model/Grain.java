@@ -30,6 +30,9 @@ record Grain(long seconds) {
         for (ClosedTime part : model.hours().closed()) {
             common = divisor(divisor(common, part.from()), part.to());
         }
+        if (model.activities().stream().anyMatch(activity -> activity.presence().isOutside())) {
+            common = divisor(common, model.hours().bookedEnd());
+        }
         return new Grain(Math.max(1, common));
     }
 

@@ -2,6 +2,7 @@ package benchful.core.lesson.order.model;
 
 import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Meeting;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -13,19 +14,55 @@ import java.util.List;
  */
 public final class Hours {
 
+    /** Later than all plans, yet small enough to count on from. */
+    private static final long NEVER = Long.MAX_VALUE / 4;
+
     private final LocalDateTime origin;
     private final long grain;
     private final List<ClosedTime> closed;
+    private final List<ClosedTime> met;
 
-    private Hours(LocalDateTime origin, long grain, List<ClosedTime> closed) {
+    private Hours(LocalDateTime origin, long grain, List<ClosedTime> closed, List<ClosedTime> met) {
         this.origin = origin;
         this.grain = grain;
         this.closed = List.copyOf(closed);
+        this.met = List.copyOf(met);
     }
 
     /** In seconds at first. */
     static Hours of(LessonRequest request) {
-        return new Hours(request.start(), 1, ClosedTime.of(request));
+        return new Hours(request.start(), 1, ClosedTime.of(request), request.meetings().stream().map(meeting -> met(request, meeting)).toList());
+    }
+
+    private static ClosedTime met(LessonRequest request, Meeting meeting) {
+        return new ClosedTime(Duration.between(request.start(), meeting.start()).toSeconds(), Duration.between(request.start(), meeting.end()).toSeconds(), false);
+    }
+
+    /** The meetings, in which nothing is done outside them. */
+    List<ClosedTime> met() {
+        return met;
+    }
+
+    /** When the last meeting begins. */
+    public long lastMeeting() {
+        return met.get(met.size() - 1).from();
+    }
+
+    /** When the last meeting is booked to end. */
+    public long bookedEnd() {
+        return met.get(met.size() - 1).to();
+    }
+
+    /** The times in which an activity can't be begun, or not be done. */
+    public List<ClosedTime> closedTo(Activity activity) {
+        return switch (activity.presence()) {
+            case CLASS, CLASS_WITH_BREAKS -> closed;
+            case BEGUN_IN_MEETING -> closed.stream().filter(ClosedTime::away).toList();
+            case NOBODY -> List.of();
+            case OUTSIDE -> met;
+            case BEFORE_LAST_MEETING -> met.stream().map(part -> part.from() < lastMeeting() ? part : new ClosedTime(part.from(), NEVER, false)).toList();
+            case AFTER_LAST_MEETING -> List.of(new ClosedTime(-1, bookedEnd(), false));
+        };
     }
 
     public List<ClosedTime> closed() {
@@ -34,8 +71,11 @@ public final class Hours {
 
     /** The same hours counted in grains of so many seconds. */
     Hours in(long seconds) {
-        return new Hours(origin, seconds, closed.stream()
-                .map(part -> new ClosedTime(part.from() / seconds, part.to() / seconds, part.away())).toList());
+        return new Hours(origin, seconds, in(seconds, closed), in(seconds, met));
+    }
+
+    private static List<ClosedTime> in(long seconds, List<ClosedTime> times) {
+        return times.stream().map(part -> new ClosedTime(part.from() / seconds, part.to() / seconds, part.away())).toList();
     }
 
     public LocalDateTime toTime(long grains) {
@@ -49,7 +89,7 @@ public final class Hours {
     /** The first time at or after {@code from} at which the activity may begin. */
     public long earliestStart(Activity activity, long from) {
         long start = from;
-        for (ClosedTime part : closed) {
+        for (ClosedTime part : closedTo(activity)) {
             if (clashes(activity, start, part)) {
                 start = part.to();
             }
@@ -58,8 +98,8 @@ public final class Hours {
     }
 
     private static boolean clashes(Activity activity, long start, ClosedTime part) {
-        if (!activity.hands()) {
-            return !activity.byItself() && part.away() && part.from() < start && start < part.to();
+        if (activity.presence() == Presence.BEGUN_IN_MEETING) {
+            return part.from() < start && start < part.to();
         }
         if (activity.pausable() && activity.work() > 0) {
             return part.from() <= start && start < part.to();
@@ -112,9 +152,10 @@ public final class Hours {
     /** Backwards from the end, before each closed time that is in the way. */
     private long startOfWhole(Activity activity, long end) {
         long start = end - activity.work();
-        for (int i = closed.size() - 1; i >= 0; i--) {
-            if (clashes(activity, start, closed.get(i))) {
-                start = closed.get(i).from() - (activity.hands() ? activity.work() : 0);
+        List<ClosedTime> times = closedTo(activity);
+        for (int i = times.size() - 1; i >= 0; i--) {
+            if (clashes(activity, start, times.get(i))) {
+                start = times.get(i).from() - (activity.presence() == Presence.BEGUN_IN_MEETING ? 0 : activity.work());
             }
         }
         return start;

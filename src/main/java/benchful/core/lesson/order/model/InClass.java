@@ -3,6 +3,7 @@ package benchful.core.lesson.order.model;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -68,10 +69,11 @@ final class InClass {
         return links.stream().filter(link -> link.from().equals(id)).toList();
     }
 
-    /** A wait that follows nothing but waits, and whose pieces nobody moves to other equipment. */
+    /** A wait that follows nothing the class does, and whose pieces nobody but the tutor at work moves to other equipment. */
     boolean beginsByItself(Step.Wait wait) {
-        List<Link> before = links.stream().filter(link -> link.to().equals(wait.id())).toList();
-        return wait.uses().isEmpty() && !before.isEmpty() && before.stream().allMatch(link -> step(link.from()).kind().isUnattended());
+        List<StepKind> before = links.stream().filter(link -> link.to().equals(wait.id())).map(link -> step(link.from()).kind()).toList();
+        boolean moved = wait.uses().isEmpty() || before.contains(StepKind.BETWEEN);
+        return moved && !before.isEmpty() && before.stream().noneMatch(StepKind::needsClass);
     }
 
     boolean isGrouped(String id) {

@@ -2,12 +2,14 @@ package benchful.core.lesson.order.model;
 
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Preparation;
+import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.StepKind;
 import java.util.List;
 
 /**
- * A sound request on the time line, counted in grains, see {@link Grain}. The resources are the room's tools followed by one seat for each group, which every step
- * of that group's hands takes; so "the class does one thing at a time" is a capacity like any other.
+ * A sound request on the time line, counted in grains, see {@link Grain}. The resources are the room's tools; then the hands of the
+ * tutor and of a student outside the meetings, where something asks for them; then one seat for each group, which every step of that
+ * group's hands takes; so "the class does one thing at a time" is a capacity like any other.
  *
  * @param capacity units of each resource
  * @param names    of the resources
@@ -21,6 +23,12 @@ public record Model(LessonRequest request, Hours hours, List<Activity> activitie
         int[] other = capacity.clone();
         other[resource] = units;
         return new Model(request, hours, activities, gaps, other, names, preparation, horizon);
+    }
+
+    /** The same with no end to the time for what a meeting waits for. */
+    public Model outsideAtAnyTime() {
+        List<Activity> free = activities.stream().map(activity -> activity.presence() == Presence.BEFORE_LAST_MEETING ? activity.at(Presence.OUTSIDE) : activity).toList();
+        return new Model(request, hours, free, gaps, capacity, names, preparation, horizon);
     }
 
     public int size() {
@@ -40,6 +48,11 @@ public record Model(LessonRequest request, Hours hours, List<Activity> activitie
     public long finish(long[] starts) {
         return activities.stream().filter(activity -> !activity.atHome())
                 .mapToLong(activity -> hours.end(activity, starts[activity.index()])).max().orElse(0);
+    }
+
+    /** How many of the resources, the first of them, are tools of the room. */
+    public int tools() {
+        return (int) request.room().stream().map(RoomTool::name).distinct().count();
     }
 
     /** The resources that are seats of groups begin here. */

@@ -3,9 +3,11 @@ package benchful.core.lesson.order.model;
 import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
+import benchful.core.lesson.MeetingLinks;
 import benchful.core.lesson.Preparation;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.time.ClassTime;
 import benchful.core.lesson.time.StepTime;
@@ -14,10 +16,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiConsumer;
 
 /** Turns a request in which {@code RequestCheck} found no conflict into a {@link Model}. */
 public final class ModelBuilder {
+
+    /** Who does these does one after the other. */
+    private static final Set<StepKind> WITH_HANDS_OUTSIDE = Set.of(StepKind.BETWEEN, StepKind.HOMEWORK);
 
     private final LessonRequest request;
     private final ClassTime classTime;
@@ -26,9 +32,11 @@ public final class ModelBuilder {
     private final List<Activity> activities = new ArrayList<>();
     private final List<Gap> gaps = new ArrayList<>();
     private final Map<String, List<Integer>> ofStep = new LinkedHashMap<>();
+    private final MeetingLinks meetingLinks;
 
     public ModelBuilder(LessonRequest request) {
         this.request = request;
+        this.meetingLinks = new MeetingLinks(request);
         this.classTime = new ClassTime(request.room(), request.helpers(), request.groups());
     }
 
@@ -50,6 +58,7 @@ public final class ModelBuilder {
         Map<String, Integer> tools = new LinkedHashMap<>();
         request.room().forEach((RoomTool tool) -> tools.merge(tool.name(), tool.count(), Integer::sum));
         tools.forEach(this::addResource);
+        request.steps().stream().map(Step::kind).filter(WITH_HANDS_OUTSIDE::contains).distinct().forEach(kind -> addResource(handsOf(kind), 1));
         for (int group = 1; group <= request.groups(); group++) {
             addResource(request.groups() == 1 ? "class" : "group " + group, 1);
         }
@@ -81,17 +90,34 @@ public final class ModelBuilder {
             int seat = request.firstSeat(group);
             StepTime time = classTime.of(make, seat, seat + students);
             takeTools(uses, make, students);
-            return new Activity(index, step, group, time.length().toSeconds(), true, make.mayPause(), false, false, uses,
-                    time.tutorShare(), time.reasons());
+            Presence presence = make.mayPause() ? Presence.CLASS_WITH_BREAKS : Presence.CLASS;
+            return new Activity(index, step, group, time.length().toSeconds(), presence, false, uses, time.tutorShare(), time.reasons());
         }
         long length = request.length(step, request.members(group)).toSeconds();
         if (step instanceof Step.Wait wait) {
             takeTools(uses, step, wait.places() == 0 ? 1 : request.loadsAtOnce(wait));
             share(uses, wait.places() == 0 ? group : 0);
-            return new Activity(index, step, group, length, false, false, inClass.beginsByItself(wait), wait.endsAtHome(), uses, 0, List.of());
+            Presence presence = inClass.beginsByItself(wait) ? Presence.NOBODY : Presence.BEGUN_IN_MEETING;
+            return new Activity(index, step, group, length, presence, !meetingLinks.counts(step), uses, 0, List.of());
+        }
+        if (step.kind().isOutside()) {
+            return outside(step, index, uses);
         }
         takeTools(uses, step, 1);
-        return new Activity(index, step, group, length, true, false, false, false, uses, 1, List.of());
+        return new Activity(index, step, group, length, Presence.CLASS, false, uses, 1, List.of());
+    }
+
+    private Activity outside(Step step, int index, int[] uses) {
+        if (WITH_HANDS_OUTSIDE.contains(step.kind())) {
+            uses[names.indexOf(handsOf(step.kind()))] = 1;
+        }
+        Presence presence = step.kind() == StepKind.COLLECT ? Presence.AFTER_LAST_MEETING
+                : meetingLinks.leadsToMeeting(step.id()) ? Presence.BEFORE_LAST_MEETING : Presence.OUTSIDE;
+        return new Activity(index, step, 0, request.length(step, request.headcount()).toSeconds(), presence, true, uses, 0, List.of());
+    }
+
+    private static String handsOf(StepKind kind) {
+        return kind == StepKind.HOMEWORK ? "student at home" : "tutor between the meetings";
     }
 
     private void takeSeats(int[] uses, int group) {
@@ -152,6 +178,7 @@ public final class ModelBuilder {
 
     private long horizon(Hours hours) {
         long sum = hours.closed().stream().mapToLong(ClosedTime::to).max().orElse(0);
+        sum = activities.stream().anyMatch(activity -> activity.presence().isOutside()) ? Math.max(sum, hours.bookedEnd()) : sum;
         sum += activities.stream().mapToLong(Activity::work).sum();
         return sum + gaps.stream().mapToLong(gap -> Math.max(0, gap.least())).sum() + 1;
     }

@@ -36,7 +36,7 @@ final class Blame {
 
     /** Tools of which more, and of no other, would allow an order; those that not all their users could have at once are tried. */
     List<String> tools() {
-        return IntStream.range(0, model.firstSeat()).filter(this::isShort).limit(MOST_TOOLS).filter(tool -> isEnough(model.with(tool, wanted(tool))))
+        return IntStream.range(0, model.tools()).filter(this::isShort).limit(MOST_TOOLS).filter(tool -> isEnough(model.with(tool, wanted(tool))))
                 .mapToObj(model.names()::get).toList();
     }
 

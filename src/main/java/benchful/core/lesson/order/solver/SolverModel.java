@@ -4,6 +4,7 @@ import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Gap;
 import benchful.core.lesson.order.model.Model;
+import benchful.core.lesson.order.model.Presence;
 import com.google.ortools.sat.Constraint;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
@@ -106,12 +107,12 @@ final class SolverModel {
     private Domain startDomain(Activity activity) {
         List<long[]> open = new ArrayList<>();
         long from = 0;
-        for (ClosedTime part : model.hours().closed()) {
-            long last = lastStartBefore(activity, part);
-            if (last < Long.MAX_VALUE && from <= Math.min(last, limit)) {
-                open.add(new long[] {from, Math.min(last, limit)});
+        for (ClosedTime part : model.hours().closedTo(activity)) {
+            long last = Math.min(limit, lastStartBefore(activity, part));
+            if (from <= last) {
+                open.add(new long[] {from, last});
             }
-            from = last < Long.MAX_VALUE ? Math.max(from, part.to()) : from;
+            from = Math.max(from, part.to());
         }
         if (from <= limit) {
             open.add(new long[] {from, limit});
@@ -119,9 +120,9 @@ final class SolverModel {
         return Domain.fromIntervals(open.toArray(new long[0][]));
     }
 
-    private long lastStartBefore(Activity activity, ClosedTime part) {
-        if (!activity.hands()) {
-            return part.away() && !activity.byItself() ? part.from() : Long.MAX_VALUE;
+    private static long lastStartBefore(Activity activity, ClosedTime part) {
+        if (activity.presence() == Presence.BEGUN_IN_MEETING) {
+            return part.from();
         }
         boolean pauses = activity.pausable() && activity.work() > 0;
         return part.from() - (pauses ? 1 : activity.work());

@@ -47,6 +47,7 @@ class HoursTest {
     }
 
     private static Activity activity(long work, boolean hands, boolean pausable) {
-        return new Activity(0, new Step.Show("a", "A", java.time.Duration.ZERO), 0, work, hands, pausable, false, false, new int[0], 0, List.of());
+        return new Activity(0, new Step.Show("a", "A", java.time.Duration.ZERO), 0, work,
+                !hands ? Presence.BEGUN_IN_MEETING : pausable ? Presence.CLASS_WITH_BREAKS : Presence.CLASS, false, new int[0], 0, List.of());
     }
 }

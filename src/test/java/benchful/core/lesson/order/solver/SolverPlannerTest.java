@@ -14,6 +14,7 @@ import benchful.core.lesson.Planned;
 import benchful.core.lesson.Proof;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.order.ExhaustiveSearch;
@@ -21,6 +22,7 @@ import benchful.core.lesson.order.LessonChecker;
 import benchful.core.lesson.order.Lessons;
 import benchful.core.lesson.order.ListPlanner;
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -103,6 +105,31 @@ class SolverPlannerTest {
     void findsWhatTryingEveryStartFindsInTwoMeetings(long seed) {
         for (long drawn = seed * 10; drawn < seed * 10 + 3; drawn++) {
             agreesWithTryingEveryStart(tinyInTwoMeetings(drawn), 170, drawn);
+        }
+    }
+
+    /** Work of the tutor and of students outside two meetings, and collecting, between what the class makes and waits for. */
+    private static LessonRequest tinyWithWorkOutside(long seed) {
+        Random random = new Random(seed * 31 + 7);
+        LocalDateTime second = TEN.plusMinutes(45 + 5L * random.nextInt(6));
+        LessonRequest.Builder lesson = LessonRequest.builder().meeting(TEN, TEN.plusMinutes(30)).tool("kiln", 2)
+                .meeting(second, second.plusMinutes(60));
+        for (int i = 0; i < 4; i++) {
+            StepKind kind = List.of(StepKind.BETWEEN, StepKind.BETWEEN, StepKind.HOMEWORK, StepKind.COLLECT).get(random.nextInt(4));
+            Duration length = kind == StepKind.COLLECT ? Duration.ZERO : Duration.ofMinutes(5L * (1 + random.nextInt(4)));
+            lesson.step(random.nextInt(2) == 0 ? new Step.Outside("s" + i, "Outside " + i, kind, length) : tinyStep("s" + i, random));
+            if (i > 0 && random.nextInt(5) > 0) {
+                lesson.link("s" + random.nextInt(i), "s" + i);
+            }
+        }
+        return lesson.build();
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void findsWhatTryingEveryStartFindsWithWorkOutsideTheMeetings(long seed) {
+        for (long drawn = seed * 10; drawn < seed * 10 + 2; drawn++) {
+            agreesWithTryingEveryStart(tinyWithWorkOutside(drawn), 200, drawn);
         }
     }
 
