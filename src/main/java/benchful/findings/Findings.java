@@ -74,7 +74,7 @@ class Findings {
 
     private List<StepFinding> steps(Stored stored, List<Reviewed> reviewed) {
         Map<String, Setting> typed = new HashMap<>();
-        stored.sheet.steps().stream().filter(s -> !s.kind().isUnattended() && !s.kind().isBeforeClass())
+        stored.sheet.steps().stream().filter(s -> s.kind().needsClass())
                 .forEach(s -> typed.put(s.id(), typed(s.id(), Setting.of(s), stored.history)));
         Map<String, Map<String, Seen>> seen = new LinkedHashMap<>();
         for (Reviewed one : reviewed) {

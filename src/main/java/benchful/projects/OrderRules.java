@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import benchful.core.lesson.StepKind;
 import benchful.web.Formats;
 import benchful.web.forms.FaultCollector;
 import java.time.Duration;
@@ -48,6 +49,16 @@ final class OrderRules {
             }
             gap(at, step, after.get(j));
         }
+        afterCollecting(index);
+    }
+
+    /** What is collected or posted comes after the last meeting. */
+    private void afterCollecting(int index) {
+        Step step = project.steps().get(index);
+        project.predecessors(index).stream().filter(after -> step.kind().needsClass() && places.containsKey(after.step()))
+                .map(after -> project.steps().get(places.get(after.step()))).filter(before -> before.kind() == StepKind.COLLECT)
+                .forEach(before -> faults.add("/steps/%d/after".formatted(index),
+                        "“%s” can't follow “%s”, which comes after the last meeting. Say what else it follows, or move it.", step.title(), before.title()));
     }
 
     private void gap(String at, Step step, Step.After after) {

@@ -3,6 +3,7 @@ package benchful.projects;
 import benchful.core.Fault;
 import benchful.core.SkillLevel;
 import benchful.core.formula.Formula;
+import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.projects.pictures.Picture;
@@ -167,6 +168,9 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
 
     /** "3 min (2 to 5 min)", "20 min". */
     public String time(Step step) {
+        if (step.kind() == StepKind.COLLECT) {
+            return "after the last meeting";
+        }
         if (step.student() == null) {
             return Formats.words(step.lasts()) + (step.atMost() == null ? "" : ", at most " + Formats.words(step.atMost()));
         }

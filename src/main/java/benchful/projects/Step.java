@@ -28,8 +28,9 @@ import java.util.List;
  * A part of the making.
  *
  * @param id short name by which others follow it: {@code knot}
- * @param lasts how long it takes, or waits at the least; null for a make step, which has {@code student} times
- * @param perStudent for what all watch or do together, or what is prepared: what each student adds to {@code lasts}; null for nothing
+ * @param lasts how long it takes, or waits at the least, or keeps one student at home; null for a make step, which has {@code student}
+ *     times, and for what is collected or posted
+ * @param perStudent for what all watch or do together, what is prepared, or what the tutor does between meetings: what each student adds to {@code lasts}; null for nothing
  * @param places for a wait: how many pieces go into one load of its equipment, one load after the other; null where all go in at once
  * @param atMost for a wait: the longest it may last (glue that must be used while tacky); null where it may go on
  * @param student for a make step: one student's times, of one repeat where {@code repeats} is given
@@ -92,7 +93,7 @@ public record Step(
     public record After(
             @Required @Length(least = 1, most = 40) @Mend("Name the step that comes before.") String step, @Gap Duration least, @Gap Duration most) {
         /** Whether it can't begin before the other has ended. */
-        boolean follows() {
+        public boolean follows() {
             return least == null || !least.isNegative();
         }
     }

@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import benchful.core.lesson.StepKind;
 import benchful.projects.pictures.Picture;
 import benchful.web.Formats;
 import benchful.web.forms.FaultCollector;
@@ -64,7 +65,9 @@ final class StepRules {
 
     private void timed(String at, Step step) {
         String kind = Formats.word(step.kind());
-        if (faults.require(step.lasts() != null, at + "/lasts", "Say how long it lasts, such as 10 min.")) {
+        if (step.kind() == StepKind.COLLECT) {
+            faults.require(step.lasts() == null, at + "/lasts", "What is collected or posted takes no time of the class. Empty this field.");
+        } else if (faults.require(step.lasts() != null, at + "/lasts", "Say how long it lasts, such as 10 min.")) {
             lasts(at + "/lasts", step);
         }
         faults.require(step.student() == null, at + "/student/usual", onlyMake("have students' times", kind));
@@ -100,8 +103,8 @@ final class StepRules {
 
     /** With the number of students. */
     private void grows(String at, Step step) {
-        if (step.perStudent() != null && faults.require(step.kind().isGathering() || step.kind().isBeforeClass(), at + "/per_student",
-                "Only what all watch or do together, or what is prepared, takes longer for each student. Empty this field.")) {
+        if (step.perStudent() != null && faults.require(step.kind().growsWithStudents(), at + "/per_student",
+                "Only what all watch or do together, what is prepared, or what you do between meetings takes longer for each student. Empty this field.")) {
             limited(at + "/per_student", step.perStudent());
         }
         if (step.places() != null && faults.require(step.kind().isUnattended(), at + "/places", "Only a wait has loads. Empty this field.")) {

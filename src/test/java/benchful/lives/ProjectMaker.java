@@ -226,11 +226,11 @@ final class ProjectMaker {
     }
 
     private void step(ObjectNode step, int number) {
-        String kind = chance.of("show", "make", "make", "wait", "together", "ahead");
+        String kind = chance.of("show", "make", "make", "wait", "together", "ahead", "between", "homework", "collect");
         step.put("kind", kind);
         if (kind.equals("make")) {
             make(step);
-        } else {
+        } else if (!kind.equals("collect")) {
             step.put("lasts", kind.equals("wait") ? chance.of("0 min", "15 min", "1 h", "24 h", "30 d") : chance.time());
         }
         if (kind.equals("wait")) {
@@ -245,7 +245,7 @@ final class ProjectMaker {
 
     /** With the number of students. */
     private void grows(ObjectNode step, String kind) {
-        if (List.of("show", "together", "ahead").contains(kind) && chance.once(4)) {
+        if (List.of("show", "together", "ahead", "between").contains(kind) && chance.once(4)) {
             step.put("per_student", chance.of("30 s", "1 min", "2 min"));
         }
         if (kind.equals("wait") && step.has("tools") && chance.once(2)) {

@@ -101,7 +101,7 @@ public final class ProjectSpecs {
     }
 
     private Step step(int i, List<Step> earlier, List<Tool> tools, List<Picture> pictures) {
-        StepKind kind = pick(List.of(StepKind.SHOW, StepKind.MAKE, StepKind.WAIT, StepKind.TOGETHER));
+        StepKind kind = pick(List.of(StepKind.SHOW, StepKind.MAKE, StepKind.WAIT, StepKind.TOGETHER, StepKind.BETWEEN, StepKind.HOMEWORK));
         boolean make = kind.isOwnWork();
         boolean wait = kind.isUnattended();
         Duration time = time();

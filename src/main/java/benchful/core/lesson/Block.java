@@ -14,7 +14,8 @@ import java.util.Objects;
  * @param end      when the class moves on; for a wait, when it is ready at the earliest
  * @param segments the times really worked, in order; one if not interrupted
  * @param uses     tools and equipment kept busy, in units in all
- * @param slack    how much later it could begin without a later finish [working time in whole minutes; for a wait clock time]
+ * @param slack    how much later it could begin without a later finish [working time in whole minutes; of what the class does not work
+ *                 on clock time]; zero, though not critical, of what goes on when the class has made all
  * @param critical whether a delay of a minute delays the finish
  * @param tutorShare share of the tutor's time it takes [0 to 1]
  * @param reasons  why it is as long as it is, and why it stands where it stands

@@ -33,6 +33,7 @@ public final class Checklists {
             sections.add(During.section(source));
         }
         sections.add(Closing.section(source, tools));
+        sections.addAll(AfterMeetings.sections(source));
         List<PrintHead.Bookmark> bookmarks = new ArrayList<>();
         for (int i = 0; i < sections.size(); i++) {
             bookmarks.add(new PrintHead.Bookmark(sections.get(i).title(), "section" + (i + 1)));

@@ -4,6 +4,7 @@ import benchful.core.lesson.Block;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.Lane;
 import benchful.documents.parts.PrintSource;
+import benchful.plans.BetweenMeetings;
 import benchful.plans.StepNumbers;
 import benchful.web.Formats;
 import java.time.LocalDateTime;
@@ -11,6 +12,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** While the class goes on: when waits are over, breaks, and half-way looks at the clock. */
 final class During {
@@ -19,7 +22,8 @@ final class During {
     static ChecklistContent.Section section(PrintSource source) {
         List<Timed> timed = new ArrayList<>();
         Map<String, Integer> numbers = StepNumbers.of(source.lesson());
-        source.lesson().blocks().forEach(block -> add(source, timed, block, numbers.get(block.step())));
+        Set<String> outside = BetweenMeetings.of(source.file().project(), source.lesson()).stream().map(BetweenMeetings.Item::step).collect(Collectors.toSet());
+        source.lesson().blocks().stream().filter(block -> !outside.contains(block.step())).forEach(block -> add(source, timed, block, numbers.get(block.step())));
         source.plan().timing().breaks().forEach(pause -> timed.add(pause(source, pause)));
         timed.sort(Comparator.comparing(Timed::at));
         List<ChecklistContent.Item> items = new ArrayList<>();

@@ -5,6 +5,7 @@ import benchful.documents.parts.HazardNote;
 import benchful.documents.parts.HazardUse;
 import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintSource;
+import benchful.plans.BetweenMeetings;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import benchful.projects.pictures.Picture;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The steps of a handout in the order in which its reader comes to them. What is only watched or done all together, and teaches nothing that
@@ -63,12 +65,20 @@ final class HandoutSteps {
 
     /** What goes on at home: "Step 12, The glue dries: until Sun 7 Mar 2027, 12:53 at the earliest." */
     List<String> atHome() {
-        return project.steps().stream().flatMap(step -> making.readyAtHome(step)
-                .map(ready -> "Step %d, %s: until %s at the earliest.".formatted(numbers.get(step.id()), step.title(), Formats.words(ready))).stream()).toList();
+        Stream<String> waits = project.steps().stream().flatMap(step -> making.readyAtHome(step)
+                .map(ready -> "Step %d, %s: until %s at the earliest.".formatted(numbers.get(step.id()), step.title(), Formats.words(ready))).stream());
+        Stream<String> own = making.outside().stream().filter(item -> item.kind() == StepKind.HOMEWORK || item.kind() == StepKind.COLLECT)
+                .map(item -> "Step %d, %s: %s.".formatted(item.number(), item.title(), outside(item)));
+        return Stream.concat(waits, own).toList();
+    }
+
+    /** "at home by Sat 22 Mar 2025, 10:00", "from Mon 21 Apr 2025, 11:17". */
+    private static String outside(BetweenMeetings.Item item) {
+        return item.kind() == StepKind.COLLECT ? "from " + Formats.words(item.from()) : item.by() == null ? "at home" : "at home " + item.latest();
     }
 
     private HandoutContent.Step step(Step step, int number) {
-        List<HazardNote> hazards = new HazardUse(source.file()).ofStep(step).stream().map(source::hazard).flatMap(Optional::stream).toList();
+        List<HazardNote> hazards = isTutors(step) ? List.of() : new HazardUse(source.file()).ofStep(step).stream().map(source::hazard).flatMap(Optional::stream).toList();
         String link = step.link() == null ? "" : step.link();
         boolean brief = isBrief(step);
         return new HandoutContent.Step(number, step.title(), Formats.word(step.kind()), brief, time(step, brief), leave(step), meanwhile(step),
@@ -78,12 +88,33 @@ final class HandoutSteps {
 
     /** Where nobody shows it, the text is all there is; what names a hazard is said in full. */
     private boolean isBrief(Step step) {
+        if (isTutors(step) || step.kind() == StepKind.COLLECT && (step.text() == null || step.text().isBlank())) {
+            return true;
+        }
         return step.kind().isGathering() && step.hazards().isEmpty() && step.link() == null && (source.isClass() || step.kind() == StepKind.TOGETHER);
+    }
+
+    /** Whether its reader has no hand in it. */
+    private boolean isTutors(Step step) {
+        return step.kind() == StepKind.BETWEEN && source.isClass();
     }
 
     private String time(Step step, boolean brief) {
         String words = time.words(step);
+        if (step.kind().isOutside()) {
+            return outside(step, words);
+        }
         return brief ? "%s, %s".formatted(step.kind() == StepKind.SHOW ? "watch" : "all together", words) : words;
+    }
+
+    /** "your tutor, between the meetings", "about 3 h, at home by Sat 22 Mar 2025, 10:00". */
+    private String outside(Step step, String words) {
+        String when = making.outside().stream().filter(item -> item.step().equals(step.id())).map(HandoutSteps::outside).findFirst().orElse("");
+        return switch (step.kind()) {
+            case BETWEEN -> isTutors(step) ? "your tutor, outside the class" : words;
+            case HOMEWORK -> when.isEmpty() ? words : words + ", " + when;
+            default -> when;
+        };
     }
 
     private String text(Step step) {

@@ -4,7 +4,9 @@ import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.Preparation;
+import benchful.core.lesson.StepKind;
 import benchful.documents.parts.PrintSource;
+import benchful.plans.BetweenMeetings;
 import benchful.plans.StepNumbers;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
@@ -57,6 +59,11 @@ final class Making {
                 : lesson.blocksOf(wait.id()).stream().filter(block -> block.lane() == Lane.HOME).map(Block::end).max(Comparator.naturalOrder());
     }
 
+    /** What goes on while no meeting is held; nothing where there is no class. */
+    List<BetweenMeetings.Item> outside() {
+        return BetweenMeetings.of(project, lesson);
+    }
+
     /** The steps that can't begin before a wait is over, itself among them. */
     private Set<String> held(Step wait) {
         Set<String> held = new HashSet<>(Set.of(wait.id()));
@@ -76,7 +83,7 @@ final class Making {
     /** The sheet's own order, but for a step that stands before what it follows; what may end at home comes as late as it can. */
     private static Map<String, Integer> alone(ProjectSpec project) {
         Map<String, Integer> numbers = new LinkedHashMap<>();
-        List<Integer> open = new ArrayList<>(IntStream.range(0, project.steps().size()).filter(i -> !project.steps().get(i).kind().isBeforeClass()).boxed().toList());
+        List<Integer> open = new ArrayList<>(IntStream.range(0, project.steps().size()).filter(i -> isMade(project.steps().get(i))).boxed().toList());
         while (!open.isEmpty()) {
             List<Integer> free = open.stream().filter(i -> isFree(project, i, numbers)).toList();
             Integer next = free.stream().filter(i -> !project.steps().get(i).atHome()).findFirst()
@@ -85,6 +92,11 @@ final class Making {
             open.remove(next);
         }
         return numbers;
+    }
+
+    /** Whoever makes it alone has nothing to collect. */
+    private static boolean isMade(Step step) {
+        return !step.kind().isBeforeClass() && step.kind() != StepKind.COLLECT;
     }
 
     private static boolean isFree(ProjectSpec project, int index, Map<String, Integer> before) {

@@ -1,6 +1,7 @@
 package benchful.documents.handout;
 
 import benchful.core.SkillLevel;
+import benchful.core.lesson.StepKind;
 import benchful.plans.materials.sizes.SizedPiece;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
@@ -26,7 +27,10 @@ final class OwnTime {
         if (step.kind().isOwnWork()) {
             return "about " + Formats.words(rounded(usual(step)));
         }
-        return step.kind().isGathering() && !step.lasts().isZero() ? Formats.words(step.lasts()) : "";
+        if (step.kind() == StepKind.HOMEWORK) {
+            return "about " + Formats.words(step.lasts());
+        }
+        return (step.kind().isGathering() || step.kind() == StepKind.BETWEEN) && !step.lasts().isZero() ? Formats.words(step.lasts()) : "";
     }
 
     private Duration usual(Step step) {

@@ -5,10 +5,12 @@ import benchful.core.lesson.Break;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.MeetingPlan;
+import benchful.core.lesson.StepKind;
 import benchful.documents.handout.HandoutContent;
 import benchful.documents.paper.Version;
 import benchful.documents.parts.PictureBag;
 import benchful.documents.parts.PrintSource;
+import benchful.plans.BetweenMeetings;
 import benchful.plans.StepNumbers;
 import benchful.plans.Timing;
 import benchful.plans.pictures.PlanPicture;
@@ -33,12 +35,14 @@ public final class PlanTableWriter {
     private final LessonPlan lesson;
     private final List<Break> breaks;
     private final Map<String, Integer> numbers;
+    private final List<BetweenMeetings.Item> outside;
 
     public PlanTableWriter(PrintSource source) {
         this.plan = source.plan().timing();
         this.lesson = plan.lesson();
         this.breaks = plan.breaks();
         this.numbers = StepNumbers.of(lesson);
+        this.outside = BetweenMeetings.of(source.file().project(), lesson);
     }
 
     /** On a page on its side. */
@@ -82,8 +86,9 @@ public final class PlanTableWriter {
     private record Timed(LocalDateTime start, int number, PlanTable.Row row) {}
 
     private PlanTable.Row row(Block block) {
+        String takes = block.kind() == StepKind.COLLECT ? "" : Formats.words(block.length());
         String tools = block.uses().stream().map(use -> use.units() + " " + use.tool()).collect(Collectors.joining(", "));
-        return new PlanTable.Row(clock(block), Formats.words(block.length()), String.valueOf(numbers.get(block.step())),
+        return new PlanTable.Row(clock(block), takes, String.valueOf(numbers.get(block.step())),
                 block.title() + (block.group() == 0 ? "" : ", group " + block.group()), Formats.word(block.kind()), tools, remark(block), false);
     }
 
@@ -92,6 +97,9 @@ public final class PlanTableWriter {
     }
 
     private static List<String> clock(Block block) {
+        if (block.kind() == StepKind.COLLECT) {
+            return List.of("from " + Formats.clock(block.start()));
+        }
         return block.segments().isEmpty() ? span(block.start(), block.end())
                 : block.segments().stream().flatMap(part -> span(part.start(), part.end()).stream()).toList();
     }
@@ -102,7 +110,10 @@ public final class PlanTableWriter {
         return from.toLocalDate().equals(to.toLocalDate()) ? List.of(start + Formats.clock(to)) : List.of(start, Formats.words(to.toLocalDate()), Formats.clock(to));
     }
 
-    private static String remark(Block block) {
+    private String remark(Block block) {
+        if (block.lane() == Lane.OUTSIDE) {
+            return outside.stream().filter(item -> item.step().equals(block.step())).map(item -> item.by() == null ? "" : "done " + item.latest()).findFirst().orElse("");
+        }
         if (block.lane() == Lane.HOME) {
             return "goes on at home";
         }

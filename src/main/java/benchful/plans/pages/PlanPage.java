@@ -9,6 +9,7 @@ import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.risk.Risk;
 import benchful.core.lesson.risk.Risk.BlockRisk;
+import benchful.plans.BetweenMeetings;
 import benchful.plans.ClassPlan;
 import benchful.plans.HoursVerdict;
 import benchful.plans.StepNumbers;
@@ -138,6 +139,11 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
             return block.lane() != Lane.CLASS;
         }
 
+        /** Whether it goes on when the class has made all, so that nothing could be late for it. */
+        public boolean goesOn() {
+            return atHome() || block.slack().isZero() && !block.critical();
+        }
+
         public boolean atHome() {
             return block.lane() == Lane.HOME;
         }
@@ -145,7 +151,12 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
 
     public List<Line> lines() {
         Map<String, Integer> numbers = StepNumbers.of(plan.lesson());
-        return plan.lesson().blocks().stream().map(b -> line(b, numbers)).toList();
+        return plan.lesson().blocks().stream().filter(b -> b.lane() != Lane.OUTSIDE).map(b -> line(b, numbers)).toList();
+    }
+
+    /** What goes on while no meeting is held. */
+    public List<BetweenMeetings.Item> outside() {
+        return BetweenMeetings.of(project(), lesson());
     }
 
     private Line line(Block block, Map<String, Integer> numbers) {

@@ -2,6 +2,7 @@ package benchful.plans.pictures;
 
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Break;
+import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.MeetingPlan;
 import benchful.core.lesson.StepKind;
@@ -117,7 +118,7 @@ public record PlanPicture(LessonPlan plan, List<Break> breaks, List<Risk.BlockRi
     }
 
     private String description(Map<String, Integer> numbers) {
-        return plan.blocks().stream()
+        return plan.blocks().stream().filter(block -> block.lane() != Lane.OUTSIDE)
                 .sorted((a, b) -> numbers.get(a.step()).compareTo(numbers.get(b.step())))
                 .map(block -> "%d %s, %s to %s".formatted(numbers.get(block.step()), block.title(), Formats.clock(block.start()), ends(block)))
                 .collect(Collectors.joining("; ", "", "."));

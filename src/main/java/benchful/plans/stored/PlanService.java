@@ -168,7 +168,7 @@ public class PlanService {
     }
 
     private static KeptPlan.Steps steps(Timing timing) {
-        return new KeptPlan.Steps(timing.lesson().blocks().stream().filter(b -> b.lane() != Lane.HOME).map(PlanService::step).toList(),
+        return new KeptPlan.Steps(timing.lesson().blocks().stream().filter(b -> b.lane() != Lane.HOME && b.lane() != Lane.OUTSIDE).map(PlanService::step).toList(),
                 timing.breaks().stream().map(b -> new Pause(b.start(), b.end())).toList());
     }
 

@@ -41,8 +41,13 @@ final class StepLines implements LineKind {
         List.of("wait", "leave", "leave to dry or set", "leave to dry", "leave to set", "dry", "set", "cure", "cool", "soak").forEach(w -> WORDS.put(w, StepKind.WAIT));
         List.of("together", "all together", "all").forEach(w -> WORDS.put(w, StepKind.TOGETHER));
         List.of("ahead", "prepare beforehand", "beforehand", "before the class", "before class", "prepare").forEach(w -> WORDS.put(w, StepKind.AHEAD));
+        List.of("between", "between meetings", "between the meetings", "after the meeting").forEach(w -> WORDS.put(w, StepKind.BETWEEN));
+        List.of("homework", "at home", "home").forEach(w -> WORDS.put(w, StepKind.HOMEWORK));
+        List.of("collect", "collect or post", "post", "fetch").forEach(w -> WORDS.put(w, StepKind.COLLECT));
         PREFIX = Pattern.compile("(?i)(" + WORDS.keySet().stream().sorted((a, b) -> b.length() - a.length()).collect(Collectors.joining("|")) + ") ?(?::\\s*|\\t)(\\S.*)");
         hint("(?:before (?:the )?class|beforehand|in advance)\\b.*", StepKind.AHEAD);
+        hint("between (?:the )?meetings\\b.*", StepKind.BETWEEN);
+        hint("homework\\b.*", StepKind.HOMEWORK);
         hint("(?:demonstrate|demo|demonstration|show|watch)\\b.*", StepKind.SHOW);
         hint("(?:welcome|introduc|intro\\b|safety|safe working|tidy|clean up|clear up|clearing|tidying|break\\b|share|admire|goodbye).*", StepKind.TOGETHER);
         hint("(?:let |leave |allow |wait|dry|dries|drying|cure|curing|cool|cooling|soak|soaking|set aside|rest\\b|resting|harden|hang to|chill).*|.*\\b(?:dries|sets|cures|hardens|cools)\\b.*", StepKind.WAIT);
@@ -277,6 +282,9 @@ final class StepLines implements LineKind {
     private record TimesTaken(LineRow line, StepTimes times, String words, Vocabulary known) {
         void put() {
             boolean own = line.row.path("kind").asText().equals(Formats.word(StepKind.MAKE));
+            if (times == null && line.row.path("kind").asText().equals(Formats.word(StepKind.COLLECT))) {
+                return;
+            }
             if (times == null) {
                 line.doubt(own ? "/student/usual" : "/lasts", "Time", "", "No time was found. Say how long it takes, such as 10 min" + (own ? ", or 5-10-20 min for the quick, the usual and the slow." : "."));
                 return;

@@ -7,9 +7,11 @@ import benchful.core.lesson.MeetingPlan;
 import benchful.core.lesson.Proof;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Segment;
+import benchful.core.lesson.Step;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Model;
+import benchful.core.lesson.order.model.Presence;
 import benchful.core.lesson.time.ClassLoad;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -57,9 +59,16 @@ public final class PlanWriter {
                 .map(part -> new Segment(time(part[0]), time(part[1]))).toList();
         LocalDateTime end = time(model.end(activity.index(), start));
         Lane lane = Lane.of(activity.step(), end, model.request().bookedEnd());
+        boolean kept = isKept(activity);
         return new Block(activity.step().id(), activity.step().title(), activity.step().kind(), lane, activity.group(),
-                time(start), end, segments, uses(activity), slack,
-                slack.isZero() && lane != Lane.HOME, activity.tutorShare(), reasons(activity));
+                time(start), end, segments, uses(activity), kept ? slack : Duration.ZERO,
+                kept && slack.isZero() && lane != Lane.HOME, activity.tutorShare(), reasons(activity));
+    }
+
+    /** Whether something of the class could be late for it; nothing is for what goes on when all is made. */
+    private static boolean isKept(Activity activity) {
+        boolean mayEndAtHome = activity.step() instanceof Step.Wait wait && wait.endsAtHome();
+        return !activity.atHome() || mayEndAtHome || activity.presence() == Presence.BEFORE_LAST_MEETING;
     }
 
     private List<ToolUse> uses(Activity activity) {

@@ -5,11 +5,13 @@ import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
+import benchful.core.lesson.Meeting;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +29,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * A second simulation of a class, which shares no code with the program's: objects and a queue of what happens next, in clock time
- * throughout. It knows one meeting, waits without equipment, and no greatest gaps.
+ * throughout. It knows waits without equipment and no greatest gaps, and of several meetings only what waits for work outside them.
  */
 final class PlainSimulator {
 
@@ -86,6 +88,10 @@ final class PlainSimulator {
                 for (Student student : students) {
                     student.done.put(step.id(), now);
                 }
+            } else if (step instanceof Step.Outside outside) {
+                now = new Bench(students, bench, now).play();
+                bench.clear();
+                outside(outside, students);
             }
             finish = Math.max(finish, now);
         }
@@ -98,6 +104,19 @@ final class PlainSimulator {
             }
         }
         return Math.max(finish, now);
+    }
+
+    /** For all pieces at once, where no meeting is in the way. */
+    private void outside(Step.Outside step, List<Student> students) {
+        double start = students.stream().mapToDouble(student -> ready(step.id(), student)).max().orElseThrow();
+        double length = request.length(step, request.headcount()).toSeconds();
+        for (Meeting meeting : request.meetings()) {
+            double from = Duration.between(request.start(), meeting.start()).toSeconds();
+            double to = Duration.between(request.start(), meeting.end()).toSeconds();
+            start = from < start + length && start < to ? to : start;
+        }
+        double end = start + length;
+        students.forEach(student -> student.done.put(step.id(), end));
     }
 
     /** When all is over that a step follows, for one student's piece. */

@@ -124,7 +124,7 @@ public final class RequestCheck {
         Step first = steps.get(link.from());
         Step second = steps.get(link.to());
         boolean fixed = second.kind().isBeforeClass();
-        boolean moved = request.preparedAhead().contains(link.to()) && first.kind().mayBePrepared();
+        boolean moved = request.preparedAhead().contains(link.to()) && (first.kind().mayBePrepared() || first.kind().isOutside());
         if ((fixed || moved) && !request.isAhead(first)) {
             add(Kind.AHEAD_AFTER_CLASS, List.of(first.id(), second.id()), "\"" + second.title() + "\" is done ahead but follows \""
                     + first.title() + "\", which is done in class.", "Do both ahead, or both in class.");
