@@ -10,7 +10,7 @@ import java.util.Objects;
  *
  * @param blocks      the steps on the clock, by start; steps done ahead are in {@code preparation} instead
  * @param start       start of the first meeting
- * @param finish      when the last step of the class ends (see {@link MeetingLinks#counts})
+ * @param finish      when the last step of the class ends (not what ends at home or goes on when the class has made all)
  * @param bookedEnd   end of the last meeting
  * @param meetings    what falls into each meeting
  * @param tutor       how busy the tutor is kept

@@ -1,13 +1,13 @@
 package benchful.core.lesson.order;
 
 import benchful.core.lesson.Conflict;
-import benchful.core.lesson.MeetingLinks;
 import benchful.core.lesson.MinuteWords;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Gap;
 import benchful.core.lesson.order.model.Model;
 import benchful.core.lesson.order.model.Presence;
+import benchful.core.lesson.time.MeetingLinks;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;

@@ -1,5 +1,8 @@
-package benchful.core.lesson;
+package benchful.core.lesson.time;
 
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Link;
+import benchful.core.lesson.Step;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashSet;
