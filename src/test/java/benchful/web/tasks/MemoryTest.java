@@ -56,8 +56,10 @@ class MemoryTest {
         assertThat(IntStream.range(0, 50).filter(i -> memory.known(pasted + i).isPresent()).count()).isBetween(1L, 10L);
     }
 
+    /** Those who ask before it is known to be under way wait for a place, so there is room for all of them. */
     @Test
     void doesTheWorkOnceForAllWhoAskAtTheSameTime() {
+        Memory roomy = new Memory(new Workroom(2, 20), 100);
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch go = new CountDownLatch(1);
         Supplier<String> work = () -> {
@@ -65,7 +67,7 @@ class MemoryTest {
             await(go);
             return "done " + worked.incrementAndGet();
         };
-        List<CompletableFuture<String>> all = IntStream.range(0, 20).mapToObj(i -> CompletableFuture.supplyAsync(() -> memory.of("same", s -> 1, work), askers)).toList();
+        List<CompletableFuture<String>> all = IntStream.range(0, 20).mapToObj(i -> CompletableFuture.supplyAsync(() -> roomy.of("same", s -> 1, work), askers)).toList();
         await(begun);
         go.countDown();
         assertThat(all).extracting(CompletableFuture::join).containsOnly("done 1");
