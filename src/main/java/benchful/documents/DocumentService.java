@@ -22,6 +22,8 @@ import benchful.documents.parts.PrintSource;
 import benchful.documents.pdf.Manuscript;
 import benchful.documents.pdf.PdfBinder;
 import benchful.documents.pdf.PdfRenderer;
+import benchful.studio.StudioSpec;
+import benchful.venues.VenueSpec;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -66,6 +68,12 @@ public class DocumentService {
     /** One for each reader. */
     void writeHandouts(PrintSource source, PrintOptions options, List<Handouts.Reader> readers, OutputStream out, Progress progress) throws IOException {
         bind("Handouts: " + source.title(), handouts(source, options, readers), progress, out);
+    }
+
+    /** @param out is written to but not closed; nothing is written before the card is typeset */
+    void writeEmergencyCard(VenueSpec venue, StudioSpec studio, PrintOptions options, OutputStream out) throws IOException {
+        PictureBag bag = new PictureBag(options.version());
+        renderer.write(templates.fill(PrintOut.EMERGENCY.slug(), EmergencyContent.of(venue, studio, options, bag), bag.all()), out);
     }
 
     /** @param out is written to but not closed; nothing is written before the order is typeset */

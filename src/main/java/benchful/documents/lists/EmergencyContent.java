@@ -8,7 +8,9 @@ import benchful.documents.parts.PrintSource;
 import benchful.documents.parts.PrintedSigns;
 import benchful.documents.parts.Signage;
 import benchful.hazards.HazardSpec.Sign;
+import benchful.studio.StudioSpec;
 import benchful.venues.VenueSpec;
+import io.quarkus.qute.RawString;
 import java.util.List;
 
 /**
@@ -17,15 +19,28 @@ import java.util.List;
  * @param place name and address of the room, to be read out on the telephone; may be empty
  */
 public record EmergencyContent(PrintHead head, String place, List<Line> lines) {
+    private static final List<PrintHead.Bookmark> BOOKMARKS = List.of(new PrintHead.Bookmark("In an emergency", "top"));
+
     /** @param signs those that hang at the place itself; may be none */
     public record Line(String label, String text, Signage signs) {}
 
+    /** For the room of a class. */
     public static EmergencyContent of(PrintSource source, PrintOptions options, PictureBag bag) {
-        VenueSpec venue = source.file().venue();
+        return of(source.file().venue(), PrintHead.of(source, "Emergency card: " + source.title(), style(options), options.paper(), options.version(), BOOKMARKS), bag);
+    }
+
+    /** For a room, whoever meets in it. */
+    public static EmergencyContent of(VenueSpec venue, StudioSpec studio, PrintOptions options, PictureBag bag) {
+        return of(venue, PrintHead.of(venue.name(), studio, "Emergency card: " + venue.name(), style(options), options.paper(), options.version(), BOOKMARKS), bag);
+    }
+
+    private static RawString style(PrintOptions options) {
+        return Stylesheet.of(options.paper(), options.version());
+    }
+
+    private static EmergencyContent of(VenueSpec venue, PrintHead head, PictureBag bag) {
         VenueSpec.Emergency known = venue == null || venue.emergency() == null ? VenueSpec.Emergency.NONE : venue.emergency();
         PrintedSigns signs = new PrintedSigns(bag);
-        PrintHead head = PrintHead.of(source, "Emergency card: " + source.title(), Stylesheet.of(options.paper(), options.version()), options.paper(), options.version(),
-                List.of(new PrintHead.Bookmark("In an emergency", "top")));
         return new EmergencyContent(head, venue == null ? "" : venue.place(), List.of(
                 line("Call", known.call(), Signage.NONE),
                 line("Ways out", known.exits(), Signage.NONE),

@@ -2,6 +2,7 @@ package benchful.documents.parts;
 
 import benchful.documents.paper.Version;
 import benchful.studio.Paper;
+import benchful.studio.StudioSpec;
 import io.quarkus.qute.RawString;
 import java.util.List;
 
@@ -25,6 +26,11 @@ public record PrintHead(String title, String about, String foot, String where, S
         String about = source.when().isEmpty() ? source.title() : source.title() + ", " + source.when();
         return new PrintHead(title, about, version == Version.LARGE ? shortened(source.title()) : about, source.where(), source.studio().line(), style,
                 version.slug() + " " + paper.slug(), bookmarks);
+    }
+
+    /** For a print-out of a thing that no class is about; its footer names the thing. */
+    public static PrintHead of(String about, StudioSpec studio, String title, RawString style, Paper paper, Version version, List<Bookmark> bookmarks) {
+        return new PrintHead(title, about, version == Version.LARGE ? shortened(about) : about, "", studio.line(), style, version.slug() + " " + paper.slug(), bookmarks);
     }
 
     public PrintHead {
