@@ -83,10 +83,11 @@ public record HandoutContent(
             return pictures.size() <= MOST_BESIDE ? pictures : List.of();
         }
 
-        /** Where there are more, they stand below the words, side by side. */
+        /** Where there are more, they stand below the words, side by side, in rows as even as can be. */
         public List<List<Figure>> below() {
             List<Figure> below = pictures.size() <= MOST_BESIDE ? List.of() : pictures;
-            return IntStream.iterate(0, i -> i < below.size(), i -> i + ACROSS).mapToObj(i -> below.subList(i, Math.min(below.size(), i + ACROSS))).toList();
+            int rows = (below.size() + ACROSS - 1) / ACROSS;
+            return IntStream.range(0, rows).mapToObj(row -> below.subList(row * below.size() / rows, (row + 1) * below.size() / rows)).toList();
         }
     }
 

@@ -180,7 +180,7 @@ class HandoutsTest {
         assertThat(two.below()).isEmpty();
         HandoutContent.Step four = step(poured(resin, names.subList(0, 4)), "Weigh both parts");
         assertThat(four.beside()).isEmpty();
-        assertThat(four.below()).extracting(List::size).containsExactly(3, 1);
+        assertThat(four.below()).extracting(List::size).containsExactly(2, 2);
     }
 
     private static List<HandoutContent.Step> poured(PrintSource resin, List<String> pictures) {
