@@ -169,6 +169,17 @@ class PlanPagesTest {
     }
 
     @Test
+    void showsWhatGoesOnWhileNoMeetingIsHeld() {
+        tutor.open("/classes/" + data.classTitled("Leaf-print dishes"));
+        assertThat(tutor.page().select("#between").text()).isEqualTo("Between the meetings, and after");
+        assertThat(tutor.rows("#between + .scroll table")).anyMatch(r -> r.matches(".*12 The tutor loads the kiln \\| you \\| 32 min \\| by .*, 18:30.*"))
+                .anyMatch(r -> r.matches(".*13 First firing, and the kiln cools \\| nobody \\| 48 h .*"))
+                .anyMatch(r -> r.matches(".*22 Collect your dish \\| students, or the post.*"));
+        tutor.open(page);
+        assertThat(tutor.page().select("#between")).as("a class of one afternoon that leaves nothing to do").isEmpty();
+    }
+
+    @Test
     void keepsAWrongInputInItsFieldAndShowsTheStoredPlan() {
         tutor.open(page).type("/headcount", "0").press("Plan again");
         assertThat(tutor.status()).isEqualTo(422);

@@ -21,12 +21,18 @@ public final class Hours {
     private final long grain;
     private final List<ClosedTime> closed;
     private final List<ClosedTime> met;
+    private final List<ClosedTime> away;
+    private final List<ClosedTime> beforeLast;
+    private final List<ClosedTime> afterLast;
 
     private Hours(LocalDateTime origin, long grain, List<ClosedTime> closed, List<ClosedTime> met) {
         this.origin = origin;
         this.grain = grain;
         this.closed = List.copyOf(closed);
         this.met = List.copyOf(met);
+        this.away = closed.stream().filter(ClosedTime::away).toList();
+        this.beforeLast = met.stream().map(part -> part.from() < lastMeeting() ? part : new ClosedTime(part.from(), NEVER, false)).toList();
+        this.afterLast = List.of(new ClosedTime(-1, bookedEnd(), false));
     }
 
     /** In seconds at first. */
@@ -36,11 +42,6 @@ public final class Hours {
 
     private static ClosedTime met(LessonRequest request, Meeting meeting) {
         return new ClosedTime(Duration.between(request.start(), meeting.start()).toSeconds(), Duration.between(request.start(), meeting.end()).toSeconds(), false);
-    }
-
-    /** The meetings, in which nothing is done outside them. */
-    List<ClosedTime> met() {
-        return met;
     }
 
     /** When the last meeting begins. */
@@ -57,11 +58,11 @@ public final class Hours {
     public List<ClosedTime> closedTo(Activity activity) {
         return switch (activity.presence()) {
             case CLASS, CLASS_WITH_BREAKS -> closed;
-            case BEGUN_IN_MEETING -> closed.stream().filter(ClosedTime::away).toList();
+            case BEGUN_IN_MEETING -> away;
             case NOBODY -> List.of();
             case OUTSIDE -> met;
-            case BEFORE_LAST_MEETING -> met.stream().map(part -> part.from() < lastMeeting() ? part : new ClosedTime(part.from(), NEVER, false)).toList();
-            case AFTER_LAST_MEETING -> List.of(new ClosedTime(-1, bookedEnd(), false));
+            case BEFORE_LAST_MEETING -> beforeLast;
+            case AFTER_LAST_MEETING -> afterLast;
         };
     }
 
