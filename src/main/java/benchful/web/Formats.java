@@ -30,7 +30,7 @@ public final class Formats {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private static final Quantity FINE = Quantity.of(10, Unit.G);
-    private static final Pattern PARTED = Pattern.compile("(?<=\\d) (?=(?:(?:mm|cm|m|g|kg|ml|l|in|ft|yd|oz|fl|lb|h|min|s)\\b|°C|%|×|x\\b))|(?<=\\d[ \u00a0][x×]) ");
+    private static final Pattern PARTED = Pattern.compile("(?<=\\d) (?=(?:(?:mm|cm|m|g|kg|ml|l|in|ft|yd|oz|fl|lb|days|h|min|s)\\b|°C|%|×|x\\b))|(?<=\\d[ \u00a0][x×]) ");
 
     private Formats() {}
 

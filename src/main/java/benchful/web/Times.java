@@ -22,6 +22,7 @@ public final class Times {
     private static final int MINUTE = 60;
     private static final int HOUR = 3600;
     private static final int DAY = 86_400;
+    private static final int HOURS_UP_TO = 96;
 
     private Times() {}
 
@@ -55,13 +56,15 @@ public final class Times {
         return clock.group(1).isEmpty() ? time : time.negated();
     }
 
-    /** Whole hours are kept as hours up to any number ("72 h"); less than a second is "0 min". */
+    /** Hours are kept as hours up to four days ("72 h"), which come as days ("7 days", "4 days 21 h"); less than a second is "0 min". */
     public static String words(Duration time) {
         if (time.toSeconds() == 0) {
             return "0 min";
         }
         StringBuilder words = new StringBuilder();
-        add(words, time.toHours(), "h");
+        boolean days = Math.abs(time.toHours()) >= HOURS_UP_TO;
+        add(words, days ? time.toDaysPart() : 0, "days");
+        add(words, days ? time.toHoursPart() : time.toHours(), "h");
         add(words, time.toMinutesPart(), "min");
         add(words, time.toSecondsPart(), "s");
         return (time.isNegative() ? "-" : "") + words.toString().strip();

@@ -29,7 +29,7 @@ class TimesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"PT0S, 0 min", "PT0.4S, 0 min", "PT90S, 1 min 30 s", "PT72H, 72 h", "PT1H30M, 1 h 30 min", "-PT1H30M, -1 h 30 min", "PT59S, 59 s"})
+    @CsvSource({"PT0S, 0 min", "PT0.4S, 0 min", "PT90S, 1 min 30 s", "PT72H, 72 h", "PT95H59M, 95 h 59 min", "PT96H, 4 days", "PT168H, 7 days", "PT117H36M, 4 days 21 h 36 min", "-PT168H, -7 days", "PT1H30M, 1 h 30 min", "-PT1H30M, -1 h 30 min", "PT59S, 59 s"})
     void writesTimes(Duration time, String words) {
         assertThat(Times.words(time)).isEqualTo(words);
     }

@@ -126,13 +126,14 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
             if (block.critical()) {
                 return "Each minute it starts later, the class ends later.";
             }
-            return "It could start as late as %s, and all that follows is still expected to end when it does now.".formatted(Formats.clock(block.start().plus(block.slack())));
+            return "It could start as late as %s, and all that follows is still expected to end when it does now.".formatted(Formats.clockAfter(block.start().plus(block.slack()), block.start()));
         }
 
         public String riskReason() {
             String left = risk.unfinished() < 0.005 ? "" : " On average %s of the students have not finished then.".formatted(Formats.percent(risk.unfinished()));
             return "Of %d simulated classes half begin it by %s and are through with it by %s, nine in ten by %s.%s"
-                    .formatted(classes, Formats.clock(risk.likelyStart()), Formats.clock(risk.likelyEnd()), Formats.clock(risk.lateEnd()), left);
+                    .formatted(classes, Formats.clock(risk.likelyStart()), Formats.clockAfter(risk.likelyEnd(), risk.likelyStart()),
+                            Formats.clockAfter(risk.lateEnd(), risk.likelyStart()), left);
         }
 
         public boolean waits() {
