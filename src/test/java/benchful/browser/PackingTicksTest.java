@@ -100,10 +100,15 @@ class PackingTicksTest {
         assertThat(ticked()).isEmpty();
 
         window.setOffline(false);
-        page.getByText("Try now").click();
+        tryNowUnlessItIsKeptAlready();
         assertThat(state(page)).hasText(KEPT);
         assertThat(page.locator(".field.waiting")).hasCount(0);
         assertThat(ticked()).containsExactly("1", "2");
+    }
+
+    /** The browser tells the page of the network too, which may be quicker than a hand. */
+    private void tryNowUnlessItIsKeptAlready() {
+        page.evaluate("[...document.querySelectorAll('button')].find(b => b.textContent === 'Try now')?.click()");
     }
 
     @Test
