@@ -42,6 +42,7 @@ class HandoutPagesTest {
                 assertThat(fill(pdf, page)).as("how full page %d is", page).isGreaterThan(0.5);
                 assertThat(lastLine(pdf, page)).as("the last line of page %d", page).isNotIn(headings(sheet));
             }
+            assertThat(plain(pdf.text(pdf.pages()))).as("room for notes is not all of a side").contains("Athome", "Mynotes");
         }
     }
 
