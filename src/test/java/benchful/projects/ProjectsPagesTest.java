@@ -101,7 +101,7 @@ class ProjectsPagesTest {
         assertThat(tutor.field("/steps/0/title")).isEqualTo("Bend & hammer");
         assertThat(tutor.field("/pictures/0/name")).isEqualTo("cover");
         assertThat(tutor.page().select("fieldset.picture img").attr("src")).startsWith("/projects/pictures/");
-        assertThat(tutor.faults()).contains("Give the project a name of up to 120 characters.", "Choose show, make, wait, together or ahead.");
+        assertThat(tutor.faults()).contains("Give the project a name of up to 120 characters.", "Choose show, make, wait, together, ahead, between, homework or collect.");
         assertEveryFaultLeadsSomewhere();
 
         tutor.type("/name", "Test ring").type("/level", "beginner").type("/sizes/0/name", "M").type("/steps/0/kind", "show").type("/steps/0/lasts", "5 min").press("Save the project");
