@@ -91,7 +91,7 @@ class SpecReaderTest {
             name: Ring          | minimum_age: .nan       | /minimum_age   | Give the youngest age in whole years, from 3 to 99, or leave it empty.
             name: Ring          | minimum_age: 1e3        | /minimum_age   | Give the youngest age in whole years, from 3 to 99, or leave it empty.
             name: Ring          | minimum_age: -5         | /minimum_age   | Give the youngest age in whole years, from 3 to 99, or leave it empty.
-            kind: together      | kind: nap               | /steps/0/kind  | Choose show, make, wait, together or ahead.
+            kind: together      | kind: nap               | /steps/0/kind  | Choose show, make, wait, together, ahead, between, homework or collect.
             - {name: M}         | - {name: M, measures: {length: 12 furlongs}} | /sizes/0/measures/length | “furlongs” is not a unit here. Use mm, cm, m, in, ft, yd, g, kg, oz, lb, ml, l, tsp, tbsp, floz, cup, pt, qt, gal, cm2, in2, in3 or pcs, or say what is counted, such as 3 sheets 70 x 50 cm.
             - {name: M}         | []                      | /sizes         | Give the project at least one size.
             benchful: project/1 | benchful: class/1       | /benchful      | The first line of a project file is “benchful: project/1”.
