@@ -12,9 +12,12 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The class at a moment: what the taps up to now amount to, and when the rest is likely to be over. A step begins when it is said to,
@@ -36,8 +39,8 @@ public final class Running {
 
     /** What is told of a step or a pause. */
     private static final class Progress {
-        private LocalDateTime began;
-        private LocalDateTime ended;
+        private @Nullable LocalDateTime began;
+        private @Nullable LocalDateTime ended;
         private boolean skipped;
         private int more;
         private int finished;
@@ -69,9 +72,9 @@ public final class Running {
     private Running(Course course, Collection<Tap> taps, LocalDateTime now) {
         this.taps = counting(taps);
         this.now = now;
-        LocalDateTime first = this.taps.stream().filter(t -> TELL_THAT_IT_BEGAN.contains(t.kind())).map(Tap::at).findFirst().orElse(null);
-        this.begun = first != null;
-        this.course = begun ? course.on(first) : course;
+        Optional<LocalDateTime> first = this.taps.stream().filter(t -> TELL_THAT_IT_BEGAN.contains(t.kind())).map(Tap::at).findFirst();
+        this.begun = first.isPresent();
+        this.course = first.map(course::on).orElse(course);
         this.course.steps().forEach(s -> progress.put(s.key(), new Progress()));
         this.course.pauses().forEach(p -> progress.put(p.key(), new Progress()));
         this.taps.forEach(this::take);
@@ -87,7 +90,7 @@ public final class Running {
     private static List<Tap> counting(Collection<Tap> taps) {
         List<Tap> latestFirst = taps.stream().collect(Collectors.toMap(Tap::id, t -> t, (one, same) -> one)).values().stream()
                 .sorted(Tap.IN_ORDER.reversed()).toList();
-        Set<String> back = new HashSet<>();
+        Set<@Nullable String> back = new HashSet<>();
         List<Tap> counting = new ArrayList<>();
         for (Tap tap : latestFirst) {
             if (tap.kind() != Kind.UNDO && !back.contains(tap.id())) {
@@ -107,8 +110,9 @@ public final class Running {
             case ABSENT -> seats.put(tap.number(), Presence.ABSENT);
             case LEFT -> seats.put(tap.number(), Presence.LEFT);
             default -> {
-                if (tap.step() != null && progress.containsKey(tap.step())) {
-                    take(progress.get(tap.step()), tap);
+                Progress told = tap.step() == null ? null : progress.get(tap.step());
+                if (told != null) {
+                    take(told, tap);
                 }
             }
         }
@@ -145,7 +149,7 @@ public final class Running {
      * @param wholly whether it is left out
      */
     private record Change(String key, int minutes, boolean wholly) {
-        private static final Change NONE = new Change(null, 0, false);
+        private static final Change NONE = new Change("", 0, false);
 
         boolean leavesOut(String other) {
             return wholly && other.equals(key);
@@ -159,7 +163,7 @@ public final class Running {
     private List<Step> steps(Change change) {
         List<Step> steps = new ArrayList<>();
         for (Item item : course.steps()) {
-            Progress told = progress.get(item.key());
+            Progress told = told(item.key());
             if (told.skipped || change.leavesOut(item.key())) {
                 LocalDateTime free = free(item, steps);
                 steps.add(new Step(item, Stage.LEFT_OUT, free, free, told.finished));
@@ -208,8 +212,12 @@ public final class Running {
                 .map(Step::ends).reduce(free, Running::latest);
     }
 
+    private Progress told(String key) {
+        return Objects.requireNonNull(progress.get(key));
+    }
+
     private boolean counts(Pause pause, Change change) {
-        return !progress.get(pause.key()).skipped && !change.leavesOut(pause.key());
+        return !told(pause.key()).skipped && !change.leavesOut(pause.key());
     }
 
     private LocalDateTime afterPauses(LocalDateTime from, Change change) {

@@ -2,6 +2,7 @@ package benchful.core.day;
 
 import java.time.LocalDateTime;
 import java.util.Comparator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One thing that somebody told of the class. Never changed; an {@link Kind#UNDO} makes an earlier one count for nothing.
@@ -12,7 +13,7 @@ import java.util.Comparator;
  * @param number minutes, students or a seat from 1, by the kind; 0 where it has none
  * @param text a note or a name; empty where it has none
  */
-public record Tap(String id, LocalDateTime at, Kind kind, String step, int number, String text) {
+public record Tap(String id, LocalDateTime at, Kind kind, @Nullable String step, int number, String text) {
     /** In order of time; of the same moment in the order of their ids, so that every device has the same order. */
     public static final Comparator<Tap> IN_ORDER = Comparator.comparing(Tap::at).thenComparing(Tap::id);
 

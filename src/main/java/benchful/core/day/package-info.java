@@ -4,4 +4,7 @@
  * counts once, so whoever has the same taps sees the same class. {@code js/day/running.js} is the same fold for a browser without a
  * network; both are held to the same cases.
  */
+@NullMarked
 package benchful.core.day;
+
+import org.jspecify.annotations.NullMarked;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Puts what really happened beside the plan. Where only the end of a step was typed, it took the time since the last
@@ -40,15 +41,15 @@ public final class ClassReviewer {
     /** The class as it went on, step by step. */
     private final class Course {
         /** When each group last ended a step, and under 0 the whole class; null where that is not known. */
-        private final Map<Integer, LocalDateTime> ended = new HashMap<>();
+        private final Map<Integer, @Nullable LocalDateTime> ended = new HashMap<>();
         private final List<Known> known = new ArrayList<>();
 
         Course() {
             ended.put(0, start);
         }
 
-        StepReview next(PlannedStep p, Actual a) {
-            LocalDateTime began = p.handsOn() ? free(p.group()) : p.start().plus(late(p));
+        StepReview next(PlannedStep p, @Nullable Actual a) {
+            @Nullable LocalDateTime began = p.handsOn() ? free(p.group()) : p.start().plus(late(p));
             if (p.handsOn()) {
                 end(p, ended(a, began));
             }
@@ -56,14 +57,14 @@ public final class ClassReviewer {
         }
 
         /** When a group, or for 0 everybody, was free for the next step; null where that is not known. */
-        private LocalDateTime free(int group) {
+        private @Nullable LocalDateTime free(int group) {
             if (group > 0) {
                 return ended.containsKey(group) ? ended.get(group) : ended.get(0);
             }
             return ended.containsValue(null) ? null : ended.values().stream().max(Comparator.naturalOrder()).orElseThrow();
         }
 
-        private void end(PlannedStep p, LocalDateTime moment) {
+        private void end(PlannedStep p, @Nullable LocalDateTime moment) {
             if (p.group() == 0) {
                 ended.clear();
             }
@@ -87,7 +88,7 @@ public final class ClassReviewer {
         }
     }
 
-    private Duration took(Actual a, LocalDateTime began, boolean handsOn) {
+    private @Nullable Duration took(@Nullable Actual a, @Nullable LocalDateTime began, boolean handsOn) {
         if (a == null || a.took() != null) {
             return a == null ? null : a.took();
         }
@@ -103,7 +104,7 @@ public final class ClassReviewer {
     }
 
     /** Where minutes alone were typed, the end is worked out from when it began; null where it can't be. */
-    private LocalDateTime ended(Actual a, LocalDateTime began) {
+    private @Nullable LocalDateTime ended(@Nullable Actual a, @Nullable LocalDateTime began) {
         if (a == null || a.ended() != null) {
             return a == null ? null : a.ended();
         }

@@ -45,7 +45,7 @@ public record Habit(String step, String title, int classes, int over, double rat
 
     private static double median(List<StepReview> reviews) {
         double[] ratios = reviews.stream()
-                .mapToDouble(r -> (double) r.actual().toSeconds() / r.planned().toSeconds())
+                .mapToDouble(r -> (double) r.planned().plus(r.difference()).toSeconds() / r.planned().toSeconds())
                 .sorted()
                 .toArray();
         int middle = ratios.length / 2;

@@ -2,6 +2,7 @@ package benchful.core.learning;
 
 import java.time.Duration;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One step, planned against actual.
@@ -9,7 +10,7 @@ import java.util.List;
  * @param group 0 for the whole class, else the group from 1
  * @param actual null where nothing was typed
  */
-public record StepReview(String step, int group, String title, Duration planned, Duration actual) {
+public record StepReview(String step, int group, String title, Duration planned, @Nullable Duration actual) {
     /** Less than this over is not called running over; common practice, no source. */
     static final Duration LEAST_MARGIN = Duration.ofMinutes(2);
 

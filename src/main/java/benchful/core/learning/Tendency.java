@@ -3,6 +3,7 @@ package benchful.core.learning;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What several classes have in common that were alike in something: their level, their room, their project.
@@ -13,7 +14,7 @@ import java.util.List;
  * @param least and {@code most}: between which shares of all such classes keep it, with nineteen chances in twenty [0 to 1]
  * @param earlier median of the first half of them in order of time, and {@code later} of the second; null below four classes
  */
-public record Tendency(String name, List<Duration> over, int kept, double least, double most, Duration earlier, Duration later) {
+public record Tendency(String name, List<Duration> over, int kept, double least, double most, @Nullable Duration earlier, @Nullable Duration later) {
     /** Of the standard normal distribution, for nineteen in twenty. */
     private static final double Z = 1.96;
 
@@ -71,7 +72,7 @@ public record Tendency(String name, List<Duration> over, int kept, double least,
 
     /** Of the later half against the earlier; less than three minutes are not called a change (common practice, no source). */
     public Trend trend() {
-        if (earlier == null) {
+        if (earlier == null || later == null) {
             return Trend.NOT_KNOWN;
         }
         Duration change = later.minus(earlier);

@@ -35,4 +35,7 @@
  * they were unlike each other; and steps whose ends overlap in a class that goes at its own pace, where the time from one end
  * to the next tells less of the step.
  */
+@NullMarked
 package benchful.core.learning;
+
+import org.jspecify.annotations.NullMarked;

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A thing that goods are counted by: a sheet of 70 x 50 cm, a card of 2 m, a tube of 9 ml, a pair. Where somebody writes only
@@ -12,7 +13,7 @@ import java.util.regex.Pattern;
  * @param each how much one holds; null for a sheet, and where it is not known
  * @param sheet how large a sheet is; null for other things, and where it is not known
  */
-public record Counted(Container container, Quantity each, Extent sheet) {
+public record Counted(Container container, @Nullable Quantity each, @Nullable Extent sheet) {
     private static final String NUMBER = "(\\d++(?:[.,]\\d++)?+)\\s*+";
     private static final String SYMBOL = "((?!x[\\s\\d])[A-Za-z]\\w*+)?+\\s*+";
     private static final Pattern WRITTEN = Pattern.compile(
@@ -47,7 +48,7 @@ public record Counted(Container container, Quantity each, Extent sheet) {
         return length.signum() > 0 && width.signum() > 0 ? Optional.of(of(new Extent(length, width))) : Optional.empty();
     }
 
-    private static Optional<Unit> unit(String symbol, Unit otherwise) {
+    private static Optional<Unit> unit(@Nullable String symbol, @Nullable Unit otherwise) {
         return symbol == null ? Optional.ofNullable(otherwise) : Unit.of(symbol).filter(u -> u != Unit.PERCENT);
     }
 
@@ -65,11 +66,11 @@ public record Counted(Container container, Quantity each, Extent sheet) {
     }
 
     Dimension dimension() {
-        return !sized() ? Dimension.UNSIZED : sheet == null ? each.dimension() : Dimension.AREA;
+        return sheet != null ? Dimension.AREA : each != null ? each.dimension() : Dimension.UNSIZED;
     }
 
     BigDecimal base() {
-        return !sized() ? BigDecimal.ONE : sheet == null ? each.base() : sheet.area().base();
+        return sheet != null ? sheet.area().base() : each != null ? each.base() : BigDecimal.ONE;
     }
 
     /** "sheet" or "sheets". */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A unit that a tutor writes: its symbol, what it measures and how many base units (mm, g and their powers) it is.
@@ -60,9 +61,9 @@ public final class Unit {
     private final String symbol;
     private final Dimension dimension;
     private final BigDecimal factor;
-    private final Counted counted;
+    private final @Nullable Counted counted;
 
-    private Unit(String symbol, Dimension dimension, BigDecimal factor, Counted counted) {
+    private Unit(String symbol, Dimension dimension, BigDecimal factor, @Nullable Counted counted) {
         this.symbol = symbol;
         this.dimension = dimension;
         this.factor = factor;
@@ -98,7 +99,7 @@ public final class Unit {
     }
 
     /** The thing that it counts; null for one that measures. */
-    public Counted counted() {
+    public @Nullable Counted counted() {
         return counted;
     }
 
