@@ -15,8 +15,10 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -107,8 +109,22 @@ public final class LessonChecker {
     }
 
     private boolean isWorkedOnAfter(String step) {
-        return request.links().stream().filter(link -> link.from().equals(step)).map(link -> steps.get(link.to()))
-                .anyMatch(next -> next.kind().needsClass() && !isAhead(next) || isWorkedOnAfter(next.id()));
+        return met(step, true, new HashSet<>()).stream().anyMatch(this::isClassWork);
+    }
+
+    private boolean touchesOutside(String step, boolean onwards) {
+        return met(step, onwards, new HashSet<>()).stream().anyMatch(next -> next.kind().isOutside());
+    }
+
+    /** The steps that are met from one on or back, each once, as greatest gaps lead round; work of the class is the last on its way. */
+    private Set<Step> met(String step, boolean onwards, Set<Step> met) {
+        request.links().stream().filter(link -> (onwards ? link.from() : link.to()).equals(step)).map(link -> steps.get(onwards ? link.to() : link.from()))
+                .filter(next -> met.add(next) && !isClassWork(next)).forEach(next -> met(next.id(), onwards, met));
+        return met;
+    }
+
+    private boolean isClassWork(Step step) {
+        return step.kind().needsClass() && !isAhead(step);
     }
 
     private void hours(Block block) {
@@ -250,12 +266,6 @@ public final class LessonChecker {
     private boolean counts(Step step) {
         boolean kept = step instanceof Step.Wait wait ? !wait.endsAtHome() : step.kind().needsClass();
         return kept && (step.kind().needsClass() || isWorkedOnAfter(step.id()) || !touchesOutside(step.id(), true) && !touchesOutside(step.id(), false));
-    }
-
-    private boolean touchesOutside(String step, boolean onwards) {
-        return request.links().stream().filter(link -> (onwards ? link.from() : link.to()).equals(step))
-                .map(link -> steps.get(onwards ? link.to() : link.from()))
-                .anyMatch(next -> next.kind().isOutside() || !(next.kind().needsClass() && !isAhead(next)) && touchesOutside(next.id(), onwards));
     }
 
     private void finish() {
