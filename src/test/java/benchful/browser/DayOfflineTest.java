@@ -120,6 +120,7 @@ class DayOfflineTest {
         press(page, "Start: Welcome");
         assertThat(page.locator("[data-undo-part]")).isVisible();
         press(page, "Finish: Welcome");
+        assertThat(page.locator("[data-now] h3").first()).not().containsText("Welcome");
         allSent(page);
         assertThat(kinds()).containsExactly("start", "finish");
 
