@@ -57,7 +57,7 @@ public class DocumentService {
         Handouts.Reader reader = source.needs().kits().stream().filter(k -> k.number() == kit).findFirst()
                 .map(k -> Readers.of(source, k, options.version()))
                 .orElseThrow(() -> new IllegalArgumentException("This class has no kit %d.".formatted(kit)));
-        renderer.write(handout(source, options, reader), out);
+        writeHandout(source, options, reader, out);
     }
 
     /** @param reader of what {@link Readers} answers of the source */

@@ -14,7 +14,6 @@ import benchful.plans.materials.Requirements;
 import benchful.projects.ProjectSpec;
 import benchful.projects.writing.Preview;
 import benchful.projects.writing.Sights;
-import benchful.studio.StudioSpec;
 import benchful.web.tasks.Asker;
 import benchful.web.tasks.Workroom;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -43,8 +42,7 @@ class HandoutSights implements Sights {
         PrintSource source = loose.source(file, workroom.work(() -> Requirements.of(file)), whole);
         List<Handouts.Reader> readers = Readers.eachSize(source, Version.NORMAL);
         Handouts.Reader reader = readers.stream().filter(r -> r.size().equals(size)).findFirst().orElse(readers.get(0));
-        StudioSpec studio = source.studio();
-        PrintOptions options = new PrintOptions(studio.printsOn(), studio.customary(studio.printsOn()), Version.NORMAL, false, null, null);
+        PrintOptions options = PrintOptions.usual(source.studio(), Version.NORMAL);
         Asker.check();
         PagePictures pages = workroom.work(() -> PagePictures.of(pdf(source, options, reader), Asker::check));
         return new Preview.Sight(reader.size(), readers.stream().map(Handouts.Reader::size).toList(), lists(Needed.of(source, options, reader)), pages.sources(), pages.inAll(),

@@ -85,7 +85,7 @@ class LooseHandouts {
 
     private static TemplateInstance page(String back, String title, PrintSource source, PrintForm form) {
         StudioSpec studio = source.studio();
-        PrintOptions options = new PrintOptions(studio.printsOn(), studio.customary(studio.printsOn()), Version.NORMAL, false, null, null);
+        PrintOptions options = PrintOptions.usual(studio, Version.NORMAL);
         List<SizeNeeds> needed = Readers.eachSize(source, Version.NORMAL).stream()
                 .map(reader -> new SizeNeeds(reader.size(), Needed.of(source, options, reader).sentence())).toList();
         boolean makerKnown = studio.name() != null && studio.address() != null && studio.mail() != null;

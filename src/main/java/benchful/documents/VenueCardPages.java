@@ -37,7 +37,7 @@ class VenueCardPages {
         VenueSpec venue = Pages.existing(Venue.class, id).toSpec();
         StudioSpec studio = Studio.current();
         Version chosen = version == null ? Version.NORMAL : Version.of(version).orElseThrow(NotFoundException::new);
-        PrintOptions options = new PrintOptions(studio.printsOn(), studio.customary(studio.printsOn()), chosen, false, null, null);
+        PrintOptions options = PrintOptions.usual(studio, chosen);
         StreamingOutput card = out -> documents.writeEmergencyCard(venue, studio, options, out);
         return Response.ok(card).header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"emergency-card.pdf\"").build();
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -45,7 +46,7 @@ public record Habit(String step, String title, int classes, int over, double rat
 
     private static double median(List<StepReview> reviews) {
         double[] ratios = reviews.stream()
-                .mapToDouble(r -> (double) r.planned().plus(r.difference()).toSeconds() / r.planned().toSeconds())
+                .mapToDouble(r -> (double) Objects.requireNonNull(r.actual()).toSeconds() / r.planned().toSeconds())
                 .sorted()
                 .toArray();
         int middle = ratios.length / 2;

@@ -26,11 +26,13 @@ final class Making {
     private final ProjectSpec project;
     private final LessonPlan lesson;
     private final Map<String, Integer> numbers;
+    private final List<BetweenMeetings.Item> outside;
 
     Making(PrintSource source) {
         this.project = source.file().project();
         this.lesson = source.lesson();
         this.numbers = lesson == null ? alone(project) : StepNumbers.of(lesson);
+        this.outside = BetweenMeetings.of(project, lesson);
     }
 
     /** Number by step id, in rising order. */
@@ -61,7 +63,7 @@ final class Making {
 
     /** What goes on while no meeting is held; nothing where there is no class. */
     List<BetweenMeetings.Item> outside() {
-        return BetweenMeetings.of(project, lesson);
+        return outside;
     }
 
     /** The steps that can't begin before a wait is over, itself among them. */

@@ -24,13 +24,16 @@ public record PrintHead(String title, String about, String foot, String where, S
     /** For a print-out of a class; its footer names the class. */
     public static PrintHead of(PrintSource source, String title, RawString style, Paper paper, Version version, List<Bookmark> bookmarks) {
         String about = source.when().isEmpty() ? source.title() : source.title() + ", " + source.when();
-        return new PrintHead(title, about, version == Version.LARGE ? shortened(source.title()) : about, source.where(), source.studio().line(), style,
-                version.slug() + " " + paper.slug(), bookmarks);
+        return of(title, about, source.title(), source.where(), source.studio(), style, paper, version, bookmarks);
     }
 
     /** For a print-out of a thing that no class is about; its footer names the thing. */
-    public static PrintHead of(String about, StudioSpec studio, String title, RawString style, Paper paper, Version version, List<Bookmark> bookmarks) {
-        return new PrintHead(title, about, version == Version.LARGE ? shortened(about) : about, "", studio.line(), style, version.slug() + " " + paper.slug(), bookmarks);
+    public static PrintHead of(String thing, StudioSpec studio, String title, RawString style, Paper paper, Version version, List<Bookmark> bookmarks) {
+        return of(title, thing, thing, "", studio, style, paper, version, bookmarks);
+    }
+
+    private static PrintHead of(String title, String about, String name, String where, StudioSpec studio, RawString style, Paper paper, Version version, List<Bookmark> bookmarks) {
+        return new PrintHead(title, about, version == Version.LARGE ? shortened(name) : about, where, studio.line(), style, version.slug() + " " + paper.slug(), bookmarks);
     }
 
     public PrintHead {

@@ -50,7 +50,7 @@ final class PictureAnswer {
     }
 
     private static double percent(String written) {
-        return written != null && written.matches("\\d{1,2}(\\.\\d{1,3})?") ? Double.parseDouble(written) : 0;
+        return Optional.ofNullable(written).flatMap(PictureEdit::percent).orElse(0.0);
     }
 
     /** Where a drawing leaves an amount blank for each reader, a page without a reader says of what. */

@@ -1,6 +1,7 @@
 package benchful.projects.pictures;
 
 import java.awt.image.BufferedImage;
+import java.util.Optional;
 
 /**
  * How a photograph is turned, and what is cut off afterwards; a drawing stays as it is.
@@ -22,6 +23,11 @@ public record PictureEdit(int quarters, double left, double top, double right, d
     /** Whether two margins, [%], leave enough of a picture. */
     public static boolean fits(double one, double other) {
         return one >= 0 && other >= 0 && one + other <= LARGEST_CUT;
+    }
+
+    /** A margin as it is written, "12.5" [%]; nothing where it is no such number. */
+    public static Optional<Double> percent(String written) {
+        return written.matches("\\d{1,2}(\\.\\d{1,3})?") ? Optional.of(Double.valueOf(written)) : Optional.empty();
     }
 
     public boolean isNone() {

@@ -24,7 +24,7 @@ import java.util.Set;
 final class FormPictures {
     private static final String HELD = "held:";
     private static final Set<String> TURNS = Set.of("0", "90", "180", "270");
-    private static final List<String> SIDES = List.of("left", "top", "right", "bottom");
+    static final List<String> SIDES = List.of("left", "top", "right", "bottom");
 
     private FormPictures() {}
 
@@ -117,7 +117,7 @@ final class FormPictures {
     /** 0 where nothing is written. */
     private static Optional<Double> percent(ObjectNode picture, String side) {
         String written = picture.path("cut").path(side).asText("").replaceFirst("\\s*%$", "").replace(',', '.').strip();
-        return written.isEmpty() ? Optional.of(0.0) : written.matches("\\d{1,2}(\\.\\d{1,3})?") ? Optional.of(Double.valueOf(written)) : Optional.empty();
+        return written.isEmpty() ? Optional.of(0.0) : PictureEdit.percent(written);
     }
 
     /**

@@ -74,7 +74,7 @@ final class PickedPictures {
         fields.putSingle(row + "/content", Base64.getEncoder().encodeToString(fit.content()));
         fields.putSingle(row + "/media_type", fit.mediaType());
         fields.remove(row + "/turned");
-        List.of("left", "top", "right", "bottom").forEach(side -> fields.remove(row + "/cut/" + side));
+        FormPictures.SIDES.forEach(side -> fields.remove(row + "/cut/" + side));
     }
 
     /** The number behind the last row of a list, blank or not. */
