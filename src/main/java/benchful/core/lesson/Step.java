@@ -88,6 +88,11 @@ public sealed interface Step {
             return (int) Math.max(1, Math.ceil(finishShare * students - 1e-9));
         }
 
+        /** For those who stay, by their seats. */
+        public Make of(List<Integer> seats) {
+            return new Make(id, title, time.of(seats), uses, help, finishShare, mayPause);
+        }
+
         public Make(String id, String title, StudentTime time) {
             this(id, title, time, List.of(), Help.NONE, 1, true);
         }

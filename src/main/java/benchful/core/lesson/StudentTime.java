@@ -66,12 +66,18 @@ public record StudentTime(Duration quick, Duration usual, Duration slow, List<Wo
         return workOf(student).scale();
     }
 
+    /** The same of those who stay, by their seats. */
+    public StudentTime of(List<Integer> seats) {
+        return new StudentTime(quick, usual, slow, seats.stream().map(this::workOf).toList());
+    }
+
     /** How often a student does it; students count from 0. */
     public int repeats(int student) {
         return workOf(student).repeats();
     }
 
-    private Work workOf(int student) {
+    /** How much of it a student does; students count from 0. */
+    public Work workOf(int student) {
         return work.get(Math.min(student, work.size() - 1));
     }
 

@@ -9,6 +9,7 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.advice.Advice;
 import benchful.core.lesson.advice.Advisor;
+import benchful.core.lesson.advice.BreakChanges;
 import benchful.core.lesson.advice.Change;
 import benchful.core.lesson.advice.Suggestion;
 import benchful.core.lesson.risk.Promised;
@@ -16,10 +17,11 @@ import benchful.plans.ClassPlanner;
 import benchful.web.forms.FormTree;
 import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Asks the lesson engine what would help a class, and says each change in the fields of the class's setup. */
 public final class ClassAdvisor {
@@ -43,17 +45,28 @@ public final class ClassAdvisor {
      * @param now the class as it is planned
      */
     public Suggestions suggestions(Promised now, Progress progress) {
+        return suggestions(ClassPlanner.request(file), now, progress);
+    }
+
+    /** @param request what the engine is asked for the class */
+    Suggestions suggestions(LessonRequest request, Promised now, Progress progress) {
         Map<Change, WhatIf> smaller = smallerSizes();
-        Advice advice = new Advisor(lessons, new SetupCosts(file.setup())).advise(ClassPlanner.request(file), now, List.copyOf(smaller.keySet()), progress);
+        List<Change> others = Stream.concat(smaller.keySet().stream(), breaks(request)).toList();
+        Advice advice = new Advisor(lessons, new SetupCosts(file.setup())).advise(request, now, others, progress);
         return new Suggestions(advice.chance(), Advice.ORDER, advice.suggestions().stream().map(s -> suggestion(s, smaller))
                 .filter(s -> changed(s.whatIf()).isPresent()).toList(), advice.comfortable(), advice.complete());
     }
 
+    /** Those at a fixed time; the others are where they hold up least already. */
+    private Stream<Change> breaks(LessonRequest request) {
+        return file.setup().breaks().stream().filter(b -> !b.mayMove()).map(ClassSetup.Break::at).distinct().flatMap(at -> BreakChanges.of(request, at).stream());
+    }
+
     private Map<Change, WhatIf> smallerSizes() {
-        Map<Change, WhatIf> changes = new HashMap<>();
+        Map<Change, WhatIf> changes = new LinkedHashMap<>();
         SmallerSizes.of(file).forEach((title, whatIf) -> changed(whatIf).ifPresent(smaller -> {
             List<Step> steps = ClassPlanner.request(smaller).steps();
-            changes.put(new Change.Other(title, request -> withSteps(request, steps)), whatIf);
+            changes.put(new Change.Other(title, SmallerSizes.LOSES, request -> withSteps(request, steps)), whatIf);
         }));
         return changes;
     }
@@ -69,6 +82,6 @@ public final class ClassAdvisor {
 
     private Suggestions.Suggestion suggestion(Suggestion s, Map<Change, WhatIf> smaller) {
         return new Suggestions.Suggestion(s.title(), s.plan().finish(), s.plan().fits(), s.gained(), s.chance(), s.chanceGained(),
-                s.preparation(), s.cost().orElse(null), SetupChange.of(s.changes(), tree, setup, smaller));
+                s.preparation(), s.cost().orElse(null), s.loses(), SetupChange.of(s.changes(), tree, setup, smaller));
     }
 }

@@ -1,6 +1,8 @@
 package benchful.plans.whatif;
 
+import benchful.core.lesson.advice.BreakChange;
 import benchful.core.lesson.advice.Change;
+import benchful.web.Times;
 import benchful.web.forms.FormTree;
 import benchful.web.forms.JsonPointers;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -49,6 +51,8 @@ final class SetupChange {
             put("/own_pace", "true");
         } else if (change instanceof Change.OneMoreGroup) {
             put("/groups", Math.max(1, number("/groups")) + 1);
+        } else if (change instanceof BreakChange pause) {
+            pause(pause);
         } else if (others.containsKey(change)) {
             fields.putAll(others.get(change).fields());
         } else {
@@ -63,11 +67,27 @@ final class SetupChange {
         } else if (change instanceof Change.LongerBooking longer) {
             String end = "/meetings/" + last + "/ends";
             put(end, time(end).plus(longer.by()));
-        } else if (change instanceof Change.OneMoreMeeting once) {
+        } else if (change instanceof Change.MoreMeetings more) {
             LocalDate date = LocalDate.parse(setup.at("/meetings/" + last + "/date").asText());
-            meeting(last + 1, date.plus(once.later()), time("/meetings/" + last + "/starts"), time("/meetings/" + last + "/ends"));
+            for (int i = 1; i <= more.times(); i++) {
+                meeting(last + i, date.plus(more.later().multipliedBy(i)), time("/meetings/" + last + "/starts"), time("/meetings/" + last + "/ends"));
+            }
         } else if (change instanceof Change.SplitInTwo split) {
             split(split);
+        }
+    }
+
+    /** The break that stands fixed at that time. */
+    private void pause(BreakChange change) {
+        for (int i = 0; i < setup.path("breaks").size(); i++) {
+            String pause = "/breaks/" + i;
+            if (time(pause + "/at").equals(change.at())) {
+                if (change instanceof BreakChange.Moved moved) {
+                    put(pause + "/at", moved.to());
+                } else if (change instanceof BreakChange.Shortened shortened) {
+                    put(pause + "/lasts", Times.words(shortened.to()));
+                }
+            }
         }
     }
 
@@ -85,19 +105,21 @@ final class SetupChange {
         put("/meetings/0/ends", middle);
     }
 
-    /** Who stays away wanted the size that most want. */
+    /** Each who stays away wanted the size that most of those want who are not known by name. */
     private void fewer(int students) {
-        int headcount = number("/headcount") - students;
-        put("/headcount", headcount);
-        int mixed = 0;
-        String most = null;
-        for (Map.Entry<String, JsonNode> size : setup.path("sizes").properties()) {
-            String place = JsonPointers.below("/sizes", size.getKey());
-            mixed += number(place);
-            most = most == null || number(place) > number(most) ? place : most;
-        }
-        if (mixed > headcount && number(most) >= mixed - headcount) {
-            put(most, number(most) - (mixed - headcount));
+        put("/headcount", number("/headcount") - students);
+        Map<String, Integer> mix = new LinkedHashMap<>();
+        setup.path("sizes").properties().forEach(size -> mix.put(JsonPointers.below("/sizes", size.getKey()), size.getValue().asInt()));
+        int unsaid = number("/headcount") - setup.path("students").size() - mix.values().stream().mapToInt(n -> n).sum();
+        for (int i = 0; i < students; i++) {
+            int most = mix.values().stream().mapToInt(n -> n).max().orElse(0);
+            if (unsaid >= most) {
+                unsaid--;
+            } else {
+                String size = mix.keySet().stream().filter(place -> mix.get(place) == most).findFirst().orElseThrow();
+                mix.put(size, most - 1);
+                put(size, most - 1);
+            }
         }
     }
 

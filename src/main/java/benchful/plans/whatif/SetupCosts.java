@@ -32,8 +32,8 @@ final class SetupCosts implements Costs {
             return hourly(open(), earlier.by());
         } else if (change instanceof Change.LongerBooking longer) {
             return hourly(open(), longer.by());
-        } else if (change instanceof Change.OneMoreMeeting) {
-            return hourly(open(), length(setup.meetings().get(setup.meetings().size() - 1)));
+        } else if (change instanceof Change.MoreMeetings more) {
+            return hourly(open(), length(setup.meetings().get(setup.meetings().size() - 1)).multipliedBy(more.times()));
         } else if (change instanceof Change.MoreTools || change instanceof Change.SplitInTwo || change instanceof Change.Other) {
             return Optional.empty();
         }

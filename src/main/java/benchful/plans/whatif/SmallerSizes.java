@@ -17,6 +17,8 @@ import java.util.Map;
 /** Smaller sizes for the students whose pieces take the longest: what a tutor can offer when the hours are short. */
 public final class SmallerSizes {
     private static final int MOST_OFFERED = 3;
+    /** What it means for the students. */
+    static final String LOSES = "Who chose a larger one makes this size";
 
     private final ProjectSpec project;
     private final ClassSetup setup;

@@ -30,9 +30,10 @@ public record Suggestions(double chance, String order, List<Suggestion> suggesti
      * @param chanceGained against the class as it is, on the same simulated students [-1 to 1]
      * @param preparation  what it adds to the tutor's work before the class
      * @param cost         money it costs; null where not known
+     * @param loses        what the students lose by it, without a full stop; empty where it is nothing
      * @param whatIf       the fields of the setup that make it
      */
     @TemplateData
     public record Suggestion(String title, LocalDateTime finish, boolean fits, Duration gained, double chance, double chanceGained,
-            Duration preparation, Money cost, WhatIf whatIf) {}
+            Duration preparation, Money cost, String loses, WhatIf whatIf) {}
 }

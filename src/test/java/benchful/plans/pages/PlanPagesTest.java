@@ -55,7 +55,7 @@ class PlanPagesTest {
     void suggestsWhatWouldHelpAndAppliesItWithOneButton() {
         tutor.open(page).type("/meetings/0/ends", "17:00").press("Plan again").press("Keep");
         openSuggestions();
-        assertThat(tutor.rows("table")).anyMatch(r -> r.matches("Book .* more \\|.*Apply.*"));
+        assertThat(tutor.rows("table")).anyMatch(r -> r.matches("Book .* more They stay up to .* longer\\. \\|.*Apply.*"));
         tutor.press(tutor.page().selectFirst("button[aria-label^=Apply: Book]"));
         assertThat(tutor.path()).isEqualTo(page);
         assertThat(shown("/meetings/0/ends")).isGreaterThan("17:01");

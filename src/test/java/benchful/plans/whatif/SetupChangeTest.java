@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.SetupRules;
+import benchful.core.lesson.advice.BreakChange;
 import benchful.core.lesson.advice.Change;
 import benchful.projects.ProjectSpec;
 import benchful.samples.SampleFiles;
@@ -42,7 +43,7 @@ class SetupChangeTest {
 
     @Test
     void meetsOnceMoreAtTheHoursOfTheLastMeeting() {
-        List<ClassSetup.Meeting> meetings = changed(new Change.OneMoreMeeting(Period.ofWeeks(1))).meetings();
+        List<ClassSetup.Meeting> meetings = changed(new Change.MoreMeetings(1, Period.ofWeeks(1))).meetings();
         ClassSetup.Meeting first = SETUP.meetings().get(0);
         assertThat(meetings).containsExactly(first, new ClassSetup.Meeting(first.date().plusDays(7), first.starts(), first.ends()));
     }
@@ -63,9 +64,35 @@ class SetupChangeTest {
         assertThat(fewer.sizes()).isEqualTo(Map.of("42 cm", 3, "45 cm", 3));
     }
 
+    /** Of eight, three are known by name; of the five others one takes 42 cm, and four of whom nothing is said take the first size. */
+    @Test
+    void leavesThoseKnownByNameInTheClass() {
+        Map<String, String> eight = Map.of("/headcount", "8", "/sizes/42 cm", "1", "/students/0/name", "Ada", "/students/1/name", "Ben", "/students/2/name", "Cleo");
+        ClassSetup fewer = read(whatIf(with(eight), new Change.FewerStudents(4)), with(eight));
+        assertThat(fewer.headcount()).isEqualTo(4);
+        assertThat(fewer.students()).hasSize(3);
+        assertThat(fewer.sizes()).isEqualTo(Map.of("42 cm", 1));
+    }
+
+    @Test
+    void takesABreakAtAnotherTimeOrMakesItShorter() {
+        ClassSetup tea = with(Map.of("/breaks/0/at", "13:00", "/breaks/0/lasts", "10 min", "/breaks/1/at", "15:15", "/breaks/1/lasts", "20 min"));
+        ClassSetup moved = read(whatIf(tea, new BreakChange.Moved(LocalTime.of(15, 15), LocalTime.of(15, 40))), tea);
+        assertThat(moved.breaks()).containsExactly(tea.breaks().get(0), new ClassSetup.Break(LocalTime.of(15, 40), Duration.ofMinutes(20)));
+        ClassSetup shorter = read(whatIf(tea, new BreakChange.Shortened(LocalTime.of(15, 15), Duration.ofMinutes(20), Duration.ofMinutes(15))), tea);
+        assertThat(shorter.breaks()).containsExactly(tea.breaks().get(0), new ClassSetup.Break(LocalTime.of(15, 15), Duration.ofMinutes(15)));
+    }
+
+    @Test
+    void meetsAgainWeekByWeek() {
+        ClassSetup.Meeting first = SETUP.meetings().get(0);
+        assertThat(changed(new Change.MoreMeetings(2, Period.ofWeeks(1))).meetings()).extracting(ClassSetup.Meeting::date)
+                .containsExactly(first.date(), first.date().plusDays(7), first.date().plusDays(14));
+    }
+
     @Test
     void makesTwoChangesOneUponTheOther() {
-        ClassSetup both = changed(new Change.LongerBooking(Duration.ofMinutes(30)), new Change.OneMoreMeeting(Period.ofWeeks(1)));
+        ClassSetup both = changed(new Change.LongerBooking(Duration.ofMinutes(30)), new Change.MoreMeetings(1, Period.ofWeeks(1)));
         assertThat(both.meetings()).extracting(ClassSetup.Meeting::ends).containsExactly(LocalTime.of(18, 30), LocalTime.of(18, 30));
         assertThat(both.meetings().get(1).date()).isEqualTo(LocalDate.from(SETUP.meetings().get(0).date()).plusWeeks(1));
     }

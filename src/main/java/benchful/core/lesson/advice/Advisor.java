@@ -9,8 +9,12 @@ import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.risk.Promised;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
@@ -28,6 +32,8 @@ public final class Advisor {
     private static final double SHORT_WORK = 150_000;
     private static final int BEST = 6;
     private static final int PAIRS = 5;
+    /** Whoever needs more of them teaches a course. */
+    private static final int MOST_MEETINGS = 8;
     /** Students x steps x classes in all whole trials, about a second and a half of work. */
     private static final double WHOLE_WORK = 12_000_000;
     private static final int FEWEST_WHOLE = 4;
@@ -96,15 +102,24 @@ public final class Advisor {
             List<List<Change>> singles = Stream.concat(new Changes(request, now.plan().finish()).all().stream(), others.stream()).map(List::of).toList();
             int most = wholeTrials(request, now.plan(), now.risk().classes());
             all = singles.size() + BEST * (BEST - 1) / 2 + most;
-            List<Suggestion> alone = new ArrayList<>(allTried(quick, singles));
+            List<Suggestion> alone = withBestMoves(allTried(quick, singles));
             fewEnough(alone).ifPresent(alone::add);
+            oftenEnough(alone).ifPresent(alone::add);
             List<List<Change>> pairs = pairs(alone);
             all = done + pairs.size() + most;
             List<Suggestion> together = allTried(quick, pairs).stream().filter(pair -> isWorthIt(pair, alone)).limit(PAIRS).toList();
             List<List<Change>> best = Stream.concat(alone.stream(), together.stream()).sorted(Ranking.BEST_FIRST).limit(most).map(Suggestion::changes).toList();
             all = done + best.size();
             List<Suggestion> whole = allTried(new Trial(planner, request, now), best);
-            return new Advice(now.risk().onTime(), whole.stream().sorted(Ranking.BEST_FIRST).toList(), false, !progress.isGivenUp());
+            List<Suggestion> said = new WorthSaying(whole, margin(now.plan()).negated()).suggestions();
+            return new Advice(now.risk().onTime(), said.stream().sorted(Ranking.BEST_FIRST).toList(), false, !progress.isGivenUp());
+        }
+
+        /** Of all other times for a break the one that gains most. */
+        private static List<Suggestion> withBestMoves(List<Suggestion> mostGainedFirst) {
+            Set<Object> moved = new HashSet<>();
+            return mostGainedFirst.stream().filter(one -> !(one.changes().get(0) instanceof BreakChange.Moved move) || moved.add(move.kind()))
+                    .collect(Collectors.toCollection(ArrayList::new));
         }
 
         private List<Suggestion> allTried(Trial trial, List<List<Change>> changes) {
@@ -125,16 +140,23 @@ public final class Advisor {
         private Optional<Suggestion> fewEnough(List<Suggestion> alone) {
             boolean oneIsNotEnough = alone.stream().anyMatch(one -> one.changes().get(0) instanceof Change.FewerStudents && !Ranking.isGood(one));
             int most = Math.min(request.headcount() / 2, request.headcount() - request.groups());
-            return oneIsNotEnough && most > 1 ? fewest(2, most) : Optional.empty();
+            return oneIsNotEnough && most > 1 ? fewest(most, Change.FewerStudents::new) : Optional.empty();
         }
 
-        private Optional<Suggestion> fewest(int least, int most) {
-            Optional<Suggestion> best = tried(quick, List.of(new Change.FewerStudents(most))).filter(Ranking::isGood);
-            int low = least;
+        /** How often to meet again so that it is good, where once does not suffice. */
+        private Optional<Suggestion> oftenEnough(List<Suggestion> alone) {
+            boolean onceIsNotEnough = alone.stream().noneMatch(one -> one.changes().get(0) instanceof Change.MoreMeetings && Ranking.isGood(one));
+            return onceIsNotEnough ? fewest(MOST_MEETINGS, Changes::again) : Optional.empty();
+        }
+
+        /** The least number, from two up to the most, with which it is good; nothing where it is not good with the most. */
+        private Optional<Suggestion> fewest(int most, IntFunction<Change> change) {
+            Optional<Suggestion> best = tried(quick, List.of(change.apply(most))).filter(Ranking::isGood);
+            int low = 2;
             int high = best.isPresent() ? most : low;
             while (low < high) {
                 int middle = (low + high) / 2;
-                Optional<Suggestion> fewer = tried(quick, List.of(new Change.FewerStudents(middle))).filter(Ranking::isGood);
+                Optional<Suggestion> fewer = tried(quick, List.of(change.apply(middle))).filter(Ranking::isGood);
                 best = fewer.isPresent() ? fewer : best;
                 low = fewer.isPresent() ? low : middle + 1;
                 high = fewer.isPresent() ? middle : high;
@@ -193,9 +215,11 @@ public final class Advisor {
         }
     }
 
-    /** Two of a kind, or an earlier begin with a later end, are only more of one. */
+    /** Two of a kind, an earlier begin with a later end, or a break changed twice, are only more of one; two halves have other breaks. */
     private static boolean goTogether(Change one, Change other) {
-        return one instanceof Change.MoreTools || one.getClass() != other.getClass() && !(movesHours(one) && movesHours(other));
+        boolean both = movesHours(one) && movesHours(other) || one instanceof BreakChange && other instanceof BreakChange;
+        boolean lost = one instanceof BreakChange && other instanceof Change.SplitInTwo || one instanceof Change.SplitInTwo && other instanceof BreakChange;
+        return one instanceof Change.MoreTools || one.getClass() != other.getClass() && !both && !lost;
     }
 
     private static boolean movesHours(Change change) {

@@ -6,17 +6,26 @@ import benchful.core.lesson.Meeting;
 import benchful.core.lesson.MinuteWords;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
+import benchful.core.lesson.StudentTime;
 import java.time.Duration;
 import java.time.Period;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** One thing a tutor could do otherwise. */
-public sealed interface Change {
+public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.MoreTools, Change.Helper, Change.FewerStudents, Change.EarlierStart,
+        Change.LongerBooking, Change.MoreMeetings, Change.SplitInTwo, Change.OwnPace, Change.OneMoreGroup, Change.Other {
 
     /** More people than any class has. */
     int EVERYBODY = 1_000_000;
@@ -33,6 +42,16 @@ public sealed interface Change {
     /** How far it goes, to tell two of the same trouble: minutes, or people concerned; 0 where it goes one way only. */
     default int extent() {
         return 0;
+    }
+
+    /** The same of all that are only more or less of one thing. */
+    default Object kind() {
+        return this;
+    }
+
+    /** What the students lose by it, without a full stop; empty where it is nothing. */
+    default String loses() {
+        return "";
     }
 
     /** From what she does alone to what everybody must agree to. */
@@ -65,6 +84,11 @@ public sealed interface Change {
         @Override
         public String title() {
             return "Prepare " + names + " before the class";
+        }
+
+        @Override
+        public String loses() {
+            return "They find " + names + " done, and read how it is made";
         }
 
         @Override
@@ -104,6 +128,11 @@ public sealed interface Change {
         }
 
         @Override
+        public Object kind() {
+            return more.stream().map(RoomTool::name).collect(Collectors.toSet());
+        }
+
+        @Override
         public Trouble trouble() {
             return Trouble.PREPARE;
         }
@@ -127,11 +156,26 @@ public sealed interface Change {
         }
     }
 
-    /** Take fewer students. */
+    /** Take fewer students. Nobody knows who stays away: each is one of those who are most alike. */
     record FewerStudents(int fewer) implements Change {
         @Override
         public LessonRequest apply(LessonRequest request) {
-            return request.toBuilder().headcount(request.headcount() - fewer).build();
+            List<Integer> seats = staying(request);
+            return request.toBuilder().headcount(seats.size()).steps(request.steps().stream().map(step -> step instanceof Step.Make make ? make.of(seats) : step).toList()).build();
+        }
+
+        private List<Integer> staying(LessonRequest request) {
+            Map<List<StudentTime.Work>, Deque<Integer>> alike = new LinkedHashMap<>();
+            IntStream.range(0, request.headcount()).forEach(seat -> alike.computeIfAbsent(works(request, seat), work -> new ArrayDeque<>()).add(seat));
+            for (int i = 0; i < fewer; i++) {
+                int most = alike.values().stream().mapToInt(Deque::size).max().orElseThrow();
+                alike.values().stream().filter(seats -> seats.size() == most).findFirst().orElseThrow().removeLast();
+            }
+            return alike.values().stream().flatMap(Deque::stream).sorted().toList();
+        }
+
+        private static List<StudentTime.Work> works(LessonRequest request, int seat) {
+            return request.steps().stream().flatMap(step -> step instanceof Step.Make make ? Stream.of(make.time().workOf(seat)) : Stream.empty()).toList();
         }
 
         @Override
@@ -140,8 +184,18 @@ public sealed interface Change {
         }
 
         @Override
+        public String loses() {
+            return (fewer == 1 ? "One student has" : fewer + " students have") + " no place";
+        }
+
+        @Override
         public int extent() {
             return fewer;
+        }
+
+        @Override
+        public Object kind() {
+            return FewerStudents.class;
         }
 
         @Override
@@ -165,8 +219,18 @@ public sealed interface Change {
         }
 
         @Override
+        public String loses() {
+            return "They come " + MinuteWords.minutes(by) + " earlier";
+        }
+
+        @Override
         public int extent() {
             return (int) by.toMinutes();
+        }
+
+        @Override
+        public Object kind() {
+            return EarlierStart.class;
         }
 
         @Override
@@ -191,8 +255,18 @@ public sealed interface Change {
         }
 
         @Override
+        public String loses() {
+            return "They stay up to " + MinuteWords.minutes(by) + " longer";
+        }
+
+        @Override
         public int extent() {
             return (int) by.toMinutes();
+        }
+
+        @Override
+        public Object kind() {
+            return LongerBooking.class;
         }
 
         @Override
@@ -201,26 +275,39 @@ public sealed interface Change {
         }
     }
 
-    /** Meet once more, with the hours and breaks of the last meeting. */
-    record OneMoreMeeting(Period later) implements Change {
+    /** Meet so many times more, each with the hours and breaks of the last meeting and so much after the one before. */
+    record MoreMeetings(int times, Period later) implements Change {
         @Override
         public LessonRequest apply(LessonRequest request) {
             Meeting last = request.meetings().get(request.meetings().size() - 1);
-            List<Break> breaks = request.breaks().stream().filter(pause -> !pause.start().isBefore(last.start()))
-                    .map(pause -> new Break(pause.title(), pause.start().plus(later), pause.end().plus(later))).toList();
-            LessonRequest.Builder more = request.toBuilder().meeting(last.start().plus(later), last.end().plus(later));
-            breaks.forEach(pause -> more.pause(pause.title(), pause.start(), pause.end()));
+            List<Break> breaks = request.breaks().stream().filter(pause -> !pause.start().isBefore(last.start())).toList();
+            LessonRequest.Builder more = request.toBuilder();
+            for (int i = 1; i <= times; i++) {
+                Period by = later.multipliedBy(i);
+                more.meeting(last.start().plus(by), last.end().plus(by));
+                breaks.forEach(pause -> more.pause(pause.title(), pause.start().plus(by), pause.end().plus(by)));
+            }
             return more.build();
         }
 
         @Override
         public String title() {
-            return "Meet once more";
+            return "Meet " + (times == 1 ? "once" : times + " times") + " more";
+        }
+
+        @Override
+        public String loses() {
+            return "They come on " + (times == 1 ? "one more day" : times + " more days");
         }
 
         @Override
         public int extent() {
-            return EVERYBODY;
+            return EVERYBODY * times;
+        }
+
+        @Override
+        public Object kind() {
+            return MoreMeetings.class;
         }
 
         @Override
@@ -253,6 +340,11 @@ public sealed interface Change {
         @Override
         public String title() {
             return "Teach it in two meetings of half the length";
+        }
+
+        @Override
+        public String loses() {
+            return "They come on two days";
         }
 
         @Override
@@ -305,9 +397,10 @@ public sealed interface Change {
     /**
      * A change that only the caller knows how to make, such as a smaller size.
      *
-     * @param how makes it upon any request, also one that is changed already, and leaves all else in it as it is
+     * @param loses what the students lose by it
+     * @param how   makes it upon any request, also one that is changed already, and leaves all else in it as it is
      */
-    record Other(String title, UnaryOperator<LessonRequest> how) implements Change {
+    record Other(String title, String loses, UnaryOperator<LessonRequest> how) implements Change {
         @Override
         public LessonRequest apply(LessonRequest request) {
             return how.apply(request);

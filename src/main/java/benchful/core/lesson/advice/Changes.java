@@ -1,7 +1,6 @@
 package benchful.core.lesson.advice;
 
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Link;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
@@ -16,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** All single changes worth trying for a request. */
@@ -26,6 +26,8 @@ final class Changes {
 
     /** Of the steps that take the longest, after the longest of all: that is what the class came for. */
     private static final int MOST_PREPARED = 20;
+    /** Whoever finds more than this done finds a class without its beginning. */
+    private static final int MOST_TOGETHER = 2;
 
     private static final Duration QUARTER = Duration.ofMinutes(15);
     /** More than this is another class. */
@@ -62,9 +64,14 @@ final class Changes {
             changes.add(new Change.OwnPace());
         }
         changes.addAll(hours());
-        changes.add(new Change.OneMoreMeeting(A_WEEK));
+        changes.add(again(1));
         split().ifPresent(changes::add);
         return changes;
+    }
+
+    /** So many times, a week apart. */
+    static Change again(int times) {
+        return new Change.MoreMeetings(times, A_WEEK);
     }
 
     private static int repeats(Step step) {
@@ -98,21 +105,23 @@ final class Changes {
         return Optional.of(new Change.SplitInTwo(Duration.ofMinutes((booked.toMinutes() / 2 + 14) / 15 * 15), A_WEEK));
     }
 
-    /** With the make steps and waits that it follows; demonstrations before it stay in the class, and so does the longest step. */
+    /**
+     * With all make steps and waits that lead to it; demonstrations and talks among them stay in the class, and so do the longest step,
+     * and what follows it or anything done between the meetings.
+     */
     private Optional<Change> prepare(String step) {
-        Set<String> all = new LinkedHashSet<>();
-        addWithPredecessors(step, all);
-        List<String> titles = request.steps().stream().filter(one -> all.contains(one.id()) && one.kind().isOwnWork())
-                .map(one -> "\"" + one.title() + "\"").toList();
-        return titles.size() > 2 || all.contains(longestFirst.get(0).id()) ? Optional.empty()
-                : Optional.of(new Change.PrepareAhead(List.copyOf(all), String.join(" and ", titles)));
+        Set<String> before = new LinkedHashSet<>();
+        addWithPredecessors(step, before);
+        List<Step> own = request.steps().stream().filter(one -> before.contains(one.id()) && one.kind().isOwnWork() && !request.isAhead(one)).toList();
+        List<String> all = before.stream().filter(id -> steps.get(id).kind().mayBePrepared() && !request.isAhead(steps.get(id))).toList();
+        boolean isTheClass = own.size() > MOST_TOGETHER || before.contains(longestFirst.get(0).id()) || before.stream().anyMatch(id -> steps.get(id).kind().isOutside());
+        return isTheClass ? Optional.empty()
+                : Optional.of(new Change.PrepareAhead(all, own.stream().map(one -> "\"" + one.title() + "\"").collect(Collectors.joining(" and "))));
     }
 
     private void addWithPredecessors(String step, Set<String> all) {
-        Step one = steps.get(step);
-        if (!request.isAhead(one) && one.kind().mayBePrepared() && all.add(step)) {
-            request.links().stream().filter(link -> link.to().equals(step)).map(Link::from)
-                    .forEach(before -> addWithPredecessors(before, all));
+        if (all.add(step)) {
+            request.links().stream().filter(link -> link.to().equals(step)).forEach(link -> addWithPredecessors(link.from(), all));
         }
     }
 
@@ -123,7 +132,7 @@ final class Changes {
     private List<Change> tools() {
         Set<Change> changes = new LinkedHashSet<>();
         for (Step step : request.steps()) {
-            int users = step.kind().isOwnWork() ? request.headcount() : 2;
+            int users = users(step);
             int atOnce = step.uses().stream().mapToInt(use -> request.inRoom(use.tool()) / use.units()).min().orElse(users);
             if (!request.isAhead(step) && atOnce > 0 && atOnce < users) {
                 int turns = (users + atOnce - 1) / atOnce;
@@ -132,6 +141,14 @@ final class Changes {
             }
         }
         return List.copyOf(changes);
+    }
+
+    /** The students at their own work, the loads of a wait that takes some pieces at a time; any other step gains by twice as much, if at all. */
+    private int users(Step step) {
+        if (step instanceof Step.Wait wait && wait.places() > 0) {
+            return (request.headcount() + wait.places() - 1) / wait.places();
+        }
+        return step.kind().isOwnWork() ? request.headcount() : 2;
     }
 
     /** What lets so many work at once. */

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.joda.money.Money;
 
 /**
@@ -40,6 +41,11 @@ public record Suggestion(List<Change> changes, LessonRequest request, LessonPlan
 
     public String title() {
         return String.join("; ", changes.stream().map(Change::title).toList());
+    }
+
+    /** What the students lose by it, in a line; empty where it is nothing. */
+    public String loses() {
+        return changes.stream().map(Change::loses).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
     }
 
     /** "Have a helper: gains 12 min, on time in 91 of 100 classes (+23), 40 min more to prepare." */

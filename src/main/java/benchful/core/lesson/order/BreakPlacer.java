@@ -83,7 +83,7 @@ public final class BreakPlacer {
     }
 
     /** A break before anything was done, or after all is done, is none. */
-    private static boolean isAmidWork(Break pause, LessonPlan plan) {
+    public static boolean isAmidWork(Break pause, LessonPlan plan) {
         List<Segment> work = plan.blocks().stream().filter(block -> block.lane() == Lane.CLASS).flatMap(block -> block.segments().stream())
                 .filter(part -> part.start().toLocalDate().equals(pause.start().toLocalDate())).toList();
         return work.stream().anyMatch(part -> part.start().isBefore(pause.start())) && work.stream().anyMatch(part -> part.end().isAfter(pause.end()));

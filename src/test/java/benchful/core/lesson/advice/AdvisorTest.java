@@ -19,6 +19,7 @@ import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.risk.ClassSimulation;
 import benchful.core.lesson.risk.Promised;
 import java.time.Duration;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,12 +64,11 @@ class AdvisorTest {
         assertThat(blank.gained()).isBetween(Duration.ofMinutes(10), Duration.ofMinutes(15));
         assertThat(blank.preparation()).isEqualTo(Duration.ofSeconds(8 * 160));
         assertThat(blank.cost()).isEmpty();
-        Suggestion saw = of(advice, new Change.MoreTools("saw", 1));
+        Suggestion saw = of(advice, new Change.MoreTools("saw", 4));
         assertThat(saw.cost()).contains(Money.of(CurrencyUnit.EUR, 18));
-        assertThat(saw.sentence()).startsWith("Bring one more saw: gains ").endsWith(", costs EUR 18.00.");
-        assertThat(of(advice, new Change.LongerBooking(Duration.ofMinutes(30))).gained()).isEqualTo(Duration.ofMinutes(30));
+        assertThat(saw.sentence()).startsWith("Bring 4 × saw more: gains ").endsWith(", costs EUR 18.00.");
+        assertThat(of(advice, new Change.LongerBooking(Duration.ofMinutes(15))).gained()).isEqualTo(Duration.ofMinutes(15));
         assertThat(of(advice, new Change.OwnPace()).chanceGained()).isPositive();
-        assertThat(of(advice, new Change.FewerStudents(1)).gained()).isPositive();
     }
 
     @Test
@@ -81,36 +81,45 @@ class AdvisorTest {
         assertThat(all.subList(good.size(), all.size())).isNotEmpty().extracting(one -> -Math.round(one.chanceGained() * 100)).isSorted();
     }
 
+    /** Booked 25 minutes for more than an hour and a half, other hours are another class; a few minutes too long, nobody comes again. */
     @Test
-    void asksToMeetOnceMoreOnlyAfterAllThatDoesWithout() {
-        List<Suggestion> good = advice(lasting(72)).suggestions()
-                .stream().filter(one -> one.chance() >= 0.9).toList();
-        assertThat(good.get(0).changes()).noneMatch(change -> change.trouble() == Change.Trouble.CHANGE_THE_CLASS);
-        assertThat(good.get(good.size() - 1).changes()).anyMatch(change -> change.trouble() == Change.Trouble.CHANGE_THE_CLASS);
+    void asksToComeAgainOnlyWhereNothingLesserSuffices() {
+        assertThat(advice(lasting(25)).suggestions()).flatExtracting(Suggestion::changes).contains(new Change.MoreMeetings(3, Period.ofWeeks(1)));
+        assertThat(advice(lasting(72)).suggestions()).isNotEmpty().flatExtracting(Suggestion::changes).noneMatch(change -> change.extent() >= Change.EVERYBODY);
     }
 
-    /** Half an hour short: quarters of an hour do not suffice, and one student fewer does not either. */
+    /** Half an hour short: quarters of an hour do not suffice, and more than is needed is not said. */
     @Test
-    void booksAndTurnsAwayAsMuchAsIsNeeded() {
-        Advice advice = advice(lasting(50));
-        assertThat(of(advice, new Change.LongerBooking(Duration.ofMinutes(30))).chance()).isLessThan(0.9);
-        Suggestion enough = of(advice, new Change.LongerBooking(Duration.ofMinutes(45)));
-        assertThat(enough.chance()).isGreaterThanOrEqualTo(0.9);
-        assertThat(enough.plan().fits()).isTrue();
-        List<Suggestion> fewer = advice(lasting(72)).suggestions().stream()
-                .filter(one -> one.changes().size() == 1 && one.changes().get(0) instanceof Change.FewerStudents).toList();
-        assertThat(fewer).hasSize(2);
-        assertThat(fewer.get(0).chance()).isGreaterThanOrEqualTo(0.9);
-        int needed = ((Change.FewerStudents) fewer.get(0).changes().get(0)).fewer();
-        LessonRequest oneLess = new Change.FewerStudents(needed - 1).apply(lasting(72));
-        assertThat(ClassSimulation.of(oneLess, Lessons.plan(planner.plan(oneLess))).onTime()).isLessThan(0.9);
+    void booksAsMuchAsIsNeeded() {
+        assertThat(advice(lasting(50)).suggestions()).extracting(Suggestion::changes).filteredOn(changes -> changes.get(0) instanceof Change.LongerBooking)
+                .containsExactly(List.of(new Change.LongerBooking(Duration.ofMinutes(45))));
+        LessonRequest lessBooked = new Change.LongerBooking(Duration.ofMinutes(30)).apply(lasting(50));
+        assertThat(ClassSimulation.of(lessBooked, Lessons.plan(planner.plan(lessBooked))).onTime()).isLessThan(0.9);
+        assertThat(advice(lasting(84)).suggestions()).extracting(Suggestion::changes).filteredOn(changes -> changes.get(0) instanceof Change.LongerBooking)
+                .containsExactly(List.of(new Change.LongerBooking(Duration.ofMinutes(15))));
     }
 
+    /** Seven minutes too long, and three minutes are for each student. */
     @Test
-    void asksForTheShorterBookingFirstWhereBothSuffice() {
-        List<Change> good = advice(lasting(84)).suggestions().stream().filter(one -> one.chance() >= 0.9 && one.changes().size() == 1)
-                .map(one -> one.changes().get(0)).filter(change -> change instanceof Change.LongerBooking).toList();
-        assertThat(good).containsExactly(new Change.LongerBooking(Duration.ofMinutes(15)), new Change.LongerBooking(Duration.ofMinutes(30)));
+    void turnsAwayAsFewAsIsNeeded() {
+        LessonRequest request = LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusMinutes(52)).replications(100)
+                .step(new Step.Make("make", "Make it", StudentTime.ofMinutes(30, 30, 30)))
+                .step(new Step.Together("try", "Try it on", Duration.ofMinutes(5), Duration.ofMinutes(3), List.of())).link("make", "try").build();
+        List<Suggestion> fewer = advice(request).suggestions().stream().filter(one -> one.changes().get(0) instanceof Change.FewerStudents).toList();
+        assertThat(fewer).extracting(Suggestion::changes).containsExactly(List.of(new Change.FewerStudents(3)));
+        assertThat(fewer.get(0).gained()).isEqualTo(Duration.ofMinutes(9));
+    }
+
+    /** Of two who make a large piece and six who make a small one, it is taken to be the small ones who stay away, until they are as few. */
+    @Test
+    void turnsAwayThoseWhoAreMostAlike() {
+        List<StudentTime.Work> works = List.of(new StudentTime.Work(1, 1), new StudentTime.Work(3, 1), new StudentTime.Work(1, 1), new StudentTime.Work(1, 1),
+                new StudentTime.Work(1, 1), new StudentTime.Work(3, 1), new StudentTime.Work(1, 1), new StudentTime.Work(1, 1));
+        LessonRequest request = LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusHours(1))
+                .step(new Step.Make("make", "Make it", new StudentTime(Duration.ofMinutes(5), Duration.ofMinutes(8), Duration.ofMinutes(9), works))).build();
+        LessonRequest fewer = new Change.FewerStudents(4).apply(request);
+        assertThat(fewer.headcount()).isEqualTo(4);
+        assertThat(((Step.Make) fewer.steps().get(0)).time().work()).extracting(StudentTime.Work::repeats).containsExactly(1, 3, 1, 3);
     }
 
     @Test
@@ -118,7 +127,7 @@ class AdvisorTest {
         Advisor dear = new Advisor(planner, change -> Optional.of(Money.of(CurrencyUnit.EUR, change instanceof Change.EarlierStart ? 5 : 50)));
         List<Suggestion> good = dear.advise(lasting(84), List.of(), Progress.NONE).orElseThrow().suggestions().stream()
                 .filter(one -> one.trouble() == Change.Trouble.AGREE.ordinal() * 2 + 1 && one.chance() >= 0.9).toList();
-        assertThat(good).extracting(one -> one.cost().orElseThrow().getAmount()).isSorted().hasSizeGreaterThan(2);
+        assertThat(good).extracting(one -> one.cost().orElseThrow().getAmount()).isSorted().hasSizeGreaterThan(1);
         assertThat(good.get(0).changes().get(0)).isInstanceOf(Change.EarlierStart.class);
     }
 
@@ -140,7 +149,7 @@ class AdvisorTest {
     void splitsALongMeetingInTwoAndKeepsBreaksThatFallIntoThem() {
         LessonRequest day = tooLong().toBuilder().meetings(List.of(new Meeting(TEN, TEN.plusHours(5))))
                 .pause("Tea", TEN.plusMinutes(60), TEN.plusMinutes(75)).pause("Lunch", TEN.plusMinutes(150), TEN.plusMinutes(180)).build();
-        LessonRequest split = new Change.SplitInTwo(Duration.ofMinutes(150), java.time.Period.ofWeeks(1)).apply(day);
+        LessonRequest split = new Change.SplitInTwo(Duration.ofMinutes(150), Period.ofWeeks(1)).apply(day);
         assertThat(split.meetings()).containsExactly(new Meeting(TEN, TEN.plusMinutes(150)),
                 new Meeting(TEN.plusWeeks(1), TEN.plusWeeks(1).plusMinutes(150)));
         assertThat(split.breaks()).extracting(pause -> pause.start()).containsExactly(TEN.plusMinutes(60), TEN.plusWeeks(1).plusMinutes(60));
@@ -169,7 +178,7 @@ class AdvisorTest {
 
     @Test
     void triesChangesThatOnlyTheCallerKnows() {
-        Change smaller = new Change.Other("Make the small size", request -> request.toBuilder().steps(request.steps().stream()
+        Change smaller = new Change.Other("Make the small size", "", request -> request.toBuilder().steps(request.steps().stream()
                 .filter(step -> !step.id().equals("file")).toList()).links(request.links().subList(0, 2)).build());
         Advice advice = advisor.advise(tooLong(), List.of(smaller), Progress.NONE).orElseThrow();
         assertThat(of(advice, smaller).gained()).isGreaterThan(Duration.ofMinutes(15));

@@ -13,6 +13,7 @@ import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.order.Lessons;
 import benchful.core.lesson.order.ListPlanner;
 import java.time.Duration;
+import java.time.LocalTime;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,7 @@ class ChangeTest {
         assertThat(new Change.OneMoreGroup().apply(REQUEST)).isEqualTo(REQUEST.toBuilder().groups(3).build());
         assertThat(new Change.OwnPace().apply(REQUEST)).isEqualTo(REQUEST.toBuilder().pacing(Pacing.OWN_PACE).build());
         assertThat(new Change.MoreTools("lamp", 2).apply(REQUEST).room()).containsExactly(new RoomTool("lamp", 1), new RoomTool("lamp", 2));
-        assertThat(new Change.Other("Make it small", request -> request.toBuilder().seed(9).build()).apply(REQUEST)).isEqualTo(REQUEST.toBuilder().seed(9).build());
+        assertThat(new Change.Other("Make it small", "", request -> request.toBuilder().seed(9).build()).apply(REQUEST)).isEqualTo(REQUEST.toBuilder().seed(9).build());
         LessonRequest prepared = new Change.PrepareAhead(List.of("pour"), "\"Pour\"").apply(REQUEST);
         assertThat(new Change.PrepareAhead(List.of("cord"), "\"Cord\"").apply(prepared).preparedAhead()).as("with its demonstration and its cure").containsExactlyInAnyOrder("show", "pour", "cure", "cord");
     }
@@ -50,7 +51,7 @@ class ChangeTest {
 
     @Test
     void meetsOnceMoreWithTheBreaksOfTheLastMeeting() {
-        LessonRequest more = new Change.OneMoreMeeting(WEEK).apply(REQUEST);
+        LessonRequest more = new Change.MoreMeetings(1, WEEK).apply(REQUEST);
         assertThat(more.meetings()).hasSize(3).endsWith(new Meeting(TEN.plusDays(8), TEN.plusDays(8).plusHours(2)));
         assertThat(more.breaks()).containsExactly(REQUEST.breaks().get(0), REQUEST.breaks().get(1),
                 new Break("Cake", TEN.plusDays(8).plusHours(1), TEN.plusDays(8).plusMinutes(70)));
@@ -72,8 +73,8 @@ class ChangeTest {
     void isCalledByWhatToDo() {
         assertThat(List.of(new Change.PrepareAhead(List.of("pour"), "\"Pour\""), new Change.MoreTools("lamp", 1), new Change.MoreTools("lamp", 2), new Change.Helper(),
                 new Change.FewerStudents(1), new Change.FewerStudents(2), new Change.EarlierStart(QUARTER), new Change.LongerBooking(QUARTER),
-                new Change.OneMoreMeeting(WEEK), new Change.SplitInTwo(QUARTER, WEEK), new Change.OwnPace(), new Change.OneMoreGroup(),
-                new Change.Other("Make it small", request -> request))).extracting(Change::title).containsExactly(
+                new Change.MoreMeetings(1, WEEK), new Change.SplitInTwo(QUARTER, WEEK), new Change.OwnPace(), new Change.OneMoreGroup(),
+                new Change.Other("Make it small", "", request -> request))).extracting(Change::title).containsExactly(
                         "Prepare \"Pour\" before the class", "Bring one more lamp", "Bring 2 × lamp more", "Have one more helper", "Take one student fewer",
                         "Take 2 students fewer", "Begin 15 min earlier", "Book 15 min more", "Meet once more", "Teach it in two meetings of half the length",
                         "Let students go on at their own pace between demonstrations", "Work in groups that take the steps in turn", "Make it small");
@@ -82,8 +83,8 @@ class ChangeTest {
     @Test
     void asksMoreThePeopleItConcerns() {
         assertThat(List.of(new Change.OwnPace(), new Change.OneMoreGroup(), new Change.PrepareAhead(List.of(), ""), new Change.MoreTools("lamp", 1), new Change.Helper(),
-                new Change.EarlierStart(QUARTER), new Change.LongerBooking(QUARTER), new Change.Other("", request -> request), new Change.FewerStudents(2),
-                new Change.OneMoreMeeting(WEEK), new Change.SplitInTwo(QUARTER, WEEK))).extracting(Change::trouble, Change::extent).containsExactly(
+                new Change.EarlierStart(QUARTER), new Change.LongerBooking(QUARTER), new Change.Other("", "", request -> request), new Change.FewerStudents(2),
+                new Change.MoreMeetings(1, WEEK), new Change.SplitInTwo(QUARTER, WEEK))).extracting(Change::trouble, Change::extent).containsExactly(
                         asks(Change.Trouble.TEACH, 0), asks(Change.Trouble.TEACH, 0), asks(Change.Trouble.PREPARE, 0), asks(Change.Trouble.PREPARE, 1),
                         asks(Change.Trouble.ASK, 0), asks(Change.Trouble.AGREE, 15), asks(Change.Trouble.AGREE, 15), asks(Change.Trouble.AGREE, 0),
                         asks(Change.Trouble.CHANGE_THE_CLASS, 2), asks(Change.Trouble.CHANGE_THE_CLASS, Change.EVERYBODY),
@@ -100,6 +101,41 @@ class ChangeTest {
         assertThat(both.extent()).isEqualTo(15);
         assertThat(new Suggestion(List.of(new Change.OwnPace()), REQUEST, plan, Duration.ofMinutes(-5), 0.5, -0.004, Duration.ZERO, Optional.empty()).sentence())
                 .isEqualTo("Let students go on at their own pace between demonstrations: loses 5 min, on time in 50 of 100 classes (+0).");
+    }
+
+    @Test
+    void takesABreakOtherwiseInEachMeetingThatHasIt() {
+        LessonRequest both = REQUEST.toBuilder().pause("Tea", TEN.plusHours(25), TEN.plusHours(25).plusMinutes(10)).build();
+        LessonRequest moved = new BreakChange.Moved(LocalTime.of(11, 0), LocalTime.of(10, 40)).apply(both.toBuilder().breaks(List.of(both.breaks().get(0), both.breaks().get(2))).build());
+        assertThat(moved.breaks()).containsExactly(new Break("Tea", TEN.plusMinutes(40), TEN.plusMinutes(50)),
+                new Break("Tea", TEN.plusDays(1).plusMinutes(40), TEN.plusDays(1).plusMinutes(50)));
+        assertThat(new BreakChange.Moved(LocalTime.of(9, 0), LocalTime.of(9, 5)).apply(both)).isEqualTo(both);
+        assertThat(new BreakChange.Shortened(LocalTime.of(11, 0), Duration.ofMinutes(10), Duration.ofMinutes(5)).apply(REQUEST).breaks()).containsExactly(
+                new Break("Tea", TEN.plusHours(1), TEN.plusMinutes(65)), new Break("Cake", TEN.plusDays(1).plusHours(1), TEN.plusDays(1).plusMinutes(65)));
+    }
+
+    @Test
+    void meetsAgainAsOftenAsItSays() {
+        LessonRequest more = new Change.MoreMeetings(2, WEEK).apply(REQUEST);
+        assertThat(more.meetings()).extracting(Meeting::start).containsExactly(TEN, TEN.plusDays(1), TEN.plusDays(8), TEN.plusDays(15));
+        assertThat(more.breaks()).extracting(Break::start).containsExactly(TEN.plusHours(1), TEN.plusDays(1).plusHours(1), TEN.plusDays(8).plusHours(1), TEN.plusDays(15).plusHours(1));
+        assertThat(new Change.MoreMeetings(2, WEEK).title()).isEqualTo("Meet 2 times more");
+    }
+
+    @Test
+    void saysWhatTheStudentsLose() {
+        assertThat(List.of(new Change.PrepareAhead(List.of("pour"), "\"Pour\""), new Change.FewerStudents(1), new Change.FewerStudents(2), new Change.EarlierStart(QUARTER),
+                new Change.LongerBooking(QUARTER), new Change.MoreMeetings(1, WEEK), new Change.MoreMeetings(3, WEEK), new Change.SplitInTwo(QUARTER, WEEK),
+                new Change.Other("", "A line", request -> request), new BreakChange.Moved(LocalTime.of(15, 0), LocalTime.of(15, 20)),
+                new BreakChange.Shortened(LocalTime.of(15, 0), QUARTER, Duration.ofMinutes(10)))).extracting(Change::loses).containsExactly(
+                        "They find \"Pour\" done, and read how it is made", "One student has no place", "2 students have no place", "They come 15 min earlier",
+                        "They stay up to 15 min longer", "They come on one more day", "They come on 3 more days", "They come on two days", "A line",
+                        "They rest 20 min later", "5 min of rest");
+        assertThat(List.of(new Change.Helper(), new Change.MoreTools("lamp", 1), new Change.OwnPace(), new Change.OneMoreGroup(),
+                new BreakChange.Moved(LocalTime.of(15, 0), LocalTime.of(14, 40)))).extracting(Change::loses).containsOnly("");
+        Suggestion both = new Suggestion(List.of(new Change.FewerStudents(1), new Change.Helper(), new Change.LongerBooking(QUARTER)), REQUEST,
+                Lessons.plan(new ListPlanner().plan(REQUEST)), Duration.ZERO, 1, 0, Duration.ZERO, Optional.empty());
+        assertThat(both.loses()).isEqualTo("One student has no place; They stay up to 15 min longer");
     }
 
     private static Tuple asks(Change.Trouble trouble, int extent) {
