@@ -2,11 +2,13 @@ package benchful.catalogue;
 
 import benchful.core.Fault;
 import benchful.core.quantity.Dimension;
+import benchful.core.quantity.MeasuringRange;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What must agree within a material's sheet: every amount measures the same kind of thing, and more packs never cost more. */
@@ -63,6 +65,9 @@ public final class MaterialRules {
         }
         for (int i = 0; i < sheet.offers().size(); i++) {
             offer("/offers/" + i, sheet.offers().get(i));
+        }
+        if (faults.isEmpty()) {
+            sheetMass();
         }
     }
 
@@ -144,6 +149,15 @@ public final class MaterialRules {
     private void measures(String at, Quantity amount, Dimension wanted, String example) {
         if (amount != null && !amount.dimension().equals(wanted)) {
             fault(at, "“%s” is %s. Give %s, such as %s.".formatted(amount, amount.dimension().words(), wanted.words(), example));
+        }
+    }
+
+    /** What is counted in sheets from now on is weighed by the sheet. */
+    private void sheetMass() {
+        try {
+            Optional.ofNullable(sheet.inSheets().unitMass()).ifPresent(MeasuringRange::bounded);
+        } catch (IllegalArgumentException tooMuch) {
+            fault("/unit_mass", "So much for 1 %s, a whole sheet is too heavy. %s".formatted(sheet.unit(), tooMuch.getMessage()));
         }
     }
 

@@ -56,6 +56,17 @@ class MaterialRulesTest {
                 .containsExactly(new Fault("/offers/0/sheet/length", "Only a material counted by area comes in sheets. Leave this empty, or count it in sheets, such as “sheets 70 x 50 cm”."));
     }
 
+    @Test
+    void refusesAMassOfWhichAWholeSheetWouldBeMoreThanAnyScaleHolds() {
+        Offer sheets = Offer.of("Harbour", Quantity.parse("20000 cm2"), BigDecimal.ONE)
+                .withSheet(new Extent(Quantity.parse("10 cm"), Quantity.parse("20 cm")));
+        MaterialSpec card = MaterialSpec.of("card", Unit.CM2).withOffers(List.of(sheets));
+
+        assertThat(MaterialRules.faults(card.withUnitMass(Quantity.parse("5000 kg")))).isEmpty();
+        assertThat(MaterialRules.faults(card.withUnitMass(Quantity.parse("5001 kg")))).containsExactly(new Fault("/unit_mass",
+                "So much for 1 cm2, a whole sheet is too heavy. That is more than anything is planned with here. Give at most 1000000 kg."));
+    }
+
     private static Offer.PriceBreak at(int packs, String price) {
         return new Offer.PriceBreak(packs, new BigDecimal(price));
     }

@@ -227,7 +227,12 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
 
     /** The rows of a list as lines: as they were just typed, or as they stand in the form. */
     public String lines(String list) {
-        return boxes.typed().getOrDefault(list, new LineBoxes((ObjectNode) form.tree(), choices.hazards()).written(list));
+        String typed = boxes.typed().get(list);
+        return typed == null ? rows().written(list) : typed;
+    }
+
+    private LineBoxes rows() {
+        return new LineBoxes((ObjectNode) form.tree(), choices.hazards());
     }
 
     public BoxWords words(String list) {
@@ -240,13 +245,13 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
     }
 
     /** How high a box is: as its lines need, within bounds. */
-    public int height(String list) {
-        return Math.max(5, Math.min(24, (int) lines(list).lines().count() + 1));
+    public int height(String lines) {
+        return Math.max(5, Math.min(24, (int) lines.lines().count() + 1));
     }
 
     /** What a row says, its name left out, in the words of its line. */
     public String said(String list, String row) {
-        return new LineBoxes((ObjectNode) form.tree(), choices.hazards()).said(list, row);
+        return rows().said(list, row);
     }
 
     /** What was taken for granted when a row was read from its line. */
