@@ -11,6 +11,7 @@ import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
 import benchful.core.buying.Purchase;
+import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
 import benchful.core.quantity.Unit;
@@ -72,6 +73,22 @@ class TermPlannerTest {
         TermPlan plan = plan(null, List.of(cord), part("Saturday", MARCH, 1, cut("Cord", "3 m")), part("Sunday", MARCH, 2, pieces("Cord", "4 m")));
 
         assertThat(plan.materials().get(0).cutting().bought()).isEqualTo(3);
+    }
+
+    /** Cord can't be replaced by felt; that somebody tried makes no pieces of what others take as a mere area. */
+    @Test
+    void takesAMereAreaAsSuchThoughItWasChosenInPlaceOfWhatIsCutToLength() {
+        MaterialSpec felt = material("Felt", Unit.CM2, null, offer("Rope loft", "1200 cm2", "2.00").withSheet(new Extent(Quantity.parse("40 cm"), Quantity.parse("30 cm"))));
+        TermRequest.Part refused = part("Friday", MARCH, 1, cut("Cord", "3 m"), MaterialLine.of("Felt", "20 cm").withWidth("30 cm").withPieces("1"));
+        TermRequest.Part wrongly = new TermRequest.Part("Friday", refused.file().with(refused.file().setup().withInstead(List.of(new ClassSetup.Instead("Cord", "Felt")))));
+
+        TermPlan plan = plan(null, List.of(material("Cord", Unit.M, null), felt), wrongly, part("Sunday", MARCH, 1, pieces("Felt", "500 cm2")));
+
+        assertThat(plan.faults()).singleElement().satisfies(f -> assertThat(f.detail()).contains("It can't be taken for “Cord”."));
+        assertThat(plan.materials()).filteredOn(m -> m.name().equals("Felt")).singleElement().satisfies(m -> {
+            assertThat(m.sheets().sheets()).singleElement().satisfies(s -> assertThat(s.cuts()).hasSize(1));
+            assertThat(m.bought().bought()).isEqualTo(Quantity.parse("2400 cm2"));
+        });
     }
 
     @Test

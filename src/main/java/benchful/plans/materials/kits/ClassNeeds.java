@@ -93,7 +93,7 @@ public final class ClassNeeds {
 
     private NeedLine line(int i, String material, Unit unit, List<Seat> seats) {
         MaterialLine line = project.materials().get(i);
-        boolean inPieces = line.width() != null || cut.contains(material);
+        boolean inPieces = line.width() != null || cut.contains(material) && unit.dimension().equals(Dimension.LENGTH);
         if (!line.shared()) {
             List<Seat> takers = seats.stream().filter(seat -> seat.material(i).equals(material)).toList();
             return new NeedLine(takes(i, inPieces, unit, takers), null, allowance(line, material));
