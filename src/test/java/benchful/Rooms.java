@@ -39,7 +39,7 @@ final class Rooms {
             List.of("plans.materials.kits"),
             List.of("plans.materials.cutting", "plans.materials.sizes"),
             List.of("classes"),
-            List.of("studio"),
+            List.of("stock.sources", "studio"),
             List.of("catalogue.suppliers", "projects.writing", "stock.lists"),
             List.of("projects", "stock"),
             List.of("hazards"),

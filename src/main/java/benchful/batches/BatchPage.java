@@ -8,11 +8,13 @@ import benchful.core.quantity.Unit;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.plans.materials.Requirements;
 import benchful.plans.materials.kits.Kit;
+import benchful.stock.sources.Sources;
 import io.quarkus.qute.TemplateData;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -28,6 +30,11 @@ import java.util.stream.Collectors;
 @TemplateData
 public record BatchPage(long id, String title, String projectName, BatchSpec sheet, List<KitKind> kinds, MaterialsPlan plan, String notice, List<Overdrawn> overdrawn,
         List<String> unweighed, long version) {
+
+    /** What nobody sells. */
+    public Sources sources() {
+        return Sources.of(plan.materials().stream().map(MaterialsPlan.MaterialPlan::bought).filter(Objects::nonNull), sheet.currency(), "/batches/" + id);
+    }
 
     /**
      * @param kit one of them

@@ -8,6 +8,7 @@ import jakarta.enterprise.inject.Instance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.joda.money.CurrencyUnit;
 
 /** What must agree between a sheet and everything else in the catalogue: free names, known suppliers and hazards. */
@@ -21,6 +22,11 @@ public class CatalogueRules {
 
     /** @param stored the material that takes the sheet; null for a new one */
     public List<Fault> faults(MaterialSpec sheet, Material stored) {
+        return faults(sheet, stored, name -> Supplier.byName(name).map(Supplier::currency));
+    }
+
+    /** @param currencies of suppliers by name; empty for one that there is not */
+    public List<Fault> faults(MaterialSpec sheet, Material stored, Function<String, Optional<String>> currencies) {
         List<Fault> faults = new ArrayList<>();
         Optional<Material> namesake = Material.byName(sheet.name());
         if (namesake.isPresent() && namesake.get() != stored) {
@@ -31,7 +37,7 @@ public class CatalogueRules {
         }
         variant(faults, sheet, stored);
         faults.addAll(unknownHazards(sheet));
-        offers(faults, sheet.offers());
+        offers(faults, sheet.offers(), currencies);
         return faults;
     }
 
@@ -51,14 +57,14 @@ public class CatalogueRules {
         return hazards.isResolvable() ? HazardNames.unknown("/hazards", sheet.hazards(), hazards.get().byId().keySet()) : List.of();
     }
 
-    private static void offers(List<Fault> faults, List<Offer> offers) {
+    private static void offers(List<Fault> faults, List<Offer> offers, Function<String, Optional<String>> currencies) {
         for (int i = 0; i < offers.size(); i++) {
             Offer offer = offers.get(i);
-            Optional<Supplier> supplier = Supplier.byName(offer.supplier());
-            if (supplier.isEmpty()) {
+            Optional<String> currency = currencies.apply(offer.supplier());
+            if (currency.isEmpty()) {
                 faults.add(new Fault("/offers/" + i + "/supplier", "“%s” is not among the suppliers. Choose one, or add it there first.".formatted(offer.supplier())));
             } else {
-                prices(faults, "/offers/" + i, offer, CurrencyUnit.of(supplier.get().currency));
+                prices(faults, "/offers/" + i, offer, CurrencyUnit.of(currency.get()));
             }
         }
     }

@@ -6,10 +6,14 @@ import benchful.classes.CraftClass;
 import benchful.core.buying.SupplierOrder;
 import benchful.plans.materials.TermPlan;
 import benchful.plans.stored.TermService;
+import benchful.stock.sources.Sources;
 import benchful.web.Trouble;
 import benchful.web.tasks.BackgroundTask;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What coming classes and kits for sale miss, bought for together.
@@ -50,6 +54,12 @@ public record BuyPage(List<ClassLine> coming, long more, List<KitBatch> kits, Ch
 
     public List<Trouble> leftOut() {
         return bought == null ? List.of() : bought.leftOut();
+    }
+
+    /** What nobody sells. */
+    public Sources sources() {
+        String chosen = Stream.concat(choice.classes().stream().map(c -> "class=" + c.id()), choice.kits().stream().map(b -> "batch=" + b.id())).collect(Collectors.joining("&"));
+        return Sources.of(plan().materials().stream().map(TermPlan.TermMaterial::bought).filter(Objects::nonNull), plan().total().getCurrencyUnit().getCode(), "/orders/new?" + chosen + (choice.fill() ? "&fill=true" : ""));
     }
 
     /** Null where nothing is to be ordered. */

@@ -18,8 +18,8 @@ import benchful.plans.materials.kits.Kit;
 import benchful.plans.pictures.PlanPicture;
 import benchful.plans.whatif.WhatIf;
 import benchful.projects.ProjectSpec;
+import benchful.stock.sources.Sources;
 import benchful.web.Formats;
-import benchful.web.Sought;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.util.LinkedHashMap;
@@ -94,17 +94,9 @@ public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, Sp
         return groups.values().stream().map(KitGroup::new).toList();
     }
 
-    /**
-     * What is missing and nobody in the catalogue sells.
-     *
-     * @param link to the material, where an offer or what lies on the shelf can be entered
-     */
-    @TemplateData
-    public record Unsold(String words, String link) {}
-
-    public List<Unsold> unsold() {
-        return plan.materials().unsold().stream().map(material -> new Unsold(Formats.words(material.bought().unmet()) + " " + material.name(),
-                Sought.link("/materials", material.name()))).toList();
+    /** What is missing and nobody in the catalogue sells. */
+    public Sources sources() {
+        return Sources.of(plan.materials().unsold().stream().map(MaterialsPlan.MaterialPlan::bought), file.setup().currency(), "/classes/" + craftClass.id());
     }
 
     /** The steps that decide the end, one after the other: "1 Welcome (10 min), 3 Knot the strand (1 h 40 min)". */

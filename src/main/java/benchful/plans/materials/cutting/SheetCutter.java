@@ -13,6 +13,7 @@ import benchful.core.cutting.StockFloor;
 import benchful.core.cutting.patterns.Work;
 import benchful.core.cutting.sheets.SheetPlanner;
 import benchful.core.needs.Need;
+import benchful.core.quantity.Counted;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
@@ -29,7 +30,7 @@ import java.util.stream.Collectors;
 /**
  * Cuts a material from sheets. Offcuts are kept that hold the smallest rectangle asked for.
  *
- * <p>The rest of what is on hand is taken as whole sheets of the smallest on offer; what remains has no known shape and is not cut.
+ * <p>The rest of what is on hand is taken as whole sheets of the smallest on offer, or as they are counted where none is; what remains has no known shape and is not cut.
  */
 final class SheetCutter extends StockCutter<Extent, SheetPlan> {
     /** Stock is rounded to what can be measured; whole sheets stay whole [mm2]. */
@@ -66,10 +67,15 @@ final class SheetCutter extends StockCutter<Extent, SheetPlan> {
     @Override
     List<Extent> rest() {
         Quantity rest = known().stream().map(Extent::area).reduce(onHand(), Quantity::minus);
-        return offers.stream().map(Offer::size).min(Comparator.comparing(Extent::area)).map(each -> {
+        return offers.stream().map(Offer::size).min(Comparator.comparing(Extent::area)).or(this::counted).map(each -> {
             int number = rest.base().add(ROUNDED).max(BigDecimal.ZERO).divide(each.area().base(), 0, RoundingMode.FLOOR).min(MOST_SHEETS).intValueExact();
             return Collections.nCopies(number, each);
         }).orElse(List.of());
+    }
+
+    /** The sheets that it is counted in, where nobody sells any. */
+    private Optional<Extent> counted() {
+        return Optional.ofNullable(material.unit().counted()).map(Counted::sheet);
     }
 
     @Override
