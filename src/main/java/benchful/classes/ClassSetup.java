@@ -44,6 +44,7 @@ import java.util.Map;
  * @param share the share of students that must be done before the class moves on, in (0, 1]; null for all
  * @param promise how many of such classes are to keep the times of the plan; nine in ten unless said otherwise
  * @param breaks in every meeting that holds them
+ * @param rest a rule by which more breaks are placed; null for none
  * @param preparedAhead ids of steps the tutor does before the class instead
  * @param tools what the tutor brings, added to the venue's
  * @param currency ISO 4217 code the totals are shown in
@@ -70,6 +71,7 @@ public record ClassSetup(
         @Range(above = 0, to = 1) @Mend("Enter the share of students to wait for, above 0 and up to 1.") BigDecimal share,
         Promise promise,
         @Length(most = 20) List<Break> breaks,
+        @JsonInclude(JsonInclude.Include.NON_NULL) Rest rest,
         @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> preparedAhead,
         @Length(most = 200) Map<@Filled(80) @Mend("Name a tool in at most 80 letters.") String, @Count Integer> tools,
         @CurrencyCode String currency,
@@ -139,6 +141,12 @@ public record ClassSetup(
             return latest != null && latest.isAfter(at);
         }
     }
+
+    /**
+     * Breaks by a rule, at the times that the plan finds: students work at the bench for at most so long, and then rest for so long.
+     * Whatever is not their own work and lasts as long rests them too.
+     */
+    public record Rest(@Required Duration after, @Required Duration lasts) {}
 
     /**
      * A student known by name.

@@ -2,7 +2,9 @@ package benchful.classes;
 
 import benchful.core.Fault;
 import benchful.projects.ProjectSpec;
+import benchful.web.Formats;
 import benchful.web.forms.SpecReader;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -13,6 +15,10 @@ import java.util.stream.Collectors;
 
 /** What must agree within the setup of a class, and between it and its project. Each fault says where and how to mend it. */
 public final class SetupRules {
+    private static final Duration LEAST_WORK = Duration.ofMinutes(15);
+    private static final Duration SHORTEST_REST = Duration.ofMinutes(3);
+    private static final Duration LONGEST_REST = Duration.ofHours(2);
+
     private final ClassSetup setup;
     private final ProjectSpec project;
     private final List<Fault> faults = new ArrayList<>();
@@ -30,6 +36,7 @@ public final class SetupRules {
     public static List<Fault> check(ClassSetup setup, ProjectSpec project) {
         SetupRules rules = new SetupRules(setup, project);
         rules.hours();
+        rules.rest();
         rules.sizes();
         rules.students();
         rules.steps();
@@ -56,6 +63,16 @@ public final class SetupRules {
             if (b.latest() != null && b.latest().isBefore(b.at())) {
                 fault("/breaks/" + i + "/latest", "It can't have to begin before %s. Give a later time, or none for a break at a fixed time.".formatted(b.at()));
             }
+        }
+    }
+
+    private void rest() {
+        ClassSetup.Rest rest = setup.rest();
+        if (rest != null && rest.after().compareTo(LEAST_WORK) < 0) {
+            fault("/rest/after", "Let them work for at least %s before a rest.".formatted(Formats.words(LEAST_WORK)));
+        }
+        if (rest != null && (rest.lasts().compareTo(SHORTEST_REST) < 0 || rest.lasts().compareTo(LONGEST_REST) > 0)) {
+            fault("/rest/lasts", "Give a rest of %s to %s.".formatted(Formats.words(SHORTEST_REST), Formats.words(LONGEST_REST)));
         }
     }
 

@@ -11,6 +11,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Computes the whole plan of a class from its file. Nothing is stored; the same file gives the same plan. */
 @ApplicationScoped
@@ -27,7 +28,9 @@ public class ClassPlanner {
 
     /** @param today to tell what can't arrive in time any more; null to leave that open */
     public ClassPlan plan(ClassFile file, LocalDate today) {
-        return ClassPlan.of(timing(file), remembered.materials(file, today), AdviceFinder.of(file));
+        Timing timing = timing(file);
+        List<Advice> advice = Stream.concat(AdviceFinder.of(file).stream(), RestAdvice.of(file, timing.lesson()).stream()).toList();
+        return ClassPlan.of(timing, remembered.materials(file, today), advice);
     }
 
     /** The lesson alone. */
@@ -62,7 +65,12 @@ public class ClassPlanner {
         return remembered.lengths(students == null || students < request.groups() || students == 0 ? request : request.toBuilder().headcount(students).build());
     }
 
-    /** What the lesson engine is asked for the class. */
+    /** What the lesson engine is asked for the class, with the breaks that its rule asks for. */
+    public LessonRequest rested(ClassFile file) {
+        return remembered.request(file);
+    }
+
+    /** The same before any break is placed by a rule. */
     public static LessonRequest request(ClassFile file) {
         return new LessonRequestWriter(file).request();
     }

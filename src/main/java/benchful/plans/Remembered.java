@@ -11,6 +11,7 @@ import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
+import benchful.core.lesson.order.RestPlacer;
 import benchful.core.lesson.risk.Promised;
 import benchful.core.lesson.risk.StepLengths;
 import benchful.plans.materials.MaterialsPlan;
@@ -28,6 +29,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -60,10 +62,15 @@ public class Remembered {
         private record Bought(String title, ProjectSpec project, ClassSetup setup) {}
     }
 
-    /** What the lesson engine is asked for a class: its pieces are sized first. */
+    /** What the lesson engine is asked for a class: its pieces are sized first, and breaks are placed by its rule in the plan itself. */
     LessonRequest request(ClassFile file) {
         ClassFile asked = file.withoutContacts();
-        return memory.of(new RequestQuestion(asked.project(), asked.setup(), asked.venue()), request -> 2 * request.steps().size(), () -> ClassPlanner.request(asked));
+        RestPlacer.Rested roughly = memory.of(new RequestQuestion(asked.project(), asked.setup(), asked.venue()), r -> 2 * r.fixed().steps().size(), () -> Rests.roughly(asked));
+        return Rests.wholly(asked, roughly, this::plan);
+    }
+
+    private Optional<LessonPlan> plan(LessonRequest request) {
+        return lesson(request) instanceof Planned planned ? Optional.of(promised(request, planned.plan()).plan()) : Optional.empty();
     }
 
     LessonOutcome lesson(LessonRequest request) {

@@ -72,6 +72,7 @@ class ClassesPagesTest {
             /meetings/0/date  | 2027-02-31 | 2027-02-31
             /spares           | -1     | Enter how many spare kits, from 0 to 100.
             /breaks/0/lasts   | soon   | Give a time, such as 20 min
+            /rest/after       | 55 min | Give a time, such as 20 min
             /currency         | ABC    | “ABC” is no currency.
             /share            | 1.5    | above 0 and up to 1
             /students/1/seat  | 1      | Seat 1 is given twice.

@@ -120,6 +120,9 @@ final class ClassFileMaker {
             }
         }
         if (chance.once(3)) {
+            setup.putObject("rest").put("after", chance.of("15 min", "55 min")).put("lasts", chance.of("3 min", "10 min", "2 h"));
+        }
+        if (chance.once(3)) {
             setup.putArray("prepared_ahead").add(chance.of(file.at("/project/steps").findValuesAsText("id")));
         }
         if (chance.once(3)) {

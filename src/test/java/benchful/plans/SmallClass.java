@@ -38,6 +38,7 @@ public final class SmallClass {
     private final List<Step> steps = new ArrayList<>();
     private final List<ClassSetup.Student> students = new ArrayList<>();
     private final List<ClassSetup.Break> breaks = new ArrayList<>();
+    private ClassSetup.Rest rest;
     private final List<ClassSetup.Meeting> meetings = new ArrayList<>();
     private final List<String> ahead = new ArrayList<>();
     private final List<MaterialSpec> materials = new ArrayList<>();
@@ -138,6 +139,11 @@ public final class SmallClass {
         return step(step(id, StepKind.MAKE, 0, times(usual), null, null));
     }
 
+    /** All need just as long. */
+    public SmallClass makesIn(String id, int minutes) {
+        return step(step(id, StepKind.MAKE, 0, new Step.StudentTime(Duration.ofMinutes(minutes), Duration.ofMinutes(minutes), Duration.ofMinutes(minutes)), null, null));
+    }
+
     /** @param share of the students who must be done before the class moves on */
     public SmallClass makes(String id, int usual, String share) {
         return step(step(id, StepKind.MAKE, 0, times(usual), null, new BigDecimal(share)));
@@ -169,6 +175,12 @@ public final class SmallClass {
 
     public SmallClass rests(LocalTime at, int minutes) {
         breaks.add(new ClassSetup.Break(at, Duration.ofMinutes(minutes)));
+        return this;
+    }
+
+    /** By a rule, in minutes. */
+    public SmallClass restsAfter(int work, int minutes) {
+        rest = new ClassSetup.Rest(Duration.ofMinutes(work), Duration.ofMinutes(minutes));
         return this;
     }
 
@@ -242,7 +254,7 @@ public final class SmallClass {
         List<ClassSetup.Meeting> hours = meetings.isEmpty()
                 ? List.of(new ClassSetup.Meeting(LocalDate.of(2027, 3, 6), LocalTime.of(18, 0), LocalTime.of(21, 0))) : meetings;
         ClassSetup setup = ClassSetupBuilder.builder().title("Evening").meetings(hours).headcount(headcount).level(level)
-                .sizes(mix).students(students).helpers(helpers).groups(groups).ownPace(ownPace).share(share).promise(promise).breaks(breaks)
+                .sizes(mix).students(students).helpers(helpers).groups(groups).ownPace(ownPace).share(share).promise(promise).breaks(breaks).rest(rest)
                 .preparedAhead(ahead).tools(brought).currency("GBP").youngest(youngest).build();
         return new ClassFile(project, setup, venue, materials, List.of(new SupplierSpec("Loft", "GBP", null, delivery, null, 3, false, null, null, null)));
     }

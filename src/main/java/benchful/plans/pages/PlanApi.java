@@ -3,6 +3,7 @@ package benchful.plans.pages;
 import benchful.classes.ClassFile;
 import benchful.core.Progress;
 import benchful.core.lesson.LessonPlanner;
+import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.risk.Promised;
 import benchful.plans.ClassFileReader;
 import benchful.plans.ClassPlan;
@@ -120,6 +121,7 @@ public class PlanApi {
     private PlanAnswer planned(ClassFile file, boolean suggestions) {
         ClassPlan plan = planner.plan(file);
         boolean advised = suggestions && plan.lesson() != null;
-        return new PlanAnswer(plan, advised ? room.work(() -> new ClassAdvisor(lessons, file).suggestions(new Promised(plan.lesson(), plan.risk()), UNTIL_NOBODY_WAITS)) : null);
+        LessonRequest asked = planner.rested(file);
+        return new PlanAnswer(plan, advised ? room.work(() -> new ClassAdvisor(lessons, file).suggestions(asked, new Promised(plan.lesson(), plan.risk()), UNTIL_NOBODY_WAITS)) : null);
     }
 }

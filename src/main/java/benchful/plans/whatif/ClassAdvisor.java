@@ -42,14 +42,10 @@ public final class ClassAdvisor {
     /**
      * Takes seconds: tells how far it is and can be given up.
      *
-     * @param now the class as it is planned
+     * @param request what the engine is asked for the class
+     * @param now     the class as it is planned
      */
-    public Suggestions suggestions(Promised now, Progress progress) {
-        return suggestions(ClassPlanner.request(file), now, progress);
-    }
-
-    /** @param request what the engine is asked for the class */
-    Suggestions suggestions(LessonRequest request, Promised now, Progress progress) {
+    public Suggestions suggestions(LessonRequest request, Promised now, Progress progress) {
         Map<Change, WhatIf> smaller = smallerSizes();
         List<Change> others = Stream.concat(smaller.keySet().stream(), breaks(request)).toList();
         Advice advice = new Advisor(lessons, new SetupCosts(file.setup())).advise(request, now, others, progress);

@@ -38,16 +38,24 @@ public final class BreakPlacer {
     /**
      * A break with some freedom.
      *
-     * @param pause  at the time wished for, which is also the earliest
-     * @param latest when it must have begun
+     * @param pause    at the time wished for
+     * @param earliest when it may begin, by five minutes from the time wished for
+     * @param latest   when it must have begun
      */
-    public record Movable(Break pause, LocalDateTime latest) {
+    public record Movable(Break pause, LocalDateTime earliest, LocalDateTime latest) {
+        /** The time wished for is the earliest. */
+        public Movable(Break pause, LocalDateTime latest) {
+            this(pause, pause.start(), latest);
+        }
+
         private Break at(LocalDateTime start) {
             return new Break(pause.title(), start, start.plus(Duration.between(pause.start(), pause.end())));
         }
 
+        /** The nearest to the time wished for first. */
         private Stream<Break> elsewhere() {
-            return Stream.iterate(pause.start().plus(GRID), start -> !start.isAfter(latest), start -> start.plus(GRID)).map(this::at);
+            return Stream.iterate(earliest, start -> !start.isAfter(latest), start -> start.plus(GRID)).filter(start -> !start.equals(pause.start()))
+                    .sorted(Comparator.comparing(start -> Duration.between(pause.start(), start).abs())).map(this::at);
         }
     }
 
@@ -89,7 +97,7 @@ public final class BreakPlacer {
         return work.stream().anyMatch(part -> part.start().isBefore(pause.start())) && work.stream().anyMatch(part -> part.end().isAfter(pause.end()));
     }
 
-    private static boolean isFree(LessonRequest request, Break pause) {
+    static boolean isFree(LessonRequest request, Break pause) {
         return request.meetings().stream().anyMatch(meeting -> !pause.start().isBefore(meeting.start()) && !pause.end().isAfter(meeting.end()))
                 && request.breaks().stream().noneMatch(other -> other.start().isBefore(pause.end()) && pause.start().isBefore(other.end()));
     }

@@ -52,6 +52,40 @@ public final class LessonChecker {
         return List.copyOf(checker.faults);
     }
 
+    /**
+     * Whether somebody works at the bench for longer than a rule allows: minute by minute, so for plans to the minute. Where a meeting has
+     * no room for a rest before its booked end, none is asked for.
+     */
+    public static List<String> faults(LessonRequest request, LessonPlan plan, Rest rule) {
+        LessonChecker checker = new LessonChecker(request, plan);
+        for (int group = request.groups() > 1 ? 1 : 0; group <= (request.groups() > 1 ? request.groups() : 0); group++) {
+            checker.rests(group, rule);
+        }
+        return List.copyOf(checker.faults);
+    }
+
+    private void rests(int group, Rest rule) {
+        LocalDateTime last = plan.blocks().stream().map(Block::end).max(Comparator.naturalOrder()).orElse(plan.start());
+        long worked = 0;
+        long idle = 0;
+        for (LocalDateTime minute = plan.start(); minute.isBefore(last); minute = minute.plusMinutes(1)) {
+            idle = isAtTheBench(group, minute) ? 0 : idle + 1;
+            worked = idle == 0 ? worked + 1 : idle >= rule.lasts().toMinutes() ? 0 : worked;
+            if (idle == 0 && worked == rule.after().toMinutes() + 1 && hadRoom(minute, rule)) {
+                fault("At " + minute + " group " + group + " has worked for longer than " + rule.after() + " without a rest.");
+            }
+        }
+    }
+
+    private boolean isAtTheBench(int group, LocalDateTime minute) {
+        return plan.blocks().stream().filter(block -> block.kind() == StepKind.MAKE && (block.group() == 0 || block.group() == group)).flatMap(block -> block.segments().stream())
+                .anyMatch(part -> !part.start().isAfter(minute) && part.end().isAfter(minute));
+    }
+
+    private boolean hadRoom(LocalDateTime minute, Rest rule) {
+        return request.meetings().stream().anyMatch(meeting -> !minute.isBefore(meeting.start()) && !minute.plus(rule.lasts()).isAfter(meeting.end()));
+    }
+
     private void fault(String sentence) {
         faults.add(sentence);
     }

@@ -1,0 +1,49 @@
+package benchful.plans;
+
+import benchful.classes.ClassFile;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Planned;
+import benchful.core.lesson.order.ListPlanner;
+import benchful.core.lesson.order.Rest;
+import benchful.core.lesson.order.RestPlacer;
+import benchful.core.lesson.risk.Promised;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The rule of a class for breaks, and where it puts them in a quickly made plan. */
+final class Rests {
+    private static final int CLASSES = 200;
+    private static final int FEWEST_CLASSES = 20;
+    /** Students x steps x classes in a quick simulation. */
+    private static final int QUICK_WORK = 150_000;
+    private static final int MOST_PLANS = 60;
+    /** Quick plans, times steps. */
+    private static final int MOST_WORK = 6_000;
+    /** A plan with its simulation takes about a second at most. */
+    private static final int MOST_WHOLE = 12;
+
+    private Rests() {}
+
+    private static Optional<Rest> of(ClassFile file) {
+        return Optional.ofNullable(file.setup().rest()).map(rule -> new Rest(rule.after(), rule.lasts()));
+    }
+
+    /** What the engine is asked, with the breaks that a quick plan and a few simulated classes ask for; nearly all that the plan itself will. */
+    static RestPlacer.Rested roughly(ClassFile file) {
+        RestPlacer.Rested none = new RestPlacer.Rested(ClassPlanner.request(file));
+        int most = Math.min(MOST_PLANS, MOST_WORK / Math.max(1, none.fixed().steps().size()));
+        return of(file).map(rule -> RestPlacer.placed(none, rule, Rests::quickly, most)).orElse(none);
+    }
+
+    /** What the engine is asked, with the breaks that the plan itself asks for. */
+    static LessonRequest wholly(ClassFile file, RestPlacer.Rested roughly, Function<LessonRequest, Optional<LessonPlan>> planner) {
+        return of(file).map(rule -> RestPlacer.placed(roughly, rule, planner, MOST_WHOLE)).orElse(roughly).request();
+    }
+
+    private static Optional<LessonPlan> quickly(LessonRequest request) {
+        int classes = Math.max(FEWEST_CLASSES, Math.min(CLASSES, QUICK_WORK / (request.headcount() * Math.max(1, request.steps().size()))));
+        LessonRequest few = request.toBuilder().replications(Math.min(classes, request.replications())).build();
+        return new ListPlanner().plan(few) instanceof Planned planned ? Optional.of(Promised.of(few, planned.plan()).plan()) : Optional.empty();
+    }
+}

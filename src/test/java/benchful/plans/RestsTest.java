@@ -1,0 +1,104 @@
+package benchful.plans;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.classes.SetupRules;
+import benchful.core.Fault;
+import benchful.core.SkillLevel;
+import benchful.core.lesson.Break;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.order.LessonChecker;
+import benchful.core.lesson.order.ListPlanner;
+import benchful.core.lesson.order.Rest;
+import benchful.core.lesson.order.solver.SolverPlanner;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.List;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Breaks by a rule, from the class to its plan. */
+class RestsTest {
+    private static final LocalDateTime SIX = LocalDateTime.of(2027, 3, 6, 18, 0);
+
+    private final ClassPlanner planner = ComputedPlans.planner(new ListPlanner());
+
+    @Test
+    void placesBreaksByTheRuleBesideThoseAtTheirTime() {
+        ClassPlan sewn = planner.plan(SmallClass.of(3).level(SkillLevel.IMPROVER).makesIn("sew", 100).restsAfter(55, 10).file());
+        assertThat(sewn.breaks()).containsExactly(pause(50, 60));
+        assertThat(sewn.lesson().finish()).isEqualTo(SIX.plusMinutes(110));
+
+        ClassPlan tea = planner.plan(SmallClass.of(3).level(SkillLevel.IMPROVER).makesIn("sew", 130).rests(LocalTime.of(18, 40), 15).restsAfter(55, 10).file());
+        assertThat(tea.breaks()).containsExactly(pause(40, 55), pause(100, 110));
+        assertThat(tea.lesson().finish()).isEqualTo(SIX.plusMinutes(155));
+        assertThat(tea.advice()).extracting(Advice::about).doesNotContain("Rest");
+    }
+
+    @Test
+    void saysWhereNoRestFitsInAnyMore() {
+        ClassPlan tooShort = planner.plan(SmallClass.of(1).level(SkillLevel.IMPROVER).makesIn("sew", 100).restsAfter(55, 10).meets(SIX.toLocalDate(), LocalTime.of(18, 0), LocalTime.of(19, 0)).file());
+        assertThat(tooShort.breaks()).containsExactly(pause(30, 40));
+        assertThat(tooShort.advice()).filteredOn(advice -> advice.about().equals("Rest")).extracting(Advice::sentence).containsExactly(
+                "From 18:40 to 19:50 students work at the bench for 1 h 10 min without a rest, and no break of 10 min fits in before. "
+                        + "Book more hours, move a break, or let them work for longer than 55 min.");
+    }
+
+    /** The card of the hazard library says 50 to 60 minutes. */
+    @Test
+    void saysWhereCloseWorkGoesOnForLongerThanIsUsual() {
+        assertThat(rest(closely(SmallClass.of(1).level(SkillLevel.IMPROVER).makesIn("sew", 61).file()))).containsExactly("From 18:00 to 19:01 students work at the bench for 1 h 1 min without a rest; "
+                + "for close work the usual rule is 5 to 10 min after 50 to 60 (HSE, L26). Write it into the class under “Breaks by a rule”, or move a break.");
+        assertThat(rest(closely(SmallClass.of(1).level(SkillLevel.IMPROVER).makesIn("sew", 60).file()))).isEmpty();
+        assertThat(rest(closely(SmallClass.of(1).level(SkillLevel.IMPROVER).makesIn("sew", 61).restsAfter(90, 10).file()))).as("her own rule").isEmpty();
+        assertThat(rest(SmallClass.of(1).level(SkillLevel.IMPROVER).makesIn("sew", 61).file())).as("no close work").isEmpty();
+    }
+
+    private static ClassFile closely(ClassFile file) {
+        return file.with(file.project().withHazards(List.of("eye-strain")));
+    }
+
+    private List<String> rest(ClassFile file) {
+        return planner.plan(file).advice().stream().filter(advice -> advice.about().equals("Rest")).map(Advice::sentence).toList();
+    }
+
+    static List<Named<ClassFile>> resting() {
+        return SampleClassesTest.coming().stream().filter(sample -> sample.getPayload().setup().rest() != null).toList();
+    }
+
+    /** As the program plans it, with times that nine in ten classes keep. */
+    @ParameterizedTest
+    @MethodSource("resting")
+    void keepsTheRuleInThePlanThatIsShown(ClassFile sample) {
+        ClassPlanner solver = ComputedPlans.planner(new SolverPlanner());
+        LessonRequest request = solver.rested(sample);
+        ClassSetup.Rest rule = sample.setup().rest();
+        ClassPlan plan = solver.plan(sample);
+        assertThat(plan.breaks()).isEqualTo(request.breaks()).hasSizeGreaterThan(sample.setup().breaks().size());
+        assertThat(LessonChecker.faults(request, plan.lesson(), new Rest(rule.after(), rule.lasts()))).isEmpty();
+        ClassPlan without = solver.plan(sample.with(sample.setup().withRest(null)));
+        assertThat(LessonChecker.faults(request, without.lesson(), new Rest(rule.after(), rule.lasts()))).isNotEmpty();
+    }
+
+    @Test
+    void asksForATimeToWorkAndATimeToRest() {
+        assertThat(faults(14, 2)).containsExactly(new Fault("/rest/after", "Let them work for at least 15 min before a rest."),
+                new Fault("/rest/lasts", "Give a rest of 3 min to 2 h."));
+        assertThat(faults(15, 121)).extracting(Fault::pointer).containsExactly("/rest/lasts");
+        assertThat(faults(15, 3)).isEmpty();
+        assertThat(faults(55, 120)).isEmpty();
+    }
+
+    private static List<Fault> faults(int work, int minutes) {
+        ClassFile file = SmallClass.of(1).level(SkillLevel.IMPROVER).makesIn("sew", 60).restsAfter(work, minutes).file();
+        return SetupRules.check(file.setup(), file.project());
+    }
+
+    private static Break pause(int from, int to) {
+        return new Break("Break", SIX.plusMinutes(from), SIX.plusMinutes(to));
+    }
+}
