@@ -13,11 +13,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What fits its field but no class: each value is refused at its place, and one that is stored already is still read. */
+@Tag("long")
 class FieldBoundsTest {
     private final ClassFileReader files = BroughtHazards.reader();
 

@@ -22,12 +22,14 @@ import java.util.List;
 import java.util.Random;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Sample class files, spoilt in thousands of ways: whatever is in a file, it is planned or refused with sentences that name
  * their place and speak of the bench, never of the program's insides. More ways with {@code -Dbenchful.mutations=100000}.
  */
+@Tag("long")
 class MutatedFilesTest {
     private static final int MUTATIONS = Integer.getInteger("benchful.mutations", 600);
     private static final int PLANNED = 25;

@@ -26,10 +26,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The sample classes are what a new tutor sees first: each can be planned, cut, packed and bought as it stands. */
+@Tag("long")
 class SampleClassesTest {
     private static final SampleFiles SAMPLES = SampleFiles.in(Path.of("sample-classes"));
     private static final LocalDate TODAY = LocalDate.of(2027, 2, 1);

@@ -13,11 +13,13 @@ import benchful.web.forms.SpecReader;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.InputStream;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The pieces that a project can start from are whole, name hazards of the library, and make a class. */
+@Tag("long")
 class StartingPiecesTest {
     static List<String> files() {
         return StartingPieces.FILES;

@@ -22,11 +22,10 @@ final class Guard {
         return q;
     }
 
-    static int between(int n, int least, int most, String what) {
+    static void between(int n, int least, int most, String what) {
         if (n < least || n > most) {
             throw new IllegalArgumentException("%s must be from %d to %d, but is %d.".formatted(what, least, most, n));
         }
-        return n;
     }
 
     private static Quantity of(Quantity q, Dimension dimension, String what) {

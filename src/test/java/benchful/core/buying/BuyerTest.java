@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,6 +115,7 @@ class BuyerTest {
     }
 
     /** What costs nothing is nowhere too dear to go on with: 40,000 of the one pack, and for each some thousand of the other. */
+    @Tag("long")
     @Test
     @Timeout(20)
     void givesUpInTimeWhereThereAreFarTooManyChoices() {

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -84,6 +85,7 @@ class JointBuyingTest {
     }
 
     /** Far more than the solver may work on: what was found stands, with deliveries weighed, and the same every time. */
+    @Tag("long")
     @Test
     void endsWithTheBestFoundAndItsBoundWhereThereIsTooMuchToWeigh() {
         Random random = new Random(12);
@@ -112,6 +114,7 @@ class JointBuyingTest {
     }
 
     /** Against every choice of up to seven packs of each offer. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("generated")
     void noOtherChoiceCostsLess(List<Want> wants) {
@@ -124,6 +127,7 @@ class JointBuyingTest {
         assertThat(list.orders()).allSatisfy(o -> assertThat(o.shortOfMinimum()).isNull());
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("generated")
     void coversTheNeedAndCostsNoMoreThanBuyingEachMaterialAlone(List<Want> wants) {

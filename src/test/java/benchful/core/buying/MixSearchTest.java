@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -31,6 +32,7 @@ class MixSearchTest {
     }
 
     /** Where an answer leaves open whether a mix is enough, nothing is claimed that is not so. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("generated")
     void findsTheCheapestMixThatIsEnoughOrABoundBelowIt(Problem problem) {

@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CuttingWorkTest {
     private static final Duration GENEROUS = Duration.ofSeconds(20);
 
+    @Tag("long")
     @ParameterizedTest
     @ValueSource(ints = {20, 40, 100})
     void cutsAHundredPiecesAStudentOfFourSizesForFourteen(int each) {
@@ -47,6 +49,7 @@ class CuttingWorkTest {
         assertThat(assertTimeout(GENEROUS, () -> (CuttingPlan) CuttingPlanner.plan(request)).isProven()).isTrue();
     }
 
+    @Tag("long")
     @Test
     void givesTheBestItFoundAndABoundWhenTheWorkIsSpent() {
         Random random = new Random(3);
@@ -66,6 +69,7 @@ class CuttingWorkTest {
                 .isInstanceOfSatisfying(NotCuttable.class, none -> assertThat(none.reason()).asString().startsWith("20001 pieces are more than a cutting plan can show"));
     }
 
+    @Tag("long")
     @Test
     void laysSixtyDifferentRectanglesWithoutFillingTheMemory() {
         Random random = new Random(9);
@@ -77,6 +81,7 @@ class CuttingWorkTest {
     }
 
     /** Of these the first, ninth and fifteenth are not settled at once: all layouts of so many sizes would fill any memory. */
+    @Tag("long")
     @Test
     void laysRectanglesOfSixtySizesInASmallHeap() throws Exception {
         Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx64m", "-cp", System.getProperty("java.class.path"),
@@ -87,6 +92,7 @@ class CuttingWorkTest {
         assertThat(printed.subList(printed.size() - 3, printed.size())).containsExactly("3 2", "3 2", "3 2");
     }
 
+    @Tag("long")
     @Test
     void laysManyEqualRectangles() {
         List<Rectangle> pieces = IntStream.range(0, 4).mapToObj(i -> new Rectangle("r" + i, new Extent(q(40 + 13 * i + " mm"), q(31 + 7 * i + " mm")), false, 350)).toList();

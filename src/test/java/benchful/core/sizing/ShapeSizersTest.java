@@ -120,6 +120,31 @@ class ShapeSizersTest {
     }
 
     @Test
+    void refusesToPourWithoutVolumeOrWeight() {
+        assertThatThrownBy(() -> new PourRequest(q("0 ml"), null, null, null, null)).hasMessage("The volume must be more than nothing, but is 0 ml.");
+        assertThatThrownBy(() -> new PourRequest(q("30 ml"), q("0 g_per_cm3"), null, null, null)).hasMessage("The density must be more than nothing, but is 0 g_per_cm3.");
+        assertThatThrownBy(() -> new PourRequest(q("30 ml"), null, null, q("0 g_per_cm3"), null)).hasMessageStartingWith("The density of part a must be more");
+        assertThatThrownBy(() -> new PourRequest(q("30 ml"), null, null, null, q("0 g_per_cm3"))).hasMessageStartingWith("The density of part b must be more");
+    }
+
+    @Test
+    void windsAnythingUpToAHundredThousandTurns() {
+        assertThat(CoilSizer.size(new CoilRequest(q("6 mm"), q("2 mm"), new BigDecimal("100000"), q("0 mm"), null)).reasons()).hasSize(2);
+        for (String turns : List.of("0", "100000.1")) {
+            assertThatThrownBy(() -> new CoilRequest(q("6 mm"), q("2 mm"), new BigDecimal(turns), q("0 mm"), null))
+                    .hasMessage("The turns must be more than 0 and at most 100000, but are %s.", turns);
+        }
+    }
+
+    @Test
+    void asksForASheetOfTwoEdgesAndForAThicknessWithItsDensity() {
+        assertThatThrownBy(() -> new SheetRequest(q("3 cm"), q("4 cm"), 1, q("0 mm"), q("10 cm"), null, null, null))
+                .hasMessage("The sheet needs both its width and its height.");
+        assertThatThrownBy(() -> new SheetRequest(q("3 cm"), q("4 cm"), 1, q("0 mm"), null, null, null, q("2.7 g_per_cm3")))
+                .hasMessage("The mass needs both thickness and density.");
+    }
+
+    @Test
     void refusesAMixOfNothing() {
         assertThatThrownBy(() -> new Mix(Mix.By.WEIGHT, BigDecimal.ZERO, BigDecimal.ONE)).hasMessage("Both parts of a mix must be more than nothing.");
         assertThatThrownBy(() -> new Mix(Mix.By.WEIGHT, BigDecimal.ONE, BigDecimal.ZERO)).hasMessage("Both parts of a mix must be more than nothing.");
@@ -144,7 +169,9 @@ class ShapeSizersTest {
                 .extracting(Sentence::toString).containsExactly("6 pieces of 30 mm x 40 mm are 7200 mm2.", "A sheet of 100 mm x 93 mm gives 6 pieces, so it takes 1 sheet.");
         assertThat(SheetSizer.size(new SheetRequest(q("30 mm"), q("40 mm"), 1, q("0 mm"), q("20 mm"), q("50 mm"), null, null)).reasons())
                 .extracting(Sentence::toString).containsExactly("1 piece of 30 mm x 40 mm are 1200 mm2.", "No piece fits on a sheet of 20 mm x 50 mm.");
-        assertThat(SheetSizer.size(new SheetRequest(q("30 mm"), q("40 mm"), 1, q("0 mm"), null, null, null, null)).perSheet()).isNull();
+        Sheet alone = SheetSizer.size(new SheetRequest(q("30 mm"), q("40 mm"), 1, q("0 mm"), null, null, null, null));
+        assertThat(alone.perSheet()).isNull();
+        assertThat(alone.reasons()).extracting(Sentence::toString).containsExactly("1 piece of 30 mm x 40 mm are 1200 mm2.");
     }
 
     private static Quantity q(String written) {

@@ -31,6 +31,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -131,6 +132,7 @@ class CutAndBoughtTest {
     }
 
     /** Against every choice of up to five packs of each offer, of which every way of cutting is tried. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("generated")
     void noOtherChoiceOfPacksAndCutsCostsLess(Problem problem) {
@@ -178,6 +180,7 @@ class CutAndBoughtTest {
         return new Problem(lines, List.of(material("Wire", Unit.CM2, offers.toArray(Offer[]::new)), wires.materials().get(1)), wires.suppliers(), wires.pieces(), wires.beads());
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("generatedSheets")
     void noOtherChoiceOfPacksAndSheetsCostsLess(Problem problem) {

@@ -29,6 +29,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -120,6 +121,7 @@ class TermPlannerTest {
         return IntStream.range(0, 25).mapToObj(Long::valueOf).toList();
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void neverCostsMoreThanEachClassAloneAndCoversAll(long seed) {

@@ -11,6 +11,9 @@ import benchful.projects.ProjectSpec;
 import benchful.samples.SampleFiles;
 import benchful.web.forms.FormTree;
 import benchful.web.forms.SpecReader;
+import com.fasterxml.jackson.databind.JsonNode;
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import jakarta.ws.rs.core.MultivaluedMap;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -90,6 +93,19 @@ class SetupChangeTest {
                 .containsExactly(first.date(), first.date().plusDays(7), first.date().plusDays(14));
     }
 
+    /** Of eight, those of whom nothing is said stay away first, as long as they are as many as want any one size. */
+    @Test
+    void takesTheAbsentFromTheSizesInTurn() {
+        assertThat(fewer(4, "4", "4")).isEqualTo(Map.of("/headcount", "4", "/sizes/42 cm", "2", "/sizes/45 cm", "2"));
+        assertThat(fewer(3, "2", "2")).isEqualTo(Map.of("/headcount", "5"));
+        assertThat(fewer(4, "2", "2")).isEqualTo(Map.of("/headcount", "4", "/sizes/42 cm", "1"));
+    }
+
+    private static Map<String, String> fewer(int away, String first, String second) {
+        ClassSetup eight = with(Map.of("/headcount", "8", "/sizes/42 cm", first, "/sizes/45 cm", second));
+        return whatIf(eight, new Change.FewerStudents(away)).fields();
+    }
+
     @Test
     void makesTwoChangesOneUponTheOther() {
         ClassSetup both = changed(new Change.LongerBooking(Duration.ofMinutes(30)), new Change.MoreMeetings(1, Period.ofWeeks(1)));
@@ -108,6 +124,23 @@ class SetupChangeTest {
         WhatIf whatIf = new WhatIf(Map.of("/tools/awl & pin=2", "3", "/meetings/0/starts", "12:15"));
         assertThat(WhatIf.read(whatIf.sent())).isEqualTo(whatIf);
         assertThat(WhatIf.read("id=3&%zz=1&").fields()).isEmpty();
+        assertThat(new WhatIf(Map.of("/helpers", "2")).inAddress()).isEqualTo("%252Fhelpers%3D2");
+    }
+
+    @Test
+    void takesFromAFormOnlyWhatIsOtherwiseAndKnowsTheWayBack() {
+        JsonNode stored = READER.written(with(Map.of("/headcount", "8", "/title", "Strands")));
+        MultivaluedMap<String, String> form = new MultivaluedHashMap<>();
+        form.putSingle("/headcount", " 8 ");
+        form.putSingle("/title", " Long strands ");
+        form.putSingle("/helpers", "2");
+        form.putSingle("id", "3");
+        form.put("/venue", List.of());
+
+        WhatIf typed = WhatIf.typed(form, stored);
+
+        assertThat(typed.fields()).isEqualTo(Map.of("/title", "Long strands", "/helpers", "2"));
+        assertThat(typed.reversed(stored).fields()).isEqualTo(Map.of("/title", "Strands", "/helpers", stored.at("/helpers").asText("")));
     }
 
     @Test
@@ -130,6 +163,8 @@ class SetupChangeTest {
         assertThat(costs.of(new Change.Helper())).contains(Money.parse("GBP 68.20"));
         assertThat(costs.of(new Change.FewerStudents(2))).contains(Money.parse("GBP 90.00"));
         assertThat(costs.of(new Change.LongerBooking(Duration.ofMinutes(15)))).contains(Money.parse("GBP 6.85"));
+        assertThat(costs.of(new Change.EarlierStart(Duration.ofMinutes(30)))).contains(Money.parse("GBP 13.70"));
+        assertThat(costs.of(new Change.MoreMeetings(2, Period.ofWeeks(1)))).contains(Money.parse("GBP 301.40"));
         assertThat(costs.of(new Change.OwnPace())).contains(Money.parse("GBP 0.00"));
         assertThat(costs.of(new Change.MoreTools("awl", 1))).isEmpty();
         assertThat(costs.of(new Change.SplitInTwo(Duration.ofHours(2), Period.ofWeeks(1)))).isEmpty();

@@ -20,6 +20,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -87,6 +88,7 @@ class CuttingPlannerTest {
         }).toList();
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("generated")
     void cutsEveryPieceOnceAndNeverBeyondALength(CuttingRequest request) {
@@ -131,6 +133,7 @@ class CuttingPlannerTest {
     }
 
     /** Every way of putting every piece onto every length is tried. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("small")
     void provesTheLeastThatTryingEverythingFinds(CuttingRequest request) {
@@ -190,6 +193,7 @@ class CuttingPlannerTest {
         }).toList();
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("mixed")
     void provesTheLeastCostThatTryingEverythingFinds(CuttingRequest request) {

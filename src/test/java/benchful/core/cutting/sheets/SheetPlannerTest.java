@@ -20,6 +20,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -90,6 +91,7 @@ class SheetPlannerTest {
         }).toList();
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("generated")
     void cutsEveryPieceOnceByCutsFromEdgeToEdge(SheetCuttingRequest request) {
@@ -121,6 +123,7 @@ class SheetPlannerTest {
     }
 
     /** Every way of dividing the pieces among sheets, and of putting them together by cuts from edge to edge, is tried. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("small")
     void provesTheLeastThatTryingEverythingFinds(SheetCuttingRequest request) {
@@ -131,6 +134,7 @@ class SheetPlannerTest {
     }
 
     /** More pieces never take fewer sheets, and a larger loss never does. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("small")
     void neverTakesFewerSheetsForMorePieces(SheetCuttingRequest request) {

@@ -17,6 +17,7 @@ import benchful.core.lesson.risk.ClassSimulation;
 import benchful.core.lesson.risk.Risk;
 import java.time.Duration;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -67,6 +68,7 @@ class GroupsTest {
         assertThat(hard.get(1).start()).isAfterOrEqualTo(hard.get(0).end());
     }
 
+    @Tag("long")
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
     void breaksNoConstraintOfADrawnLessonInGroups(long seed) {
@@ -78,6 +80,7 @@ class GroupsTest {
         assertThat(planner.plan(request)).isEqualTo(planner.plan(request));
     }
 
+    @Tag("long")
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
     void takesNoLongerInGroupsWithOneMoreTool(long seed) {

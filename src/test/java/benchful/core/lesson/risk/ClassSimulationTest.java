@@ -23,6 +23,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -100,6 +101,7 @@ class ClassSimulationTest {
     }
 
     /** With no spread and no help nothing is left to chance; shared tools let the first to finish dry sooner. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void reproducesAPlanInWhichNothingIsLeftToChance(long seed) {
@@ -171,6 +173,7 @@ class ClassSimulationTest {
         assertThat(risk(request).blocks().get(0).unfinished()).isCloseTo(0.25, within(1e-9));
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void worksInNoBreakAndKeepsEveryBlockInOrder(long seed) {

@@ -14,6 +14,7 @@ import benchful.core.lesson.order.ListPlanner;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,6 +34,7 @@ class OutsideWorkTest {
                 .link("glue", "dry").link("dry", "coat").link("coat", "rub").link("rub", "end").build();
     }
 
+    @Tag("long")
     @ParameterizedTest
     @CsvSource({"1, 30", "1, 40", "4, 24", "6, 20", "8, 26"})
     void missesTheNextMeetingAsOftenAsAnotherSimulationSays(int students, int usual) {

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,6 +46,7 @@ class PromisedTest {
     }
 
     /** The share of another simulation's classes that end by the promised time is what was promised, for half, three in four, nine in ten. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("thirty")
     void keepsWhatItPromisesInASimulationOfAnotherMake(long seed) {
@@ -108,6 +110,7 @@ class PromisedTest {
      * One more helper or tool ends no class later than chance makes it (who goes first may change), and a minute more of booking never
      * lowers the chance.
      */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("thirty")
     void isNotWorseWithOneMore(long seed) {
@@ -231,6 +234,7 @@ class PromisedTest {
     }
 
     /** The plan fits just where as many classes as are promised end in time, whatever is booked. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("drawn")
     void fitsJustWhereTheChanceIsWhatWasPromised(long seed) {
@@ -256,6 +260,7 @@ class PromisedTest {
     }
 
     /** Steps of one group never overlap on the board, but for those that each student begins alone; nobody works in a break. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("drawn")
     void writesTimesOnTheBoardThatFollowEachOther(long seed) {

@@ -28,6 +28,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -72,6 +73,7 @@ class SolverPlannerTest {
         };
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void findsWhatTryingEveryStartFinds(long seed) {
@@ -100,6 +102,7 @@ class SolverPlannerTest {
         return lesson.build();
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void findsWhatTryingEveryStartFindsInTwoMeetings(long seed) {
@@ -125,6 +128,7 @@ class SolverPlannerTest {
         return lesson.build();
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void findsWhatTryingEveryStartFindsWithWorkOutsideTheMeetings(long seed) {
@@ -147,6 +151,7 @@ class SolverPlannerTest {
         }
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void breaksNoConstraintAndIsNeverLongerThanTheList(long seed) {
@@ -158,6 +163,7 @@ class SolverPlannerTest {
         assertThat(plan(planner.plan(request))).isEqualTo(plan);
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void isNeverLongerWithOneMoreToolNorShorterWithALongerWait(long seed) {
