@@ -101,4 +101,48 @@ class WaysToCountTest {
         assertThat(tutor.open(material + "/edit").field("/unit")).isEqualTo("sheet 70 cm x 50 cm");
         assertThat(tutor.field("/offers/0/holds")).isEqualTo("10 sheets 70 cm x 50 cm");
     }
+
+    /** Off a roll, a length is asked for, bought, ordered, received and shown, and nothing else. */
+    @Test
+    void takesClothOffARollByItsLength() throws IOException {
+        tutor.open("/classes/imports").pick("file", "class.yaml", "application/yaml", """
+                project:
+                  name: Bench apron
+                  craft: sewing
+                  level: beginner
+                  sizes: [{name: one size}]
+                  materials:
+                  - {material: Apron cloth, amount: 60 cm, width: 40 cm, pieces: "1"}
+                  - {material: Tie cloth, amount: 50 cm}
+                  steps: [{id: sew, title: Sew it, kind: together, lasts: 1 h}]
+                class:
+                  title: Aprons
+                  headcount: 4
+                  level: beginner
+                  meetings: [{date: "2027-03-06", starts: "10:00", ends: "12:00"}]
+                  currency: GBP
+                materials:
+                - {name: Apron cloth, unit: m2, offers: [{supplier: Apron mill, holds: 0.1 m x 140 cm, price: 1.2}]}
+                - {name: Tie cloth, unit: m x 90 cm, offers: [{supplier: Apron mill, holds: 10 cm, price: 0.5}]}
+                suppliers: [{name: Apron mill, currency: GBP}]
+                """.getBytes(StandardCharsets.UTF_8)).press("Import");
+        String page = tutor.path();
+        assertThat(page).as("%s", tutor).matches("/classes/\\d+");
+        assertThat(tutor.page().select("#buy ~ .panel").text()).contains("Apron cloth 1 0.8 m × 140 cm £9.60", "Tie cloth 20 0.1 m × 90 cm £0.50");
+
+        tutor.open("/orders/new?class=" + page.replaceAll("\\D", "")).press("Write these orders");
+        String order = tutor.path();
+        assertThat(tutor.open(order + "/order.csv").bytes()).asString(StandardCharsets.UTF_8).contains("0.8 m x 140 cm");
+        try (PDDocument read = Loader.loadPDF(tutor.open(order + "/order.pdf").bytes())) {
+            assertThat(new PDFTextStripper().getText(read).replaceAll("\\s+", " ")).contains("0.8 m × 140 cm", "2 m × 90 cm (20 packs of 0.1 m × 90 cm)");
+        }
+        List<String> said = new ArrayList<>();
+        for (String path : List.of(page, page + "/reservation", page + "/packing", page + "/cutting", "/materials", order)) {
+            told(path, said);
+        }
+        for (String what : PRINTED) {
+            printed("%s/documents/%s.pdf".formatted(page, what), said);
+        }
+        assertThat(said).isEmpty();
+    }
 }

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 @TemplateData
 public record MaterialForm(SpecForm form, Long id, List<String> suppliers, Map<String, String> hazards) {
-    private static final List<String> WAYS = List.of("sheets 70 x 50 cm", "cards of 2 m", "spools of 100 m", "reels of 25 m", "tubes of 9 ml", "tins of 250 ml", "packs of 10",
+    private static final List<String> WAYS = List.of("sheets 70 x 50 cm", "m x 140 cm", "cards of 2 m", "spools of 100 m", "reels of 25 m", "tubes of 9 ml", "tins of 250 ml", "packs of 10",
             "pairs", "dozen", "reams");
 
     /** Materials that it may be a variant of. */

@@ -44,7 +44,7 @@ public final class MaterialRules {
     private void unit() {
         if (!counts(sheet.unit())) {
             fault("/unit", sheet.unit().dimension().equals(Dimension.UNSIZED)
-                    ? "Say how large one is, such as “sheets 70 x 50 cm”, “cards of 2 m” or “tubes of 9 ml”."
+                    ? "Say how large one is, such as “sheets 70 x 50 cm”, “m x 140 cm”, “cards of 2 m” or “tubes of 9 ml”."
                     : "A material is counted in pieces or by length, area, volume or mass. Choose such a unit.");
         }
     }

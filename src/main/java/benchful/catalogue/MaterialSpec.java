@@ -1,9 +1,7 @@
 package benchful.catalogue;
 
 import benchful.core.SkillLevel;
-import benchful.core.quantity.Counted;
 import benchful.core.quantity.Dimension;
-import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.web.forms.fields.Filled;
@@ -82,15 +80,15 @@ public record MaterialSpec(
     }
 
     /**
-     * The same as people count it: what was counted by area and is sold in sheets is counted in sheets, of the size that stands
+     * The same as people count it: what was counted by area and is sold in sheets or off a roll is counted so, in the size that stands
      * first, and what one weighs is a sheet's mass.
      */
     public MaterialSpec inSheets() {
-        Optional<Extent> sold = offers.stream().map(Offer::sheet).filter(Objects::nonNull).findFirst();
+        Optional<Unit> sold = offers.stream().map(Offer::way).filter(Objects::nonNull).findFirst();
         if (sold.isEmpty() || unit.counted() != null || !unit.dimension().equals(Dimension.AREA)) {
             return this;
         }
-        Unit sheet = Unit.of(Counted.of(sold.get()));
+        Unit sheet = sold.get();
         Quantity mass = unitMass == null ? null : unitMass.times(sheet.factor()).over(unit.factor());
         return withUnit(sheet).withUnitMass(mass).withOnHand(in(onHand, sheet)).withMinimum(in(minimum, sheet)).withOffers(offers.stream().map(Offer::inSheets).toList());
     }

@@ -59,11 +59,20 @@ public record Offer(
         if (thing == null || !thing.sized() || !same.holds.whole() || same.holds.signum() <= 0) {
             return same;
         }
+        if (thing.runs()) {
+            return same;
+        }
         if (thing.sheet() != null) {
             return sheet == null ? same.withSheet(thing.sheet()) : same;
         }
         boolean lying = thing.each().dimension().equals(Dimension.LENGTH) && lengths == null && same.holds.amount().compareTo(MOST_LENGTHS) <= 0;
         return lying ? same.withLengths(same.holds.amount().intValueExact()) : same;
+    }
+
+    /** How what is in the pack is counted, where it is sold in sheets or off a roll; null where neither. */
+    Unit way() {
+        Counted thing = holds == null ? null : holds.unit().counted();
+        return sheet != null ? Unit.of(Counted.of(sheet)) : thing != null && thing.runs() ? holds.unit() : null;
     }
 
     /** The same with its sheets counted, where a pack is a whole number of them. */

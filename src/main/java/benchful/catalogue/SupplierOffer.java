@@ -1,6 +1,7 @@
 package benchful.catalogue;
 
 import benchful.core.buying.Purchase;
+import benchful.core.quantity.Counted;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.web.StoredEntity;
@@ -110,8 +111,25 @@ public class SupplierOffer extends StoredEntity {
 
     /** Whether it is what was bought: so much in a pack, at this price for so many. */
     public boolean sold(Supplier seller, Purchase purchase) {
-        BigDecimal each = breaks.stream().filter(b -> b.packs <= purchase.packs()).reduce((a, b) -> b).map(b -> b.price).orElse(price);
-        return supplier.equals(seller) && holds.says(purchase.holds()) && each.compareTo(purchase.price().getAmount()) == 0;
+        return supplier.equals(seller) && (isPack(purchase) || isLength(purchase));
+    }
+
+    private boolean isPack(Purchase purchase) {
+        return holds.says(purchase.holds()) && priceFor(purchase.packs()).compareTo(purchase.price().getAmount()) == 0;
+    }
+
+    /** So many times what is measured off a roll, in one length. */
+    private boolean isLength(Purchase purchase) {
+        Counted thing = purchase.holds().unit().counted();
+        if (thing == null || !thing.runs()) {
+            return false;
+        }
+        BigDecimal[] steps = purchase.holds().base().divideAndRemainder(holds().base());
+        return steps[1].signum() == 0 && priceFor(steps[0].intValue()).multiply(steps[0]).compareTo(purchase.price().getAmount()) == 0;
+    }
+
+    private BigDecimal priceFor(int packs) {
+        return breaks.stream().filter(b -> b.packs <= packs).reduce((a, b) -> b).map(b -> b.price).orElse(price);
     }
 
     /** What is in one pack. */
@@ -152,6 +170,11 @@ public class SupplierOffer extends StoredEntity {
     /** What a pack holds, in words: "10 sheets 70 × 50 cm", "5 lengths of 1 m". */
     public String pack() {
         return OfferRow.pack(this);
+    }
+
+    /** The same of what was bought; null for a length off a roll, which says it itself. */
+    public String pack(Purchase purchase) {
+        return holds.says(purchase.holds()) ? pack() : null;
     }
 
     public Material material() {

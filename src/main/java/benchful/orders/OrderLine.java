@@ -4,6 +4,7 @@ import benchful.catalogue.Material;
 import benchful.catalogue.StoredAmount;
 import benchful.catalogue.SupplierOffer;
 import benchful.core.buying.Purchase;
+import benchful.core.quantity.Counted;
 import benchful.core.quantity.Quantity;
 import benchful.web.Formats;
 import benchful.web.StoredEntity;
@@ -60,7 +61,7 @@ public class OrderLine extends StoredEntity {
         this.vat = order.vat;
         this.neededBy = purchase.arriveBy();
         if (offer != null) {
-            this.pack = offer.pack();
+            this.pack = offer.pack(purchase);
             this.article = offer.article();
             this.link = offer.link();
         }
@@ -89,9 +90,14 @@ public class OrderLine extends StoredEntity {
         return pack != null ? pack : Formats.withUnit(holds());
     }
 
-    /** "3 packs of 10 sheets 70 × 50 cm". */
+    /** "3 packs of 10 sheets 70 × 50 cm", "0.8 m × 140 cm"; of what is measured off a roll by less, "2 m × 140 cm (20 packs of 0.1 m × 140 cm)". */
     public String counted() {
-        return "%s of %s".formatted(Formats.counted(packs, "pack"), pack());
+        Counted thing = holds().unit().counted();
+        String packed = "%s of %s".formatted(Formats.counted(packs, "pack"), pack());
+        if (thing == null || !thing.runs()) {
+            return packed;
+        }
+        return packs == 1 ? pack() : pack == null ? "%d × %s".formatted(packs, pack()) : "%s (%s)".formatted(Formats.words(holds().times(packs)), packed);
     }
 
     /** Its number with the supplier; null where not known. */

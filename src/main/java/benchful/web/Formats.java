@@ -86,7 +86,15 @@ public final class Formats {
         if (thing.each() != null && !quantity.whole()) {
             return words(quantity.in(thing.each().unit()));
         }
+        if (thing.runs()) {
+            return "%s %s".formatted(number(quantity.amount(), 2), running(thing));
+        }
         return "%s %s%s".formatted(number(quantity.amount(), 2), thing.word(quantity.amount()), size(thing));
+    }
+
+    /** "m × 140 cm": of a roll so wide. */
+    private static String running(Counted thing) {
+        return "%s × %s".formatted(thing.sheet().length().unit().symbol(), words(thing.sheet().width()));
     }
 
     private static String size(Counted thing) {
@@ -99,7 +107,7 @@ public final class Formats {
     /** "sheets 70 × 50 cm", "cm": what something is counted in. */
     public static String words(Unit unit) {
         Counted thing = unit.counted();
-        return thing == null ? unit.symbol() : thing.container().many() + size(thing);
+        return thing == null ? unit.symbol() : thing.runs() ? running(thing) : thing.container().many() + size(thing);
     }
 
     /** "sheet", "m", "piece": what one of the unit is called where its size is known. */

@@ -179,7 +179,7 @@ final class ClassFileMaker {
     }
 
     private void material(ObjectNode material, Dimension dimension) {
-        material.put("unit", chance.unit(dimension).symbol());
+        material.put("unit", dimension.equals(Dimension.AREA) ? chance.of(chance.unit(dimension).symbol(), "sheets 70 x 50 cm", "m x 140 cm") : chance.unit(dimension).symbol());
         if (chance.once(2)) {
             material.put("on_hand", chance.of("0 ", "1 ", "50 ") + chance.unit(dimension).symbol()).put("minimum", chance.amount(dimension));
         }
@@ -221,7 +221,9 @@ final class ClassFileMaker {
         if (dimension.equals(Dimension.LENGTH) && chance.once(2)) {
             offer.put("lengths", chance.edge(1, 12, 10_000));
         }
-        if (dimension.equals(Dimension.AREA)) {
+        if (dimension.equals(Dimension.AREA) && chance.once(4)) {
+            offer.put("holds", chance.of("1 m x 140 cm", "0.1 m x 0.9 m", "2 yd x 54 in"));
+        } else if (dimension.equals(Dimension.AREA)) {
             offer.putObject("sheet").put("length", "70 cm").put("width", "50 cm");
         }
         if (chance.once(4)) {

@@ -1,26 +1,33 @@
 package benchful.core.quantity;
 
 import java.math.BigDecimal;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A thing that goods are counted by: a sheet of 70 x 50 cm, a card of 2 m, a tube of 9 ml, a pair. Where somebody writes only
+ * A thing that goods are counted by: a sheet of 70 x 50 cm, a card of 2 m, a tube of 9 ml, a pair, a metre off a
+ * roll 140 cm wide. Where somebody writes only
  * "20 sheets", its size is not known until it is met by the material's own way to count ({@link Quantity#sized}).
  *
  * @param each how much one holds; null for a sheet, and where it is not known
- * @param sheet how large a sheet is; null for other things, and where it is not known
+ * @param sheet how large a sheet is, or a metre or yard off the roll; null for other things, and where it is not known
  */
 public record Counted(Container container, @Nullable Quantity each, @Nullable Extent sheet) {
     private static final String NUMBER = "(\\d++(?:[.,]\\d++)?+)\\s*+";
     private static final String SYMBOL = "((?!x[\\s\\d])[A-Za-z]\\w*+)?+\\s*+";
     private static final Pattern WRITTEN = Pattern.compile(
             "\\s*+([A-Za-z]++)\\s*+(?:of\\s++)?+(?:" + NUMBER + SYMBOL + "(?:[x×]\\s*+" + NUMBER + SYMBOL + ")?+)?+");
+    private static final Pattern RUNNING = Pattern.compile("\\s*+([A-Za-z]++)\\s*+[x×]\\s*+" + NUMBER + SYMBOL);
 
-    /** Reads {@code sheets 70 x 50 cm}, {@code cards of 2 m}, {@code dozen}; nothing where it is something else. */
+    /** Reads {@code sheets 70 x 50 cm}, {@code cards of 2 m}, {@code m x 140 cm}, {@code dozen}; nothing where it is something else. */
     static Optional<Counted> parse(String written) {
+        Matcher running = RUNNING.matcher(written);
+        if (running.matches()) {
+            return unit(running.group(1), null).flatMap(Container::running).flatMap(container -> running(container, running));
+        }
         Matcher m = WRITTEN.matcher(written);
         return m.matches() ? Container.of(m.group(1)).flatMap(container -> of(container, m)) : Optional.empty();
     }
@@ -34,6 +41,11 @@ public record Counted(Container container, @Nullable Quantity each, @Nullable Ex
         }
         return container == Container.SHEET ? sheet(m) : unit(m.group(3), Unit.PIECE).map(u -> amount(m.group(2), u)).filter(q -> q.signum() > 0)
                 .map(q -> new Counted(container, q, null));
+    }
+
+    private static Optional<Counted> running(Container container, Matcher m) {
+        return unit(m.group(3), null).filter(u -> u.dimension().equals(Dimension.LENGTH)).map(u -> amount(m.group(2), u)).filter(width -> width.signum() > 0)
+                .map(width -> new Counted(container, null, new Extent(Quantity.of(1, Objects.requireNonNull(container.run())), width)));
     }
 
     /** An edge that is written without a unit has the other's. */
@@ -58,6 +70,11 @@ public record Counted(Container container, @Nullable Quantity each, @Nullable Ex
 
     public static Counted of(Extent sheet) {
         return new Counted(Container.SHEET, null, sheet);
+    }
+
+    /** True for what runs off a roll of a known width, so that metres that are bought together lie in one length. */
+    public boolean runs() {
+        return container.run() != null && sheet != null;
     }
 
     /** True where it is known how much one is. */
@@ -85,6 +102,6 @@ public record Counted(Container container, @Nullable Quantity each, @Nullable Ex
 
     @Override
     public String toString() {
-        return container.one() + size();
+        return container.run() != null && sheet != null ? container.run() + " x " + sheet.width() : container.one() + size();
     }
 }

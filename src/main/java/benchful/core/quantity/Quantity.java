@@ -71,8 +71,11 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
         return new Quantity(new BigDecimal(m.group(1)), unit);
     }
 
-    /** The same where "20 sheets" were written and the material is counted in sheets of a size, or in packs, or the like. */
+    /** The same where "20 sheets" were written and the material is counted in sheets of a size, or in packs, or the like, and where a length was and it runs off a roll. */
     public Quantity sized(Unit way) {
+        if (way.counted() != null && way.counted().runs() && dimension().equals(Dimension.LENGTH)) {
+            return new Quantity(in(way.counted().sheet().length().unit()).amount(), way);
+        }
         boolean open = unit.counted() != null && !unit.counted().sized() && way.counted() != null && way.counted().container() == unit.counted().container();
         return open ? new Quantity(amount, way) : this;
     }
@@ -162,7 +165,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     @Override
     public String toString() {
         Counted counted = unit.counted();
-        return amount.toPlainString() + " " + (counted == null ? unit.symbol() : counted.word(amount) + counted.size());
+        return amount.toPlainString() + " " + (counted == null || counted.runs() ? unit.symbol() : counted.word(amount) + counted.size());
     }
 
     private static BigDecimal plain(BigDecimal value) {

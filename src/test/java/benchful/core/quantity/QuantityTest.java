@@ -168,6 +168,9 @@ class QuantityTest {
             2 dozen                       | 2 dozen                 | 24 pcs
             1 pair                        | 1 pair                  | 2 pcs
             3 reams                       | 3 reams                 | 1500 pcs
+            2,5 m x 140 cm                | 2.5 m x 140 cm          | 35000 cm2
+            2.5 metres × 1.4 m            | 2.5 m x 1.4 m           | 35000 cm2
+            1 yd x 54 in                  | 1 yd x 54 in            | 1944 in2
             """)
     void readsWhatIsCountedByThings(String written, String kept, String measured) {
         assertThat(Quantity.parse(written)).hasToString(kept).isEqualTo(Quantity.parse(measured));
@@ -186,8 +189,18 @@ class QuantityTest {
         assertThat(Unit.parse("pair").orElseThrow().ends()).isTrue();
     }
 
+    @Test
+    void takesALengthOfWhatRunsOffARollForSoMuchOfItsWidth() {
+        Unit cloth = Unit.parse("m x 140 cm").orElseThrow();
+        assertThat(Quantity.parse("50 cm").sized(cloth)).hasToString("0.5 m x 140 cm").isEqualTo(Quantity.parse("7000 cm2"));
+        assertThat(Quantity.parse("1 yd").sized(cloth)).hasToString("0.9144 m x 140 cm");
+        assertThat(Quantity.parse("50 cm").sized(Unit.M2)).hasToString("50 cm");
+        assertThat(Container.words()).contains("sheets").doesNotContain("metre", "metres", "yard");
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"3 sheets 70 cm", "3 sheets of 2 g x 3 g", "2 sheets 0 x 50 cm", "1 card of 0 m", "2 dozen of 3", "3 parcels", "3 sheets 70 x 50", "1 tube of 9 parsec"})
+    @ValueSource(strings = {"3 sheets 70 cm", "3 sheets of 2 g x 3 g", "2 sheets 0 x 50 cm", "1 card of 0 m", "2 dozen of 3", "3 parcels", "3 sheets 70 x 50", "1 tube of 9 parsec", "3 m x 0 cm", "3 cm x 140 cm",
+            "3 m x 140", "3 m x 2 g", "3 m x", "2 metre 140 cm"})
     void refusesThingsWhoseSizeIsNone(String written) {
         assertThatThrownBy(() -> Quantity.parse(written)).isInstanceOf(IllegalArgumentException.class);
     }

@@ -8,6 +8,7 @@ import benchful.core.Fault;
 import benchful.core.buying.PackOffer;
 import benchful.core.buying.Supplier;
 import benchful.core.cutting.patterns.Micrometres;
+import benchful.core.quantity.Counted;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -80,18 +81,28 @@ final class OfferCatalogue {
         return lengths;
     }
 
-    /** Packs of sheets, with the size of each; packs that do not tell it are left out. */
+    /** Packs of sheets, with the size of each, and so much of a roll, as a sheet; packs that do not tell it are left out. */
     List<StockCutter.Offer<Extent>> sheets(MaterialSpec material) {
         List<StockCutter.Offer<Extent>> sheets = new ArrayList<>();
         for (Offer offer : material.offers()) {
-            if (offer.sheet() == null) {
+            Extent size = size(offer);
+            if (size == null) {
                 warnings.add(Sentence.of("“%s” from “%s” has no size of sheet, so no rectangles can be planned on it; that offer is left out.",
                         material.name(), offer.supplier()));
             } else if (known(material, offer)) {
-                sheets.add(new StockCutter.Offer<>(Micrometres.whole(offer.sheet()), offer.sheet().area(), pack(offer)));
+                sheets.add(new StockCutter.Offer<>(Micrometres.whole(size), size.area(), pack(offer)));
             }
         }
         return sheets;
+    }
+
+    private static Extent size(Offer offer) {
+        Counted thing = offer.holds().unit().counted();
+        if (offer.sheet() != null || thing == null || !thing.runs()) {
+            return offer.sheet();
+        }
+        Extent one = thing.sheet();
+        return new Extent(new Quantity(one.length().amount().multiply(offer.holds().amount()), one.length().unit()), one.width());
     }
 
     String pointer(MaterialSpec material) {

@@ -32,7 +32,7 @@ import java.util.stream.Collectors;
  *
  * <p>The rest of what is on hand is taken as whole sheets of the smallest on offer, or as they are counted where none is; what remains has no known shape and is not cut.
  */
-final class SheetCutter extends StockCutter<Extent, SheetPlan> {
+class SheetCutter extends StockCutter<Extent, SheetPlan> {
     /** Stock is rounded to what can be measured; whole sheets stay whole [mm2]. */
     private static final BigDecimal ROUNDED = BigDecimal.ONE;
     private static final BigDecimal MOST_SHEETS = BigDecimal.valueOf(1_000);

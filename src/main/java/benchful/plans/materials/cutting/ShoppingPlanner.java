@@ -153,7 +153,7 @@ public final class ShoppingPlanner {
     private List<Want> cut(MaterialSpec material, Need need, LocalDate arriveBy, LocalDate today) {
         boolean sheets = need.cuts().get(0).rectangle() != null;
         Optional<Sentence> problem = sheets
-                ? cut(market.sheets(material), arriveBy, today, offers -> new SheetCutter(material, need, offers))
+                ? cut(market.sheets(material), arriveBy, today, offers -> RollCutter.of(material, need, offers))
                 : cut(market.lengths(material), arriveBy, today, offers -> new LengthCutter(material, need, offers));
         if (problem.isPresent()) {
             warnings.add(Sentence.of("“%s” can't be cut: %s", material.name(), problem.get().toString()));

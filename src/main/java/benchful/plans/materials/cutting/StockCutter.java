@@ -96,10 +96,13 @@ abstract class StockCutter<S, P> {
     }
 
     /** All sizes together, so that this is taken where another costs the same, those of each supplier, and each alone. */
-    final List<List<S>> choices() {
-        Stream<List<S>> bySupplier = offers.stream().map(o -> o.pack().supplier()).distinct()
+    List<List<S>> choices() {
+        return Stream.of(Stream.of(sizes()), bySupplier(), sizes().stream().map(List::of)).flatMap(choices -> choices).distinct().toList();
+    }
+
+    final Stream<List<S>> bySupplier() {
+        return offers.stream().map(o -> o.pack().supplier()).distinct()
                 .map(supplier -> offers.stream().filter(o -> o.pack().supplier().equals(supplier)).map(Offer::size).distinct().toList());
-        return Stream.of(Stream.of(sizes()), bySupplier, sizes().stream().map(List::of)).flatMap(choices -> choices).distinct().toList();
     }
 
     /** What one of a size costs, as it is sold cheapest. */

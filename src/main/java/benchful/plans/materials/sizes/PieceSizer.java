@@ -124,13 +124,25 @@ public final class PieceSizer {
         return value;
     }
 
+    private static boolean runs(MaterialSpec material) {
+        return material != null && material.unit().counted() != null && material.unit().counted().runs();
+    }
+
+    /** So long a piece of it, or an area. */
+    private Optional<Quantity> offTheRoll(String pointer, String written, MaterialSpec material) {
+        Optional<Quantity> amount = formula(pointer, written, null).map(q -> q.sized(material.unit()));
+        amount.filter(q -> !q.dimension().equals(Dimension.AREA)).ifPresent(q -> faults.add(new Fault(pointer,
+                "In “%s”: it gives %s, but a length off the roll is needed here.".formatted(written, q.dimension().words()))));
+        return amount.filter(q -> q.dimension().equals(Dimension.AREA));
+    }
+
     private Optional<Quantity> formula(String pointer, String written, Dimension wanted) {
         return formula(pointer, written, wanted, values);
     }
 
     /** Where a material is counted in sheets, “2 sheets” is an amount of it. */
     private Map<String, Quantity> counting(MaterialSpec material) {
-        if (material == null || material.unit().counted() == null) {
+        if (material == null || material.unit().counted() == null || runs(material)) {
             return values;
         }
         Map<String, Quantity> known = new LinkedHashMap<>();
@@ -188,7 +200,8 @@ public final class PieceSizer {
         }
         boolean cut = line.pieces() != null;
         Dimension wanted = material != null ? material.unit().dimension() : cut ? Dimension.LENGTH : null;
-        Optional<Quantity> each = formula(at + "/amount", line.amount(), wanted, counting(material)).filter(q -> notNegative(at + "/amount", q));
+        Optional<Quantity> each = (runs(material) ? offTheRoll(at + "/amount", line.amount(), material) : formula(at + "/amount", line.amount(), wanted, counting(material)))
+                .filter(q -> notNegative(at + "/amount", q));
         if (!cut) {
             return each.map(q -> new SizedPiece.Line(i, line.material(), in(material, q), null));
         }
