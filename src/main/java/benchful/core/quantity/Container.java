@@ -76,7 +76,7 @@ public enum Container {
 
     /** What runs off a roll by this unit. */
     static Optional<Container> running(Unit unit) {
-        return Arrays.stream(values()).filter(c -> unit.equals(c.run)).findFirst();
+        return Arrays.stream(values()).filter(c -> c.run != null && c.run.equals(unit)).findFirst();
     }
 
     /** By the word for one or for many. */

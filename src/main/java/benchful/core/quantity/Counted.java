@@ -74,7 +74,12 @@ public record Counted(Container container, @Nullable Quantity each, @Nullable Ex
 
     /** True for what runs off a roll of a known width, so that metres that are bought together lie in one length. */
     public boolean runs() {
-        return container.run() != null && sheet != null;
+        return run() != null;
+    }
+
+    /** A metre or yard of what runs off a roll; null for other things. */
+    @Nullable Extent run() {
+        return container.run() == null ? null : sheet;
     }
 
     /** True where it is known how much one is. */

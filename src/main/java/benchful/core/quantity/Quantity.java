@@ -73,8 +73,9 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
 
     /** The same where "20 sheets" were written and the material is counted in sheets of a size, or in packs, or the like, and where a length was and it runs off a roll. */
     public Quantity sized(Unit way) {
-        if (way.counted() != null && way.counted().runs() && dimension().equals(Dimension.LENGTH)) {
-            return new Quantity(in(way.counted().sheet().length().unit()).amount(), way);
+        Extent run = way.counted() == null ? null : way.counted().run();
+        if (run != null && dimension().equals(Dimension.LENGTH)) {
+            return new Quantity(in(run.length().unit()).amount(), way);
         }
         boolean open = unit.counted() != null && !unit.counted().sized() && way.counted() != null && way.counted().container() == unit.counted().container();
         return open ? new Quantity(amount, way) : this;
