@@ -115,8 +115,8 @@ final class LessonRequestWriter {
 
     private Step step(benchful.projects.Step s) {
         return switch (s.kind()) {
-            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), perStudent(s), uses(s));
-            case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), perStudent(s), uses(s));
+            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), perStudent(s), over(s), uses(s));
+            case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), perStudent(s), over(s), uses(s));
             case AHEAD -> new Step.Ahead(s.id(), s.title(), s.lasts(), perStudent(s));
             case BETWEEN, HOMEWORK -> new Step.Outside(s.id(), s.title(), s.kind(), s.lasts(), perStudent(s));
             case COLLECT -> new Step.Outside(s.id(), s.title(), s.kind(), Duration.ZERO);
@@ -127,6 +127,10 @@ final class LessonRequestWriter {
 
     private static Duration perStudent(benchful.projects.Step s) {
         return s.perStudent() == null ? Duration.ZERO : s.perStudent();
+    }
+
+    private static Duration over(benchful.projects.Step s) {
+        return s.mayRunOver() == null ? Duration.ZERO : s.mayRunOver();
     }
 
     private StudentTime time(benchful.projects.Step s) {

@@ -31,6 +31,7 @@ import java.util.List;
  * @param lasts how long it takes, or waits at the least, or keeps one student at home; null for a make step, which has {@code student}
  *     times, and for what is collected or posted
  * @param perStudent for what all watch or do together, what is prepared, or what the tutor does between meetings: what each student adds to {@code lasts}; null for nothing
+ * @param mayRunOver for what all watch or do together: how much longer than {@code lasts} it may take at the most; null where it always takes as long
  * @param places for a wait: how many pieces go into one load of its equipment, one load after the other; null where all go in at once
  * @param atMost for a wait: the longest it may last (glue that must be used while tacky); null where it may go on
  * @param student for a make step: one student's times, of one repeat where {@code repeats} is given
@@ -53,6 +54,7 @@ public record Step(
         @Required StepKind kind,
         Duration lasts,
         @JsonInclude(JsonInclude.Include.NON_NULL) Duration perStudent,
+        @JsonInclude(JsonInclude.Include.NON_NULL) Duration mayRunOver,
         Duration atMost,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Range(from = 1, to = 1000) @Mend("Give how many pieces go into one load, from 1.") Integer places,
         StudentTime student,

@@ -101,11 +101,15 @@ final class StepRules {
         }
     }
 
-    /** With the number of students. */
+    /** With the number of students, or by itself. */
     private void grows(String at, Step step) {
         if (step.perStudent() != null && faults.require(step.kind().growsWithStudents(), at + "/per_student",
                 "Only what all watch or do together, what is prepared, or what you do between meetings takes longer for each student. Empty this field.")) {
             limited(at + "/per_student", step.perStudent());
+        }
+        if (step.mayRunOver() != null && faults.require(step.kind().isGathering(), at + "/may_run_over",
+                "Only what all watch or do together runs over. Empty this field; a make step has its slow time.")) {
+            limited(at + "/may_run_over", step.mayRunOver());
         }
         if (step.places() != null && faults.require(step.kind().isUnattended(), at + "/places", "Only a wait has loads. Empty this field.")) {
             faults.require(!step.tools().isEmpty(), at + "/places", "Name the equipment that is loaded, such as a kiln, among the tools of this step.");

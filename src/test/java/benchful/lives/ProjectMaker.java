@@ -243,10 +243,13 @@ final class ProjectMaker {
         hazards(step);
     }
 
-    /** With the number of students. */
+    /** With the number of students, or by itself. */
     private void grows(ObjectNode step, String kind) {
         if (List.of("show", "together", "ahead", "between").contains(kind) && chance.once(4)) {
             step.put("per_student", chance.of("30 s", "1 min", "2 min"));
+        }
+        if (List.of("show", "together").contains(kind) && chance.once(4)) {
+            step.put("may_run_over", chance.of("30 s", "5 min", "1 h"));
         }
         if (kind.equals("wait") && step.has("tools") && chance.once(2)) {
             step.put("places", chance.edge(1, 6, 1000));

@@ -66,6 +66,17 @@ class LessonRequestsTest {
     }
 
     @Test
+    void letsTalksRunOver() {
+        benchful.projects.Step talk = benchful.projects.Step.of("talk", "Talk", StepKind.SHOW).withLasts(Duration.ofMinutes(10)).withMayRunOver(Duration.ofMinutes(4));
+        benchful.projects.Step tidy = benchful.projects.Step.of("tidy", "Tidy", StepKind.TOGETHER).withLasts(Duration.ofMinutes(5)).withPerStudent(Duration.ofSeconds(30))
+                .withMayRunOver(Duration.ofMinutes(2));
+        assertThat(asked(SmallClass.of(4).step(talk).step(tidy)).steps()).containsExactly(
+                new Step.Show("talk", "Talk", Duration.ofMinutes(10), Duration.ZERO, Duration.ofMinutes(4), List.of()),
+                new Step.Together("tidy", "Tidy", Duration.ofMinutes(5), Duration.ofSeconds(30), Duration.ofMinutes(2), List.of()));
+        assertThat(asked(SmallClass.of(4).shows("talk", 10)).steps()).extracting(Step::over).containsExactly(Duration.ZERO);
+    }
+
+    @Test
     void tellsOfToolsHelpGapsAndHome() {
         benchful.projects.Step lay = benchful.projects.Step.of("lay", "Lay out", StepKind.MAKE).withStudent(SmallClass.times(4)).withAfter(List.of())
                 .withTools(List.of(new benchful.projects.Step.ToolUse("board", 1)))

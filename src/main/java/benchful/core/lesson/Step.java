@@ -29,18 +29,28 @@ public sealed interface Step {
         return Duration.ZERO;
     }
 
+    /** How much longer than planned it may last at the most; nothing where it always lasts as long. */
+    default Duration over() {
+        return Duration.ZERO;
+    }
+
     /**
      * The tutor demonstrates and the whole class watches; never interrupted by a break.
      *
      * @param length     however many watch
      * @param perStudent more for each of them
      */
-    record Show(String id, String title, Duration length, Duration perStudent, List<ToolUse> uses) implements Step {
+    record Show(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses) implements Step {
         public Show {
             Guard.named(id, title);
             Guard.notNegative(length, title);
             Guard.notNegative(perStudent, title);
+            Guard.notNegative(over, title);
             uses = List.copyOf(uses);
+        }
+
+        public Show(String id, String title, Duration length, Duration perStudent, List<ToolUse> uses) {
+            this(id, title, length, perStudent, Duration.ZERO, uses);
         }
 
         public Show(String id, String title, Duration length, List<ToolUse> uses) {
@@ -148,12 +158,17 @@ public sealed interface Step {
      * @param length     however many they are
      * @param perStudent more for each student (handing out, washing up)
      */
-    record Together(String id, String title, Duration length, Duration perStudent, List<ToolUse> uses) implements Step {
+    record Together(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses) implements Step {
         public Together {
             Guard.named(id, title);
             Guard.notNegative(length, title);
             Guard.notNegative(perStudent, title);
+            Guard.notNegative(over, title);
             uses = List.copyOf(uses);
+        }
+
+        public Together(String id, String title, Duration length, Duration perStudent, List<ToolUse> uses) {
+            this(id, title, length, perStudent, Duration.ZERO, uses);
         }
 
         public Together(String id, String title, Duration length, List<ToolUse> uses) {

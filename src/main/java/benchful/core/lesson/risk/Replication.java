@@ -12,7 +12,9 @@ import java.util.stream.IntStream;
 /**
  * One class after another, played on the same arrays: [part][student] for what is done, [cause][student] for time lost. Clock times
  * unless "working" is said. A pace is half the student's own in all steps and half new in each step (correlation 0.5: common
- * practice, no source).
+ * practice, no source). What is shown or done together lasts as long as planned or longer, the less likely the longer: its density
+ * falls to nothing at the most that it may run over (triangular; common practice, no source). It is begun where all of it fits before a
+ * break.
  */
 final class Replication {
 
@@ -34,6 +36,7 @@ final class Replication {
     private final BenchRun bench;
     private final List<Part> drying;
     private double now;
+    private long talks;
 
     Replication(Script script) {
         this.script = script;
@@ -72,6 +75,7 @@ final class Replication {
 
     private void reset(long seed) {
         now = 0;
+        talks = Draws.mix(seed, -3);
         Arrays.fill(own, 0);
         Arrays.fill(end, 0);
         Arrays.fill(unfinished, 0);
@@ -128,12 +132,17 @@ final class Replication {
     private void gather(Part part) {
         int i = part.index();
         double ready = Math.max(now, readyForAll(part));
-        start[i] = script.clock().wholeFrom(ready, part.length());
+        double length = part.length() + runsOver(part);
+        start[i] = script.clock().wholeFrom(ready, length);
         loseUntil(part, script.clock().toWorking(now), script.clock().toWorking(start[i]));
-        now = start[i] + part.length();
+        now = start[i] + length;
         Arrays.fill(begun[i], start[i]);
         finish(part, now);
         Arrays.fill(own, script.clock().toWorking(now));
+    }
+
+    private double runsOver(Part part) {
+        return part.over() == 0 ? 0 : part.over() * (1 - Math.sqrt(1 - Draws.uniform(Draws.mix(talks, part.key()))));
     }
 
     /** What the quickest quarter had to spare while they waited for the others before a part. */

@@ -36,6 +36,7 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
      * @param counts     whether its end counts to the finish
      * @param release    not before this time (its meeting begins)
      * @param length     of a show, together or wait (one load); of a make step that may not pause the planned length, else 0
+     * @param over       how much longer a show or together may last at the most
      * @param pace       of a make step, else null
      * @param scales     what the pace is multiplied by for each student's piece and level; empty for what is no make step
      * @param tied       whether each student goes on to it from the make step before as soon as the own piece is ready, since it ages
@@ -48,7 +49,7 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
      * @param units      of each tool that one student takes
      * @param scarcest   the tool of which a student takes the greatest share, -1 if the step takes none
      */
-    record Part(int index, String step, String title, int group, boolean outside, boolean counts, double release, double length, PaceTable pace,
+    record Part(int index, String step, String title, int group, boolean outside, boolean counts, double release, double length, double over, PaceTable pace,
             double[] scales, boolean tied, int places, int loads, double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, List<Need> needs, long key) {
     }
 
