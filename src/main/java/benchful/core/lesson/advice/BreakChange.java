@@ -77,7 +77,7 @@ public sealed interface BreakChange extends Change {
 
         @Override
         public String loses() {
-            return MinuteWords.minutes(from.minus(to)) + " of rest";
+            return "They rest " + MinuteWords.minutes(from.minus(to)) + " less";
         }
     }
 }

@@ -130,7 +130,7 @@ class ChangeTest {
                 new BreakChange.Shortened(LocalTime.of(15, 0), QUARTER, Duration.ofMinutes(10)))).extracting(Change::loses).containsExactly(
                         "They find \"Pour\" done, and read how it is made", "One student has no place", "2 students have no place", "They come 15 min earlier",
                         "They stay up to 15 min longer", "They come on one more day", "They come on 3 more days", "They come on two days", "A line",
-                        "They rest 20 min later", "5 min of rest");
+                        "They rest 20 min later", "They rest 5 min less");
         assertThat(List.of(new Change.Helper(), new Change.MoreTools("lamp", 1), new Change.OwnPace(), new Change.OneMoreGroup(),
                 new BreakChange.Moved(LocalTime.of(15, 0), LocalTime.of(14, 40)))).extracting(Change::loses).containsOnly("");
         Suggestion both = new Suggestion(List.of(new Change.FewerStudents(1), new Change.Helper(), new Change.LongerBooking(QUARTER)), REQUEST,
