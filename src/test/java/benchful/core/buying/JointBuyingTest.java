@@ -41,12 +41,105 @@ class JointBuyingTest {
         assertThat(list.proof()).isEqualTo("Proven least: no other choice of packs and suppliers costs less.");
     }
 
+    /** Apart 5.00 and two deliveries are 14.00; without Cheap one delivery less is paid for a bead that costs 1.00 more. Without Near there is no silk. */
+    @Test
+    void leavesOutASupplierWhoseDeliveryCostsMoreThanItSaves() {
+        Supplier near = supplier("Near", "0", "4.00", null, 2, "0");
+        Supplier cheap = supplier("Cheap", "0", "4.00", null, 2, "0");
+        PackOffer bead = offer(near, 10, "5.00");
+        PackOffer silk = offer(near, 1, "2.00");
+
+        Choice fewer = fewer(want("bead", 10, bead, offer(cheap, 10, "4.00")), want("silk", 1, silk));
+
+        assertThat(fewer.total()).isEqualTo(Money.parse("GBP 11.00"));
+        assertThat(fewer.selection().packs()).isEqualTo(List.of(Map.of(bead, 1), Map.of(silk, 1)));
+    }
+
+    /**
+     * Apart 10.00: the bead from A and the silk from B. All from B is 9.50, all from C 9.00, and then the bead from A with the silk
+     * from C 8.00.
+     */
+    @Test
+    void takesASupplierBackWhoIsWorthIt() {
+        Supplier a = supplier("A", "0", "4.00", null, 2, "0");
+        Supplier b = supplier("B", "0", "4.00", null, 2, "0");
+        Supplier c = supplier("C", "0", "1.00", null, 2, "0");
+        PackOffer bead = offer(a, 1, "1.00");
+        PackOffer silk = offer(c, 1, "2.00");
+
+        Choice fewer = fewer(want("bead", 1, bead, offer(b, 1, "4.50"), offer(c, 1, "6.00")), want("silk", 1, offer(b, 1, "1.00"), silk));
+
+        assertThat(fewer.total()).isEqualTo(Money.parse("GBP 8.00"));
+        assertThat(fewer.selection().packs()).isEqualTo(List.of(Map.of(bead, 1), Map.of(silk, 1)));
+    }
+
+    private static Choice fewer(Want... wants) {
+        Selection apart = new Selection(List.of(wants), Stream.of(wants).map(want -> PackChooser.choose(want, GBP).packs()).toList());
+        return FewerSuppliers.choose(List.of(wants), Choice.of(apart, GBP, Money.zero(GBP), true), GBP);
+    }
+
+    /** Three of five and one of two hold just 17, at 0.80 and 1.00 a bead; four of five cost 16.00. */
+    @Test
+    void choosesThePacksOfOneMaterial() {
+        Supplier shop = supplier("Shop", "0", "0", null, 2, "0");
+        PackOffer five = offer(shop, 5, "4.00");
+        PackOffer two = offer(shop, 2, "2.00");
+        PackChooser.Choice choice = PackChooser.choose(want("bead", 17, five, two), GBP);
+
+        assertThat(choice.packs()).isEqualTo(Map.of(five, 3, two, 1));
+        assertThat(choice.price()).isEqualTo(choice.bound()).isEqualTo(Money.parse("GBP 14.00"));
+    }
+
+    /**
+     * With 20 % VAT and a delivery of 1.00, 3 packs at 0.333 are 1.00, its VAT 0.20 and 1.20; unrounded they are 2.3988, and rounding
+     * may lower a line by 0.005 with its VAT and the VAT by 0.005 more: no choice costs less than 2.3878. At 0.33 only the VAT is rounded.
+     */
+    @Test
+    void boundsACostByWhatRoundingMayTakeOff() {
+        Supplier shop = supplier("Shop", "0", "1.00", null, 2, "20");
+        ShoppingList thirds = buy(null, want("bead", 3, offer(shop, 1, "0.333")));
+        assertThat(List.of(thirds.total(), thirds.bound())).containsExactly(Money.parse("GBP 2.40"), Money.parse("GBP 2.39"));
+        assertThat(thirds.proven()).isTrue();
+        ShoppingList pence = buy(null, want("bead", 3, offer(shop, 1, "0.33")));
+        assertThat(List.of(pence.total(), pence.bound())).containsExactly(Money.parse("GBP 2.39"), Money.parse("GBP 2.39"));
+        ShoppingList whole = buy(null, want("bead", 3, offer(shop, 1, "0.50")));
+        assertThat(List.of(whole.total(), whole.bound())).containsExactly(Money.parse("GBP 3.00"), Money.parse("GBP 3.00"));
+    }
+
+    /** Five at the price of one; ten at a lower price would be 6.00. Where more are dearer, all five are. */
+    @Test
+    void paysOnePriceForAllPacksOfALine() {
+        Supplier shop = supplier("Shop", "0", "1.00", null, 2, "0");
+        ShoppingList falling = buy(null, want("bead", 5, broken(shop, 10, "0.60")));
+        assertThat(List.of(falling.total(), falling.bound())).containsExactly(Money.parse("GBP 6.00"), Money.parse("GBP 6.00"));
+        ShoppingList rising = buy(null, want("bead", 5, broken(shop, 3, "2.00")));
+        assertThat(List.of(rising.total(), rising.bound())).containsExactly(Money.parse("GBP 11.00"), Money.parse("GBP 11.00"));
+    }
+
+    private static PackOffer broken(Supplier supplier, int from, String price) {
+        return new PackOffer(supplier, Quantity.of(1, Unit.PIECE), BigMoney.parse("GBP 1.00"), List.of(new PackOffer.Break(from, BigMoney.parse("GBP " + price))));
+    }
+
+    @Test
+    void weighsNothingThatIsThereAlready() {
+        Supplier shop = supplier("Shop", "0", "1.00", null, 2, "0");
+        Want met = new Want("silk", Quantity.of(2, Unit.PIECE), Quantity.of(2, Unit.PIECE), List.of(offer(shop, 1, "1.00")), ARRIVE);
+        ShoppingList list = buy(null, want("bead", 10, offer(shop, 10, "5.00")), met);
+
+        assertThat(list.total()).isEqualTo(Money.parse("GBP 6.00"));
+        assertThat(list.proven()).isTrue();
+        assertThat(list.materials().get(0).reasons()).extracting(Object::toString).last().isEqualTo("0 pcs are left over.");
+        assertThat(list.orders().get(0).purchases()).hasSize(1);
+    }
+
     @Test
     void buysOneMoreToReachFreeDelivery() {
         Supplier shop = supplier("Shop", "0", "6.00", "20.00", 2, "0");
-        ShoppingList list = buy(null, want("bead", 19, offer(shop, 1, "1.00")));
+        Supplier other = supplier("Other", "0", "6.00", null, 2, "0");
+        ShoppingList list = buy(null, want("bead", 19, offer(shop, 1, "1.00"), offer(other, 1, "1.50")));
 
         assertThat(list.total()).isEqualTo(Money.parse("GBP 20.00"));
+        assertThat(list.orders()).extracting(SupplierOrder::supplier).containsExactly("Shop");
         assertThat(list.materials().get(0).leftover()).isEqualTo(Quantity.parse("1"));
         assertThat(list.materials().get(0).leftoverValue()).isEqualTo(Money.parse("GBP 1.00"));
     }

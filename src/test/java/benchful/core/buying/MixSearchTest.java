@@ -51,6 +51,33 @@ class MixSearchTest {
         return Money.ofMinor(CurrencyUnit.GBP, IntStream.range(0, 3).mapToLong(s -> mix.get(s) == 0 ? 0 : problem.delivery()[s] + (long) mix.get(s) * problem.prices()[s]).sum());
     }
 
+    /** One of each of the first two is 2.50, two of the third 2.60; with a delivery of 0.20 for the second the third is cheaper. */
+    @Test
+    void takesTheCheaperOfTwoMixes() {
+        List<List<Integer>> enough = List.of(List.of(1, 1, 0), List.of(0, 0, 2));
+        isSettled(new Problem(enough, new int[] {100, 150, 130}, new int[] {0, 0, 0}, 0), "GBP 2.50");
+        isSettled(new Problem(enough, new int[] {100, 150, 130}, new int[] {0, 20, 0}, 0), "GBP 2.60");
+    }
+
+    @Test
+    void buysNothingWhereNothingIsEnough() {
+        isSettled(new Problem(List.of(List.of(1, 0, 0), List.of(0, 0, 0)), new int[] {100, 150, 130}, new int[] {50, 50, 50}, 0), "GBP 0.00");
+    }
+
+    /** The second at 0.90 would be cheaper than the first, were its delivery not 0.50. */
+    @Test
+    void paysADeliveryOnlyWhereItSaves() {
+        List<List<Integer>> enough = List.of(List.of(2, 0, 0), List.of(1, 1, 0), List.of(0, 2, 0));
+        isSettled(new Problem(enough, new int[] {100, 90, 500}, new int[] {0, 50, 0}, 0), "GBP 2.00");
+        isSettled(new Problem(enough, new int[] {100, 70, 500}, new int[] {0, 50, 0}, 0), "GBP 1.90");
+    }
+
+    private static void isSettled(Problem problem, String cost) {
+        ShoppingList list = Buyer.buy(new Mixes(problem).request());
+        assertThat(list.total()).isEqualTo(list.bound()).isEqualTo(Money.parse(cost));
+        assertThat(list.proven()).isTrue();
+    }
+
     /** Two of the first, or one of the second at twice the price less a penny. */
     @Test
     void saysThatOneMoreMightDoWhereNobodyKnows() {

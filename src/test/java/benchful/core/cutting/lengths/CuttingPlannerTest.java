@@ -49,6 +49,16 @@ class CuttingPlannerTest {
         assertThat(plan.proof()).isEqualTo("Proven least: no other cutting takes fewer new lengths.");
     }
 
+    /** Whoever cuts both of 40 cm from one has a piece of 30 cm too many for the other; one of 40 and two of 30 fill each. */
+    @Test
+    void findsTheOnlyWayInWhichWhatIsOnHandReaches() {
+        CuttingPlan plan = plan(new CuttingRequest(List.of(piece("a", "40 cm", 2), piece("b", "30 cm", 4)),
+                List.of(Quantity.parse("1 m"), Quantity.parse("1 m")), List.of(), Quantity.parse("0 mm"), Quantity.parse("60 cm")));
+
+        assertThat(plan.lengths()).extracting(length -> length.cuts().size()).containsExactly(3, 3);
+        assertThat(plan.bought()).isZero();
+    }
+
     @Test
     void keepsAnOffcutThatIsJustLongEnough() {
         assertThat(offcut("60 cm")).isEqualTo(true);

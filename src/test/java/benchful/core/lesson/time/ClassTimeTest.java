@@ -16,6 +16,7 @@ import benchful.core.lesson.risk.ClassSimulation;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,6 +56,7 @@ class ClassTimeTest {
         assertThat(time(12, 0, 12, make(Help.NONE, 0.75)).reasons().get(0).sentence()).contains("number 9 of 12");
     }
 
+    @Tag("long")
     @ParameterizedTest
     @CsvSource({"0, 0, 1", "4, 3, 1", "2, 2, 0.8", "12, 5, 1", "12, 2, 0.8"})
     void neverTakesLongerWithMoreToolsOrHelpersNorShorterWithMoreStudents(double calls, double minutes, double share) {

@@ -1,6 +1,7 @@
 package benchful.core.lesson.time;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,22 @@ class HelpQueueTest {
     void reproducesTheFiniteQueuingTable(double x, int m, double f) {
         HelpQueue queue = HelpQueue.of(5, x, 1 - x, m);
         assertThat(1 - queue.queue() / 5).isCloseTo(f, within(1e-3));
+    }
+
+    /** Calls come at 0.05 from each of those who work, and two people together answer them at 0.5 each: Little's law. */
+    @Test
+    void keepsThePeopleBusyForAsLongAsTheyAnswer() {
+        HelpQueue two = HelpQueue.of(6, .05, .5, 2);
+        assertThat(two.busy() * 2 * .5).isCloseTo(.05 * (6 - two.asking()), within(1e-9));
+    }
+
+    @Test
+    void needsStudentsPeopleAndRates() {
+        assertThat(HelpQueue.of(1, 1, 1, 1).queue()).isZero();
+        assertThatThrownBy(() -> HelpQueue.of(0, 1, 1, 1)).hasMessageStartingWith("A queue for help needs students");
+        assertThatThrownBy(() -> HelpQueue.of(1, 0, 1, 1)).hasMessageStartingWith("A queue for help needs students");
+        assertThatThrownBy(() -> HelpQueue.of(1, 1, 0, 1)).hasMessageStartingWith("A queue for help needs students");
+        assertThatThrownBy(() -> HelpQueue.of(1, 1, 1, 0)).hasMessageStartingWith("A queue for help needs students");
     }
 
     @Test
