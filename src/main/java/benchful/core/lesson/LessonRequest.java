@@ -5,7 +5,9 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -75,8 +77,8 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         return group == 0 ? 0 : (group - 1) * (headcount / groups) + Math.min(group - 1, headcount % groups);
     }
 
-    public Map<String, Step> stepsById() {
-        return steps.stream().collect(Collectors.toMap(Step::id, Function.identity()));
+    public StepsById stepsById() {
+        return new StepsById(steps);
     }
 
     /** The links that lead on from a step. */
@@ -255,6 +257,25 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         public LessonRequest build() {
             return new LessonRequest(steps, links, room, headcount, helpers, groups, pacing, meetings, breaks, preparedAhead,
                     promise, seed, replications, timeLimit);
+        }
+    }
+
+    /** Steps by their identifiers, for whoever knows that a step is there. */
+    public static final class StepsById {
+        private final Map<String, Step> steps;
+
+        /** @param steps of which the first counts where two are called alike */
+        public StepsById(List<Step> steps) {
+            this.steps = steps.stream().collect(Collectors.toMap(Step::id, Function.identity(), (first, other) -> first));
+        }
+
+        public boolean has(String id) {
+            return steps.containsKey(id);
+        }
+
+        /** @throws NoSuchElementException where there is none */
+        public Step get(String id) {
+            return Optional.ofNullable(steps.get(id)).orElseThrow(() -> new NoSuchElementException("There is no step \"" + id + "\"."));
         }
     }
 }

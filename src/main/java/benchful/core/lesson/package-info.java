@@ -3,4 +3,7 @@
  * This package holds only the words of the contract; the work is done in its subpackages.
  * Lengths are {@link java.time.Duration}, clock times {@link java.time.LocalDateTime}; placed times are whole seconds.
  */
+@NullMarked
 package benchful.core.lesson;
+
+import org.jspecify.annotations.NullMarked;

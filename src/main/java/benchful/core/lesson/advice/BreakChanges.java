@@ -65,7 +65,7 @@ public final class BreakChanges {
         Map<BreakChange.Moved, LocalDateTime> finishes = new LinkedHashMap<>();
         moves().forEach(move -> Optional.of(move.apply(request)).filter(BreakChanges::liesWell).flatMap(moved -> plan(moved).filter(plan -> amidWork(moved, plan, move.to()) >= amid))
                 .map(LessonPlan::finish).filter(finish -> finish.isBefore(now.get().finish())).ifPresent(finish -> finishes.put(move, finish)));
-        LocalDateTime soonest = finishes.values().stream().min(Comparator.naturalOrder()).orElse(null);
+        LocalDateTime soonest = finishes.values().stream().min(Comparator.naturalOrder()).orElse(now.get().finish());
         return finishes.entrySet().stream().filter(move -> !move.getValue().isAfter(soonest.plus(HARDLY_LATER))).limit(MOST_TRIED).map(Map.Entry::getKey);
     }
 

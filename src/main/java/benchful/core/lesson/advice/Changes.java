@@ -1,6 +1,7 @@
 package benchful.core.lesson.advice;
 
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
@@ -12,7 +13,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -36,7 +36,7 @@ final class Changes {
     private static final Period A_WEEK = Period.ofWeeks(1);
 
     private final LessonRequest request;
-    private final Map<String, Step> steps;
+    private final StepsById steps;
     private final Duration lacking;
     private final List<Step> longestFirst;
 

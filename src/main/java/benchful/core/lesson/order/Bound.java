@@ -53,7 +53,10 @@ public final class Bound {
             most = Math.max(most, model.activities().stream().filter(activity -> activity.uses()[resource] > 0)
                     .mapToLong(Activity::work).sum());
         }
-        Activity all = new Activity(0, null, 0, most, Presence.CLASS_WITH_BREAKS, false, new int[0], 0, List.of());
+        if (most == 0) {
+            return 0;
+        }
+        Activity all = model.activities().get(0).at(Presence.CLASS_WITH_BREAKS).lasting(most);
         return model.hours().end(all, model.hours().earliestStart(all, 0));
     }
 }

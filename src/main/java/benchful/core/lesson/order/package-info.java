@@ -3,4 +3,7 @@
  * and the plan is written out with slack, load and reasons. A checker among the tests judges any plan from the request alone.
  * Planners: {@code ListPlanner} (fast, sound) and {@code SolverPlanner} (proves the shortest).
  */
+@NullMarked
 package benchful.core.lesson.order;
+
+import org.jspecify.annotations.NullMarked;

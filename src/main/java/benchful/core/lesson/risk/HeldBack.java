@@ -3,13 +3,13 @@ package benchful.core.lesson.risk;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.risk.Script.Need;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,7 +21,7 @@ final class HeldBack {
     private final LessonRequest request;
     private final LessonPlan plan;
     private final Clock clock;
-    private final Map<String, Step> steps;
+    private final StepsById steps;
 
     HeldBack(LessonRequest request, LessonPlan plan, Clock clock) {
         this.request = request;

@@ -3,12 +3,12 @@ package benchful.core.lesson.risk;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.risk.Script.Limit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * How old a piece may grow between two blocks: by a link's greatest gap, or by that of a wait between them, whose clock runs from the
@@ -17,7 +17,7 @@ import java.util.Map;
 final class Limits {
 
     private final List<Block> blocks;
-    private final Map<String, Step> steps;
+    private final StepsById steps;
     private final List<Limit> all = new ArrayList<>();
 
     Limits(LessonRequest request, LessonPlan plan) {

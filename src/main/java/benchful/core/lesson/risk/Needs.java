@@ -3,6 +3,7 @@ package benchful.core.lesson.risk;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StepKind;
 import benchful.core.lesson.ToolUse;
@@ -23,7 +24,7 @@ final class Needs {
     private final LessonRequest request;
     private final List<Block> blocks;
     private final Clock clock;
-    private final Map<String, Step> steps;
+    private final StepsById steps;
     private final HeldBack heldBack;
     private final List<List<Need>> all = new ArrayList<>();
 

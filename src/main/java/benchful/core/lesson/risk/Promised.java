@@ -5,6 +5,7 @@ import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.MeetingPlan;
 import benchful.core.lesson.Segment;
 import benchful.core.lesson.Step;
@@ -14,7 +15,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -33,7 +33,7 @@ public record Promised(LessonPlan plan, Risk risk) {
      */
     public static Promised of(LessonRequest request, LessonPlan order, Runnable stillWanted) {
         Risk risk = ClassSimulation.of(request, order, stillWanted);
-        Map<String, Step> steps = request.stepsById();
+        StepsById steps = request.stepsById();
         List<Block> blocks = IntStream.range(0, order.blocks().size())
                 .mapToObj(i -> block(request, order.blocks().get(i), steps.get(order.blocks().get(i).step()), risk.blocks().get(i)))
                 .sorted(Comparator.comparing(Block::start).thenComparing(Block::end)).toList();

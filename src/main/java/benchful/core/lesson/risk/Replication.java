@@ -1,5 +1,7 @@
 package benchful.core.lesson.risk;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.lesson.risk.Script.Bench;
 import benchful.core.lesson.risk.Script.Need;
 import benchful.core.lesson.risk.Script.Part;
@@ -95,7 +97,7 @@ final class Replication {
 
     /** How long a student works at a make step [s]. */
     double work(int student, Part part, long stepState) {
-        return part.scales()[student] * part.pace().at(pace[student] + OWN * Draws.normal(stepState));
+        return part.scales()[student] * requireNonNull(part.pace()).at(pace[student] + OWN * Draws.normal(stepState));
     }
 
     /** When what a part needs is over for a student. */

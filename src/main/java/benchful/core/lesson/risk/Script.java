@@ -2,6 +2,7 @@ package benchful.core.lesson.risk;
 
 import benchful.core.lesson.LessonPlan;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a simulated class goes through, worked out once: the blocks of the plan as parts, and the stages in which they are played.
@@ -49,7 +50,7 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
      * @param units      of each tool that one student takes
      * @param scarcest   the tool of which a student takes the greatest share, -1 if the step takes none
      */
-    record Part(int index, String step, String title, int group, boolean outside, boolean counts, double release, double length, double over, PaceTable pace,
+    record Part(int index, String step, String title, int group, boolean outside, boolean counts, double release, double length, double over, @Nullable PaceTable pace,
             double[] scales, boolean tied, int places, int loads, double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, List<Need> needs, long key) {
     }
 

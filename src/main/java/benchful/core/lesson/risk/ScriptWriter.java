@@ -3,6 +3,7 @@ package benchful.core.lesson.risk;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
@@ -28,7 +29,7 @@ final class ScriptWriter {
     private final LessonRequest request;
     private final LessonPlan plan;
     private final Clock clock;
-    private final Map<String, Step> steps;
+    private final StepsById steps;
     private final List<String> tools;
     private final int[] counts;
     private final Needs needs;

@@ -2,12 +2,11 @@ package benchful.core.lesson.risk;
 
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Step;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.risk.Script.Part;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -26,7 +25,7 @@ public final class StepLengths {
         this.request = request;
         this.script = new ScriptWriter(request, plan).script();
         this.played = new Replication(script);
-        Map<String, Step> steps = request.stepsById();
+        StepsById steps = request.stepsById();
         this.parts = script.parts().stream().filter(part -> steps.get(part.step()).kind().needsClass()).toList();
     }
 

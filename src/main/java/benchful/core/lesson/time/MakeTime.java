@@ -1,5 +1,7 @@
 package benchful.core.lesson.time;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.Step;
@@ -12,6 +14,7 @@ import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One make step done by a class: how long until as many as must have finished, with the tools and the help there are.
@@ -30,7 +33,7 @@ final class MakeTime {
     private final int done;
     private final double own;
     private final double[] apart;
-    private final Helping helping;
+    private final @Nullable Helping helping;
 
     /**
      * @param scales what the times are multiplied by for each of the students who do it together
@@ -125,8 +128,12 @@ final class MakeTime {
                 : factors.getMax() == 1 ? "" : ", times " + plain(factors.getMax()) + " for the level";
     }
 
+    private static int atOnce(Map<String, Integer> room, ToolUse use) {
+        return requireNonNull(room.get(use.tool())) / use.units();
+    }
+
     private Reason turnsReason(Map<String, Integer> room, int atOnce, double turns) {
-        ToolUse scarce = make.uses().stream().min((a, b) -> Integer.compare(room.get(a.tool()) / a.units(), room.get(b.tool()) / b.units()))
+        ToolUse scarce = make.uses().stream().min((a, b) -> Integer.compare(atOnce(room, a), atOnce(room, b)))
                 .orElseThrow();
         return new Reason(Subject.TURNS, room.get(scarce.tool()) + " × " + scarce.tool() + " for " + students + " students: "
                 + turns(atOnce) + " turns of up to " + atOnce + " add " + plain(turns / 60) + " min.");
@@ -137,7 +144,7 @@ final class MakeTime {
         return new Reason(Subject.HELP, all + (all == 1 ? " student asks " : " students ask ")
                 + plain(make.help().callsPerStudentHour()) + " times an hour each for " + plain(make.help().minutesPerCall())
                 + " min; with " + people + (people == 1 ? " person" : " people") + " to help a call waits "
-                + plain(helping.delay(atOnce) / 60) + " min while all are at work, which adds " + plain(added / 60) + " min.");
+                + plain(requireNonNull(helping).delay(atOnce) / 60) + " min while all are at work, which adds " + plain(added / 60) + " min.");
     }
 
     private static String inMinutes(Duration length) {

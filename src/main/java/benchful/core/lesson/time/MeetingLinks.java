@@ -1,14 +1,13 @@
 package benchful.core.lesson.time;
 
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Step;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -20,7 +19,7 @@ import java.util.stream.Stream;
 public final class MeetingLinks {
 
     private final LessonRequest request;
-    private final Map<String, Step> steps;
+    private final StepsById steps;
 
     public MeetingLinks(LessonRequest request) {
         this.request = request;
@@ -66,7 +65,7 @@ public final class MeetingLinks {
         Deque<String> open = new ArrayDeque<>(List.of(step));
         while (!open.isEmpty()) {
             String next = open.poll();
-            request.links().stream().filter(link -> here.apply(link).equals(next)).map(there).map(steps::get).filter(Objects::nonNull).filter(reached::add)
+            request.links().stream().filter(link -> here.apply(link).equals(next)).map(there).filter(steps::has).map(steps::get).filter(reached::add)
                     .filter(one -> !isClassWork(one)).map(Step::id).forEach(open::add);
         }
         return reached.stream();

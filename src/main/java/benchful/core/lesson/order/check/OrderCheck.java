@@ -1,5 +1,7 @@
 package benchful.core.lesson.order.check;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.lesson.Conflict;
 import benchful.core.lesson.Conflict.Kind;
 import benchful.core.lesson.LessonRequest;
@@ -26,7 +28,7 @@ public final class OrderCheck {
         steps.forEach(step -> place.put(step.id(), place.size()));
         Circles circles = new Circles(steps.size());
         request.links().stream().filter(link -> !link.least().isNegative())
-                .forEach(link -> circles.add(place.get(link.from()), place.get(link.to()), 1));
+                .forEach(link -> circles.add(requireNonNull(place.get(link.from())), requireNonNull(place.get(link.to())), 1));
         return conflict(Kind.CYCLE, circles.find().stream().map(steps::get).toList(), "follow each other in a circle.",
                 "Take out one of the links between them.");
     }

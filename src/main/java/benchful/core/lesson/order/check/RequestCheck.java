@@ -1,5 +1,7 @@
 package benchful.core.lesson.order.check;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.lesson.Conflict;
 import benchful.core.lesson.Conflict.Kind;
 import benchful.core.lesson.LessonRequest;
@@ -106,7 +108,7 @@ public final class RequestCheck {
 
     private void ahead() {
         for (String id : request.preparedAhead().stream().sorted().toList()) {
-            Step step = steps.get(id);
+            Step step = known(id);
             if (step.kind().isOutside() || step.kind().isGathering() && !showsWhatIsPrepared(step)) {
                 add(Kind.AHEAD_AFTER_CLASS, List.of(id), "\"" + step.title() + (step.kind().isOutside() ? "\" has its time outside the meetings" : "\" needs the class") + " and cannot be done ahead.",
                         "Prepare only steps that students make, or waits.");
@@ -115,14 +117,18 @@ public final class RequestCheck {
         request.links().forEach(this::ahead);
     }
 
+    private Step known(String id) {
+        return requireNonNull(steps.get(id));
+    }
+
     private boolean showsWhatIsPrepared(Step step) {
         List<Link> shown = request.after(step.id());
-        return step.kind() == StepKind.SHOW && !shown.isEmpty() && shown.stream().allMatch(link -> request.isAhead(steps.get(link.to())));
+        return step.kind() == StepKind.SHOW && !shown.isEmpty() && shown.stream().allMatch(link -> request.isAhead(known(link.to())));
     }
 
     private void ahead(Link link) {
-        Step first = steps.get(link.from());
-        Step second = steps.get(link.to());
+        Step first = known(link.from());
+        Step second = known(link.to());
         boolean fixed = second.kind().isBeforeClass();
         boolean moved = request.preparedAhead().contains(link.to()) && (first.kind().mayBePrepared() || first.kind().isOutside());
         if ((fixed || moved) && !request.isAhead(first)) {
@@ -135,8 +141,8 @@ public final class RequestCheck {
     private void gaps() {
         for (Link link : request.links()) {
             if (link.greatest().filter(most -> most.compareTo(link.least()) < 0).isPresent()) {
-                add(Kind.GAP_REVERSED, List.of(link.from(), link.to()), "Between \"" + steps.get(link.from()).title() + "\" and \""
-                        + steps.get(link.to()).title() + "\" the gap is at least " + MinuteWords.minutes(link.least())
+                add(Kind.GAP_REVERSED, List.of(link.from(), link.to()), "Between \"" + known(link.from()).title() + "\" and \""
+                        + known(link.to()).title() + "\" the gap is at least " + MinuteWords.minutes(link.least())
                         + " but at most " + MinuteWords.minutes(link.greatest().get()) + ".",
                         "Make the greatest gap as long as the least, or leave it out.");
             }

@@ -29,11 +29,13 @@ public record Activity(int index, Step step, int group, long work, Presence pres
         return presence == Presence.CLASS_WITH_BREAKS;
     }
 
-    Activity at(Presence other) {
+    /** The same with others there. */
+    public Activity at(Presence other) {
         return new Activity(index, step, group, work, other, atHome, uses, tutorShare, reasons);
     }
 
-    Activity lasting(long grains) {
+    /** The same with other work. */
+    public Activity lasting(long grains) {
         return new Activity(index, step, group, grains, presence, atHome, uses, tutorShare, reasons);
     }
 

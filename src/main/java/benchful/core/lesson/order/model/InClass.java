@@ -1,16 +1,14 @@
 package benchful.core.lesson.order.model;
 
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.StepsById;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StepKind;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is left for the class when the steps done ahead are taken out, and which of it each group does on its own. */
@@ -18,13 +16,13 @@ final class InClass {
 
     private final List<Step> steps;
     private final List<Link> links;
-    private final Map<String, Step> byId;
+    private final StepsById byId;
     private final Set<String> grouped = new HashSet<>();
 
     InClass(LessonRequest request) {
         steps = request.steps().stream()
                 .filter(step -> !request.isAhead(step)).toList();
-        byId = steps.stream().collect(Collectors.toMap(Step::id, Function.identity()));
+        byId = new StepsById(steps);
         links = bridged(request.links());
         if (request.groups() > 1) {
             steps.stream().filter(step -> step.kind().isOwnWork()).forEach(step -> markGrouped(step.id()));
@@ -35,7 +33,7 @@ final class InClass {
     private List<Link> bridged(List<Link> all) {
         List<Link> kept = new ArrayList<>(all);
         List<String> gone = all.stream().flatMap(link -> Stream.of(link.from(), link.to()))
-                .filter(id -> !byId.containsKey(id)).distinct().toList();
+                .filter(id -> !byId.has(id)).distinct().toList();
         for (String id : gone) {
             List<Link> in = kept.stream().filter(link -> link.to().equals(id)).toList();
             List<Link> out = kept.stream().filter(link -> link.from().equals(id)).toList();

@@ -1,5 +1,7 @@
 package benchful.core.lesson.order.model;
 
+import static java.util.Objects.requireNonNull;
+
 import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
@@ -165,8 +167,8 @@ public final class ModelBuilder {
     }
 
     private void forPairs(String from, String to, BiConsumer<Integer, Integer> add) {
-        for (int first : ofStep.get(from)) {
-            for (int second : ofStep.get(to)) {
+        for (int first : requireNonNull(ofStep.get(from))) {
+            for (int second : requireNonNull(ofStep.get(to))) {
                 int one = activities.get(first).group();
                 int other = activities.get(second).group();
                 if (one == other || one == 0 || other == 0) {
