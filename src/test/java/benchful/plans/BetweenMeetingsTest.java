@@ -55,6 +55,14 @@ class BetweenMeetingsTest {
         assertThat(plan.verdict().answer()).isEqualTo(HoursVerdict.Answer.FITS);
     }
 
+    @Test
+    void saysInWordsWhoHowLongAndByWhen() {
+        List<Item> items = BetweenMeetings.of(course().project(), ComputedPlans.of(course()).lesson());
+        assertThat(items).extracting(Item::who).containsExactly("each student", "you", "nobody", "you", "nobody", "students, or the post");
+        assertThat(items).extracting(Item::takes).startsWith("1 h", "27 min").endsWith("");
+        assertThat(items).extracting(Item::latest).startsWith("by Sat 13 Mar 2027, 10:00", "by Fri 12 Mar 2027, 10:00", "");
+    }
+
     private static Item item(int number, String id, StepKind kind, String from, String end, String by, int after) {
         LocalDateTime start = LocalDateTime.parse(from);
         LocalDateTime over = LocalDateTime.parse(end);

@@ -9,9 +9,11 @@ import benchful.core.lesson.Break;
 import benchful.core.lesson.Conflict;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.order.ListPlanner;
+import benchful.core.lesson.risk.StepLengths;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** One file in, the whole plan out. */
@@ -66,5 +68,21 @@ class ClassPlannerTest {
         SmallClass knots = SmallClass.of(1).size("endless", "length", "90 m").repeats("knot", 1, "length / 1 mm");
         assertThat(ClassPlanner.request(knots.file()).steps()).singleElement()
                 .extracting(step -> ((Step.Make) step).time().repeats(0)).isEqualTo(10_000);
+    }
+
+    /** Two groups of two; who came is believed only where each group has somebody. */
+    @Test
+    void usesTheNumberOfThoseWhoCameForTheUsualLengths() {
+        ClassFile file = SmallClass.of(4).groups(2).makes("knot", 10).file();
+        List<StepLengths.Length> all = planner.stepLengths(file, null);
+
+        assertThat(all).isNotEmpty().isEqualTo(planner.stepLengths(file, 4)).isEqualTo(planner.stepLengths(file, 1)).isEqualTo(planner.stepLengths(file, 0));
+        assertThat(planner.stepLengths(file, 2)).hasSameSizeAs(all).isNotEqualTo(all);
+    }
+
+    @Test
+    void handsOnWhatTheClassNeeds() {
+        ClassPlan plan = ComputedPlans.of(SmallClass.of(4).takes("cord", "2 m").shows("knot", 10).file());
+        assertThat(plan.needs()).isEqualTo(plan.materials().required());
     }
 }

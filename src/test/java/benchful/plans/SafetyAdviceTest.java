@@ -90,6 +90,8 @@ class SafetyAdviceTest {
         without.add("epoxi");
         assertThat(SafetyAdvice.unknown(uses, without)).singleElement().satisfies(advice -> assertThat(advice.sentence())
                 .startsWith("“epoxy” is not in the hazard library. Did you mean “epoxi”?").contains("It stands with the work as a whole, "));
+        assertThat(SafetyAdvice.unknown(uses, without)).allMatch(Advice::isSafety);
+        assertThat(new Advice("Seats", "Twelve sit at ten places.").isSafety()).isFalse();
     }
 
     @Test
