@@ -46,7 +46,7 @@ class BackupsPages {
 
     @CheckedTemplate(basePath = "backups")
     static class Templates {
-        static native TemplateInstance index(BackupsPage page);
+        static native TemplateInstance index(BackupsView page);
 
         private Templates() {}
     }
@@ -131,9 +131,9 @@ class BackupsPages {
     private TemplateInstance page(SpecForm form, String fault) {
         ZoneId zone = clock.getZone();
         Shelf shelf = shelf();
-        return Templates.index(new BackupsPage(form, fault == null ? shelf.fault() : fault, backups.notice(), shelf.folder(), folders.mayBeChosen(),
-                BackupsPage.Lock.of(passphrase), shelf.files().stream().map(k -> BackupsPage.File.of(k, zone)).toList(),
-                backups.log().stream().map(b -> BackupsPage.Line.of(b, zone)).toList()));
+        return Templates.index(new BackupsView(form, fault == null ? shelf.fault() : fault, backups.notice(), shelf.folder(), folders.mayBeChosen(),
+                BackupsView.Lock.of(passphrase), shelf.files().stream().map(k -> BackupsView.File.of(k, zone)).toList(),
+                backups.log().stream().map(b -> BackupsView.Line.of(b, zone)).toList()));
     }
 
     private record Shelf(String folder, List<Kept> files, String fault) {}

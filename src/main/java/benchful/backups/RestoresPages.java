@@ -37,7 +37,7 @@ class RestoresPages {
     static class Templates {
         static native TemplateInstance question(RestoreQuestion page);
 
-        static native TemplateInstance restored(BackupsPage.Line line);
+        static native TemplateInstance restored(BackupsView.Line line);
 
         static native TemplateInstance bring(String fault);
 
@@ -112,7 +112,7 @@ class RestoresPages {
     @Path("{name}/restorations/{id}")
     public TemplateInstance done(@RestPath String name, @RestPath long id) {
         Backup line = QuarkusTransaction.requiringNew().call(() -> Backup.<Backup>findByIdOptional(id)).filter(b -> name.equals(b.file)).orElseThrow(NotFoundException::new);
-        return Templates.restored(BackupsPage.Line.of(line, clock.getZone()));
+        return Templates.restored(BackupsView.Line.of(line, clock.getZone()));
     }
 
     private Response faulty(String name, BackupFault e) {

@@ -66,7 +66,7 @@ class BatchesPages {
 
         static native TemplateInstance form(BatchForm page);
 
-        static native TemplateInstance show(BatchPage page);
+        static native TemplateInstance show(BatchView page);
 
         private Templates() {}
     }
@@ -124,7 +124,7 @@ class BatchesPages {
     }
 
     private TemplateInstance page(KitBatch batch, String notice) {
-        return Templates.show(BatchPage.of(batch, batches.file(batch), remembered.materials(batches.openFile(batch), LocalDate.now(clock)), notice));
+        return Templates.show(BatchView.of(batch, batches.file(batch), remembered.materials(batches.openFile(batch), LocalDate.now(clock)), notice));
     }
 
     @GET

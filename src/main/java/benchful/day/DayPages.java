@@ -40,7 +40,7 @@ class DayPages {
 
     @CheckedTemplate(basePath = "day")
     static class Templates {
-        static native TemplateInstance show(DayPage page);
+        static native TemplateInstance show(DayView page);
 
         static native TemplateInstance unplanned(CraftClass craftClass);
 
@@ -84,7 +84,7 @@ class DayPages {
     private TemplateInstance page(CraftClass craftClass, UriInfo uri, String fault) {
         LocalDateTime now = days.now();
         return days.log(craftClass)
-                .map(log -> Templates.show(new DayPage(craftClass, craftClass.setup(), log.course(), log.taps(), Running.of(log.course(), log.taps(), now), now,
+                .map(log -> Templates.show(new DayView(craftClass, craftClass.setup(), log.course(), log.taps(), Running.of(log.course(), log.taps(), now), now,
                         onAPhone(craftClass.id(), uri).orElse(null), fault)))
                 .orElseGet(() -> Templates.unplanned(craftClass));
     }

@@ -53,7 +53,7 @@ class OrderPages {
 
     @CheckedTemplate(basePath = "orders")
     static class Templates {
-        static native TemplateInstance show(OrderPage page);
+        static native TemplateInstance show(OrderView page);
 
         private Templates() {}
     }
@@ -177,7 +177,7 @@ class OrderPages {
     }
 
     private TemplateInstance page(PurchaseOrder order, SpecForm form, SpecForm receipt, String notice) {
-        return Templates.show(OrderPage.of(order, form, receipt, notice, LocalDate.now(clock)));
+        return Templates.show(OrderView.of(order, form, receipt, notice, LocalDate.now(clock)));
     }
 
     private static SpecForm draft(PurchaseOrder order) {

@@ -60,7 +60,7 @@ class OrdersPages {
     static class Templates {
         static native TemplateInstance index(Paged<OrderRow> open, Paged<OrderRow> closed, List<Trouble> troubles);
 
-        static native TemplateInstance buy(BuyPage page);
+        static native TemplateInstance buy(BuyView page);
 
         private Templates() {}
     }
@@ -111,7 +111,7 @@ class OrdersPages {
     /** What can be chosen, and what is. */
     private record Offered(List<ClassLine> coming, long more, List<KitBatch> kits, Choice choice) {
         TemplateInstance page(TermService.Together bought, BackgroundTask<TermService.Together> underway) {
-            return Templates.buy(new BuyPage(coming, more, kits, choice, bought, underway));
+            return Templates.buy(new BuyView(coming, more, kits, choice, bought, underway));
         }
     }
 

@@ -48,7 +48,7 @@ class ReviewsPages {
 
     @CheckedTemplate(basePath = "reviews")
     static class Templates {
-        static native TemplateInstance show(ReviewPage page);
+        static native TemplateInstance show(ReviewView page);
 
         static native TemplateInstance unplanned(CraftClass craftClass);
 
@@ -104,7 +104,7 @@ class ReviewsPages {
     }
 
     private TemplateInstance page(Review review, SpecForm form) {
-        return Templates.show(ReviewPage.of(review, form, materials(review.plan().file()), review.isStored() ? leftovers.of(review) : List.of()));
+        return Templates.show(ReviewView.of(review, form, materials(review.plan().file()), review.isStored() ? leftovers.of(review) : List.of()));
     }
 
     /** By the names under which they were packed; where that can't be told, by those in the project. */

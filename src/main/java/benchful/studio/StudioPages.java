@@ -41,7 +41,7 @@ class StudioPages {
 
     @CheckedTemplate(basePath = "studio")
     static class Templates {
-        static native TemplateInstance show(StudioPage page);
+        static native TemplateInstance show(StudioView page);
 
         private Templates() {}
     }
@@ -109,6 +109,6 @@ class StudioPages {
     }
 
     private static TemplateInstance page(SpecForm form, String fault) {
-        return Templates.show(new StudioPage(form, Studio.only().filter(Studio::hasLogo).isPresent(), fault));
+        return Templates.show(new StudioView(form, Studio.only().filter(Studio::hasLogo).isPresent(), fault));
     }
 }

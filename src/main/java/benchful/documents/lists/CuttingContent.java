@@ -58,7 +58,7 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
     }
 
     private static Material material(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
-        CuttingPlan plan = Patterns.alike(material.cutting());
+        CuttingPlan plan = SamePatterns.alike(material.cutting());
         CuttingPicture picture = new CuttingPicture(plan, 800, 13, amounts::words);
         String svg = picture.svg("cutting" + number, "How " + material.name() + " is cut");
         List<Row> rows = picture.groups().stream().map(group -> row(group, amounts)).toList();
@@ -69,7 +69,7 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
     }
 
     private static Material sheets(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
-        SheetPlan plan = Patterns.alike(material.sheets());
+        SheetPlan plan = SamePatterns.alike(material.sheets());
         List<SheetPicture> pictures = SheetPicture.of(plan, 760, 13, amounts::words);
         List<Pattern> patterns = new ArrayList<>();
         for (SheetPicture picture : pictures) {

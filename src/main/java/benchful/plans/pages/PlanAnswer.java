@@ -1,7 +1,7 @@
 package benchful.plans.pages;
 
 import benchful.plans.ClassPlan;
-import benchful.plans.whatif.Suggestions;
+import benchful.plans.whatif.SuggestionList;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 
 /**
@@ -9,4 +9,4 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
  *
  * @param suggestions what would help the class to end on time; null where it was not asked for or there is no plan
  */
-record PlanAnswer(@JsonUnwrapped ClassPlan plan, Suggestions suggestions) {}
+record PlanAnswer(@JsonUnwrapped ClassPlan plan, SuggestionList suggestions) {}

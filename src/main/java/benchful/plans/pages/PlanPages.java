@@ -62,7 +62,7 @@ class PlanPages {
 
     @CheckedTemplate(basePath = "plans")
     static class Templates {
-        static native TemplateInstance show(PlanPage page);
+        static native TemplateInstance show(PlanView page);
 
         private Templates() {}
     }
@@ -154,7 +154,7 @@ class PlanPages {
             ClassFile file = plans.file(craftClass);
             advice.keepOnlyFor(craftClass, file);
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanPage(craftClass, file, plan, form, null, kept, experience.of(craftClass, file, plan.lesson())));
+            return Templates.show(new PlanView(craftClass, file, plan, form, null, kept, experience.of(craftClass, file, plan.lesson())));
         }
 
         /** What can't be tried any more is told in the form. */
@@ -170,7 +170,7 @@ class PlanPages {
                 return page(form(), null);
             }
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanPage(craftClass, file, plan, SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null,
+            return Templates.show(new PlanView(craftClass, file, plan, SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null,
                     experience.of(craftClass, file, plan.lesson())));
         }
 

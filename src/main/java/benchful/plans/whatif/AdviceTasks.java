@@ -24,7 +24,7 @@ public class AdviceTasks {
     }
 
     /** The one under way or finished for the same file, or a new one. */
-    BackgroundTask<Optional<Suggestions>> of(CraftClass craftClass, ClassFile file) {
+    BackgroundTask<Optional<SuggestionList>> of(CraftClass craftClass, ClassFile file) {
         return tasks.send(purpose(craftClass), file, task -> Asker.during(task::isGivenUp,
                 () -> planner.promised(file).map(now -> new ClassAdvisor(lessons, file).suggestions(planner.rested(file), now, task))));
     }

@@ -45,11 +45,11 @@ public final class ClassAdvisor {
      * @param request what the engine is asked for the class
      * @param now     the class as it is planned
      */
-    public Suggestions suggestions(LessonRequest request, Promised now, Progress progress) {
+    public SuggestionList suggestions(LessonRequest request, Promised now, Progress progress) {
         Map<Change, WhatIf> smaller = smallerSizes();
         List<Change> others = Stream.concat(smaller.keySet().stream(), breaks(request)).toList();
         Advice advice = new Advisor(lessons, new SetupCosts(file.setup())).advise(request, now, others, progress);
-        return new Suggestions(advice.chance(), Advice.ORDER, advice.suggestions().stream().map(s -> suggestion(s, smaller))
+        return new SuggestionList(advice.chance(), Advice.ORDER, advice.suggestions().stream().map(s -> suggestion(s, smaller))
                 .filter(s -> changed(s.whatIf()).isPresent()).toList(), advice.comfortable(), advice.complete());
     }
 
@@ -76,8 +76,8 @@ public final class ClassAdvisor {
         return request.toBuilder().steps(steps).build();
     }
 
-    private Suggestions.Suggestion suggestion(Suggestion s, Map<Change, WhatIf> smaller) {
-        return new Suggestions.Suggestion(s.title(), s.plan().finish(), s.plan().fits(), s.gained(), s.chance(), s.chanceGained(),
+    private SuggestionList.Suggestion suggestion(Suggestion s, Map<Change, WhatIf> smaller) {
+        return new SuggestionList.Suggestion(s.title(), s.plan().finish(), s.plan().fits(), s.gained(), s.chance(), s.chanceGained(),
                 s.preparation(), s.cost().orElse(null), s.loses(), SetupChange.of(s.changes(), tree, setup, smaller));
     }
 }

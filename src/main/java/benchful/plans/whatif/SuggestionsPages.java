@@ -45,13 +45,13 @@ class SuggestionsPages {
      * @param advice null while it is under way, and where the class can't be planned
      */
     @TemplateData
-    record SuggestionsPage(CraftClass craftClass, BackgroundTask<Optional<Suggestions>> underway, Suggestions advice) {
+    record SuggestionsPage(CraftClass craftClass, BackgroundTask<Optional<SuggestionList>> underway, SuggestionList advice) {
         public String back() {
             return "/classes/" + craftClass.id();
         }
 
         /** A change that moves the end to another day gains no minutes that mean anything. */
-        public boolean anotherDay(Suggestions.Suggestion suggestion) {
+        public boolean anotherDay(SuggestionList.Suggestion suggestion) {
             return suggestion.gained().compareTo(Duration.ofHours(12)) > 0;
         }
     }
@@ -60,8 +60,8 @@ class SuggestionsPages {
     @Costly
     public TemplateInstance show(@PathParam("id") long id) {
         CraftClass craftClass = plans.craftClass(id).orElseThrow(NotFoundException::new);
-        BackgroundTask<Optional<Suggestions>> task = advice.of(craftClass, plans.file(craftClass));
-        Optional<Optional<Suggestions>> found = task.result(AT_ONCE);
+        BackgroundTask<Optional<SuggestionList>> task = advice.of(craftClass, plans.file(craftClass));
+        Optional<Optional<SuggestionList>> found = task.result(AT_ONCE);
         return Templates.suggestions(new SuggestionsPage(craftClass, found.isPresent() ? null : task, found.flatMap(f -> f).orElse(null)));
     }
 }

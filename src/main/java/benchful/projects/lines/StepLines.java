@@ -113,7 +113,7 @@ final class StepLines implements LineKind {
         private final Vocabulary known;
         private final LineRow line;
         private final List<Segment> segments;
-        private StepTimes times;
+        private WrittenTimes times;
         private String timeWords = "";
         private boolean beyondTitle;
 
@@ -142,7 +142,7 @@ final class StepLines implements LineKind {
                 rest(first.rest());
                 return 1;
             }
-            boolean timeFirst = segments.size() > 1 && StepTimes.of(first.text()).isPresent();
+            boolean timeFirst = segments.size() > 1 && WrittenTimes.of(first.text()).isPresent();
             if (timeFirst) {
                 time(first.text());
             }
@@ -164,14 +164,14 @@ final class StepLines implements LineKind {
         }
 
         private boolean endsInTime(Segment s) {
-            return times == null && StepTimes.within(s.text()).isPresent();
+            return times == null && WrittenTimes.within(s.text()).isPresent();
         }
 
         /** A title with a time at one of its ends, and sentences that follow it. */
         private void words(String written) {
-            Optional<StepTimes.Beside> time = times == null ? StepTimes.within(written) : Optional.empty();
+            Optional<WrittenTimes.Beside> time = times == null ? WrittenTimes.within(written) : Optional.empty();
             time.ifPresent(t -> time(t.time()));
-            String words = time.map(StepTimes.Beside::words).orElse(written);
+            String words = time.map(WrittenTimes.Beside::words).orElse(written);
             Matcher sentence = SENTENCE.matcher(words);
             if (sentence.matches()) {
                 line.put("title", "Title", sentence.group(1).replaceFirst("\\.$", ""), sentence.group(1));
@@ -187,14 +187,14 @@ final class StepLines implements LineKind {
         }
 
         private void time(String words) {
-            times = StepTimes.of(words).orElseThrow();
+            times = WrittenTimes.of(words).orElseThrow();
             timeWords = words;
             beyondTitle = true;
         }
 
         /** Whether these words are known for something beyond the title. */
         private boolean said(Segment s) {
-            return s.quoted() || times == null && StepTimes.of(s.text()).isPresent() || tool(s.text()).isPresent() || HAZARD.matcher(s.text()).matches()
+            return s.quoted() || times == null && WrittenTimes.of(s.text()).isPresent() || tool(s.text()).isPresent() || HAZARD.matcher(s.text()).matches()
                     || List.of(AT_HOME, ANY_TIME).stream().anyMatch(p -> p.matcher(s.text()).matches())
                     || longest(s.text()).isPresent() || span(PER_STUDENT, s.text()).isPresent() || AFTER.matcher(s.text()).matches();
         }
@@ -206,7 +206,7 @@ final class StepLines implements LineKind {
 
         private static Optional<String> span(Pattern pattern, String words) {
             Matcher m = pattern.matcher(words);
-            return m.matches() ? StepTimes.of(m.group(1)).filter(t -> t.times().size() == 1 && t.repeats() == null).map(t -> Times.words(t.times().get(0))) : Optional.empty();
+            return m.matches() ? WrittenTimes.of(m.group(1)).filter(t -> t.times().size() == 1 && t.repeats() == null).map(t -> Times.words(t.times().get(0))) : Optional.empty();
         }
 
         /** A bare number counts minutes, as in a field. */
@@ -225,7 +225,7 @@ final class StepLines implements LineKind {
                 rest(s.rest());
             } else if (text.startsWith("(") && text.endsWith(")") && text.length() > 2 && tool(text).isEmpty()) {
                 line.append("text", "What to do", text.substring(1, text.length() - 1).strip(), "\n\n", text);
-            } else if (times == null && StepTimes.of(text).isPresent()) {
+            } else if (times == null && WrittenTimes.of(text).isPresent()) {
                 time(text);
             } else if (longest(text).isPresent()) {
                 line.put("at_most", "Longest wait", longest(text).get(), text);
@@ -245,7 +245,7 @@ final class StepLines implements LineKind {
                 line.row.withArrayProperty("after").addObject().put("step", after.group(1).strip());
                 line.parts.add(Part.of("/after/" + (line.row.path("after").size() - 1) + "/step", "Follows", text));
             } else if (endsInTime(s)) {
-                StepTimes.Beside beside = StepTimes.within(text).orElseThrow();
+                WrittenTimes.Beside beside = WrittenTimes.within(text).orElseThrow();
                 time(beside.time());
                 unknown(beside.words());
             } else {
@@ -279,7 +279,7 @@ final class StepLines implements LineKind {
     }
 
     /** Puts the times of a step where its kind has them. */
-    private record TimesTaken(LineRow line, StepTimes times, String words, Vocabulary known) {
+    private record TimesTaken(LineRow line, WrittenTimes times, String words, Vocabulary known) {
         void put() {
             boolean own = line.row.path("kind").asText().equals(Formats.word(StepKind.MAKE));
             if (times == null && line.row.path("kind").asText().equals(Formats.word(StepKind.COLLECT))) {
@@ -327,7 +327,7 @@ final class StepLines implements LineKind {
     @Override
     public Set<String> said(ObjectNode row, Vocabulary known) {
         Set<String> said = new HashSet<>(Set.of("title", "kind", "text"));
-        if (!StepTimes.written(row).isEmpty()) {
+        if (!WrittenTimes.written(row).isEmpty()) {
             said.addAll(List.of("lasts", "student", "repeats"));
         }
         for (String time : List.of("at_most", "per_student")) {
@@ -385,7 +385,7 @@ final class StepLines implements LineKind {
         String kind = row.path("kind").asText();
         String title = row.path("title").asText();
         parts.add((kind.isEmpty() ? "" : kind + ": ") + (quoted || title.startsWith("\"") ? Segment.quotedIfNeeded(title, true) : title));
-        String times = StepTimes.written(row);
+        String times = WrittenTimes.written(row);
         if (!times.isEmpty()) {
             parts.add(row.has("repeats") ? times + " x " + row.path("repeats").asText() : times);
         }

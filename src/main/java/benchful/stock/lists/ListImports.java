@@ -11,11 +11,11 @@ import java.util.Optional;
 /** Reads price lists and stock lists: first what they would change, then, where that is still the same, all of it at once. */
 @ApplicationScoped
 class ListImports {
-    private final PriceImports prices;
+    private final PriceIntake prices;
     private final StockLedger ledger;
     private final Clock clock;
 
-    ListImports(PriceImports prices, StockLedger ledger, Clock clock) {
+    ListImports(PriceIntake prices, StockLedger ledger, Clock clock) {
         this.prices = prices;
         this.ledger = ledger;
         this.clock = clock;

@@ -22,15 +22,15 @@ class ClassAdvisorTest {
     void saysEachChangeInTheFieldsOfTheClass() {
         ClassFile file = SmallClass.of(4).size("50", "length", "50 mm").size("80", "length", "80 mm").want("80", 4).repeats("knot", 15, "length / 10 mm").file();
 
-        Suggestions suggestions = advice(file);
-        assertThat(suggestions.suggestions()).filteredOn(Suggestions.Suggestion::fits)
-                .extracting(Suggestions.Suggestion::title, one -> one.whatIf().fields(), Suggestions.Suggestion::finish).containsExactly(
+        SuggestionList suggestions = advice(file);
+        assertThat(suggestions.suggestions()).filteredOn(SuggestionList.Suggestion::fits)
+                .extracting(SuggestionList.Suggestion::title, one -> one.whatIf().fields(), SuggestionList.Suggestion::finish).containsExactly(
                         tuple("Make “50” the largest size", Map.of("/sizes/80", "", "/sizes/50", "4"), LocalDateTime.parse("2027-03-06T20:59")));
         assertThat(suggestions.chance()).isLessThan(0.1);
         assertThat(suggestions.complete()).isTrue();
     }
 
-    private static Suggestions advice(ClassFile file) {
+    private static SuggestionList advice(ClassFile file) {
         ClassPlan plan = ComputedPlans.of(file);
         return new ClassAdvisor(new ListPlanner(), file).suggestions(ClassPlanner.request(file), new Promised(plan.lesson(), plan.risk()), Progress.NONE);
     }

@@ -12,7 +12,7 @@ import benchful.core.lesson.Planned;
 import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.risk.Promised;
 import benchful.plans.ClassPlanner;
-import benchful.plans.whatif.Suggestions.Suggestion;
+import benchful.plans.whatif.SuggestionList.Suggestion;
 import benchful.web.forms.FormTree;
 import benchful.web.forms.SpecFormat;
 import benchful.web.forms.SpecReader;
@@ -52,7 +52,7 @@ class ColleagueTest {
     @MethodSource("written")
     void saysFirstWhatAColleagueWouldAndNothingThatNobodyWould(Path written) throws IOException {
         JsonNode node = SpecFormat.yaml().readTree(Files.readAllBytes(written));
-        Suggestions advice = advice(file(node.get("asked")));
+        SuggestionList advice = advice(file(node.get("asked")));
         List<String> titles = advice.suggestions().stream().map(Suggestion::title).toList();
         String first = node.get("first").asText("");
         assertThat(advice.comfortable()).isEqualTo(first.isEmpty());
@@ -74,7 +74,7 @@ class ColleagueTest {
         });
     }
 
-    private Suggestions advice(ClassFile file) {
+    private SuggestionList advice(ClassFile file) {
         LessonRequest request = request(file);
         return new ClassAdvisor(planner, file).suggestions(request, promised(request), Progress.NONE);
     }

@@ -11,8 +11,8 @@ import benchful.core.cutting.Piece;
 import benchful.core.cutting.Stock;
 import benchful.core.cutting.StockFloor;
 import benchful.core.cutting.patterns.ColumnGeneration;
+import benchful.core.cutting.patterns.EqualLengths;
 import benchful.core.cutting.patterns.Kinds;
-import benchful.core.cutting.patterns.Lengths;
 import benchful.core.cutting.patterns.Micrometres;
 import benchful.core.cutting.patterns.Pattern;
 import benchful.core.cutting.patterns.Work;
@@ -113,7 +113,7 @@ public final class CuttingPlanner {
                 at += piece + loss;
             }
         }
-        Lengths lengths = kinds.lengths().get(pattern.length());
+        EqualLengths lengths = kinds.lengths().get(pattern.length());
         Quantity offcut = Micrometres.quantity(Math.max(0, lengths.capacity() - loss - at));
         boolean kept = offcut.signum() > 0 && offcut.compareTo(request.keep()) >= 0;
         return new CutLength(Micrometres.quantity(lengths.capacity() - loss), lengths.bought(), cuts, offcut, kept);

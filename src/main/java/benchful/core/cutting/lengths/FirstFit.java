@@ -1,7 +1,7 @@
 package benchful.core.cutting.lengths;
 
+import benchful.core.cutting.patterns.EqualLengths;
 import benchful.core.cutting.patterns.Kinds;
-import benchful.core.cutting.patterns.Lengths;
 import benchful.core.cutting.patterns.Pattern;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,7 +26,7 @@ final class FirstFit {
     private FirstFit(Kinds kinds, int preferred) {
         this.kinds = kinds;
         this.preferred = preferred;
-        this.left = kinds.lengths().stream().mapToInt(Lengths::available).toArray();
+        this.left = kinds.lengths().stream().mapToInt(EqualLengths::available).toArray();
     }
 
     /** Patterns that give every piece; empty where the lengths do not reach. */

@@ -52,7 +52,7 @@ public final class ColumnGeneration {
         this.work = work;
         this.kinds = kinds;
         this.filler = filler;
-        this.unit = Math.max(1, kinds.lengths().stream().mapToLong(Lengths::cost).max().orElse(1));
+        this.unit = Math.max(1, kinds.lengths().stream().mapToLong(EqualLengths::cost).max().orElse(1));
         Loader.loadNativeLibraries();
         MPSolver solver = MPSolver.createSolver("GLOP");
         try {
@@ -103,7 +103,7 @@ public final class ColumnGeneration {
                 solver.objective().setCoefficient(none, kinds.pieces() + 1.0);
             }
             for (int l = 0; l < lengths.length; l++) {
-                Lengths length = kinds.lengths().get(l);
+                EqualLengths length = kinds.lengths().get(l);
                 lengths[l] = solver.makeConstraint(-MPSolver.infinity(), length.limited() ? length.available() : MPSolver.infinity());
             }
         }
@@ -135,7 +135,7 @@ public final class ColumnGeneration {
             long[] best = new long[lengths.length];
             List<Pattern> better = new ArrayList<>();
             for (int l = 0; l < lengths.length; l++) {
-                Lengths length = kinds.lengths().get(l);
+                EqualLengths length = kinds.lengths().get(l);
                 if (length.available() > 0) {
                     Knapsack.Best found = filler.best(l, worths);
                     best[l] = found.bound();
@@ -165,10 +165,10 @@ public final class ColumnGeneration {
             }
         }
 
-        private BigInteger worth(long[] best, Predicate<Lengths> which) {
+        private BigInteger worth(long[] best, Predicate<EqualLengths> which) {
             BigInteger sum = BigInteger.ZERO;
             for (int l = 0; l < best.length; l++) {
-                Lengths length = kinds.lengths().get(l);
+                EqualLengths length = kinds.lengths().get(l);
                 sum = which.test(length) ? sum.add(BigInteger.valueOf(best[l]).multiply(BigInteger.valueOf(length.available()))) : sum;
             }
             return sum;
@@ -177,7 +177,7 @@ public final class ColumnGeneration {
         private long scaled(BigInteger sum, long[] best) {
             @Nullable BigInteger least = null;
             for (int l = 0; l < best.length; l++) {
-                Lengths length = kinds.lengths().get(l);
+                EqualLengths length = kinds.lengths().get(l);
                 if (!length.limited() && best[l] > 0) {
                     BigInteger each = BigInteger.valueOf(best[l]);
                     BigInteger cost = sum.multiply(BigInteger.valueOf(length.cost())).add(each).subtract(BigInteger.ONE).divide(each);

@@ -15,8 +15,8 @@ public final class CuttingBound {
     private CuttingBound() {}
 
     public static long of(Kinds kinds) {
-        long onHand = kinds.lengths().stream().filter(Lengths::limited).mapToLong(l -> l.capacity() * l.available()).sum();
-        List<Lengths> stocks = kinds.lengths().stream().filter(l -> !l.limited()).toList();
+        long onHand = kinds.lengths().stream().filter(EqualLengths::limited).mapToLong(l -> l.capacity() * l.available()).sum();
+        List<EqualLengths> stocks = kinds.lengths().stream().filter(l -> !l.limited()).toList();
         long rest = Math.max(0, kinds.total() - onHand);
         if (stocks.size() == 1) {
             long stock = stocks.get(0).capacity();
@@ -26,7 +26,7 @@ public final class CuttingBound {
     }
 
     /** rest x cost / capacity, rounded up. */
-    private static long share(long rest, Lengths stock) {
+    private static long share(long rest, EqualLengths stock) {
         BigInteger cost = BigInteger.valueOf(rest).multiply(BigInteger.valueOf(stock.cost()));
         BigInteger[] parts = cost.divideAndRemainder(BigInteger.valueOf(stock.capacity()));
         return parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);

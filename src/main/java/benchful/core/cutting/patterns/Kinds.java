@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * @param demand pieces of each kind
  * @param lengths those on hand, those planned, and those that can be bought as often as needed, each by rising length
  */
-public record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
+public record Kinds(long[] sizes, int[] demand, List<EqualLengths> lengths) {
     private static final int COST_PLACES = 4;
 
     public static Kinds of(CuttingRequest request) {
@@ -32,21 +32,21 @@ public record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
                 lengths(request, loss));
     }
 
-    private static List<Lengths> lengths(CuttingRequest request, long loss) {
-        List<Lengths> lengths = new ArrayList<>(limited(request.onHand(), loss, false));
+    private static List<EqualLengths> lengths(CuttingRequest request, long loss) {
+        List<EqualLengths> lengths = new ArrayList<>(limited(request.onHand(), loss, false));
         lengths.addAll(limited(request.planned(), loss, true));
         request.stocks().stream()
-                .map(s -> new Lengths(Micrometres.down(s.length()) + loss,
-                        cost(s.cost()), Lengths.UNLIMITED, true))
-                .sorted(Comparator.comparingLong(Lengths::capacity).thenComparing(Lengths::cost))
+                .map(s -> new EqualLengths(Micrometres.down(s.length()) + loss,
+                        cost(s.cost()), EqualLengths.UNLIMITED, true))
+                .sorted(Comparator.comparingLong(EqualLengths::capacity).thenComparing(EqualLengths::cost))
                 .forEach(lengths::add);
         return lengths;
     }
 
-    private static List<Lengths> limited(List<Quantity> all, long loss, boolean bought) {
+    private static List<EqualLengths> limited(List<Quantity> all, long loss, boolean bought) {
         TreeMap<Long, Integer> numbers = new TreeMap<>();
         all.forEach(length -> numbers.merge(Micrometres.down(length) + loss, 1, Integer::sum));
-        return numbers.entrySet().stream().map(e -> new Lengths(e.getKey(), 0, e.getValue(), bought)).toList();
+        return numbers.entrySet().stream().map(e -> new EqualLengths(e.getKey(), 0, e.getValue(), bought)).toList();
     }
 
     public static long cost(BigDecimal cost) {
@@ -94,7 +94,7 @@ public record Kinds(long[] sizes, int[] demand, List<Lengths> lengths) {
         for (int i = 0; i < left.length; i++) {
             left[i] -= times * pattern.counts()[i];
         }
-        List<Lengths> rest = new ArrayList<>(lengths);
+        List<EqualLengths> rest = new ArrayList<>(lengths);
         rest.set(pattern.length(), lengths.get(pattern.length()).without(times));
         return new Kinds(sizes, left, rest);
     }

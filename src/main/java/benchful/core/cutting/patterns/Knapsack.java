@@ -46,7 +46,7 @@ public final class Knapsack {
     private record State(long used, long value, int kind, int times, @Nullable State before) {}
 
     /** Fills lengths, by their number. */
-    Filler filling(List<Lengths> lengths) {
+    Filler filling(List<EqualLengths> lengths) {
         return (length, worths) -> best(lengths.get(length).capacity(), worths);
     }
 

@@ -1,6 +1,6 @@
 package benchful.core.cutting.sheets;
 
-import benchful.core.cutting.patterns.Lengths;
+import benchful.core.cutting.patterns.EqualLengths;
 import benchful.core.cutting.sheets.SheetKinds.Layout;
 import benchful.core.cutting.sheets.SheetKinds.Shape;
 import java.util.ArrayList;
@@ -35,7 +35,7 @@ final class SheetFill {
         this.kinds = kinds;
         this.preferred = preferred;
         this.wideRest = wideRest;
-        this.left = kinds.areas().lengths().stream().mapToInt(Lengths::available).toArray();
+        this.left = kinds.areas().lengths().stream().mapToInt(EqualLengths::available).toArray();
     }
 
     /** Layouts that give every piece; empty where the sheets do not reach. */

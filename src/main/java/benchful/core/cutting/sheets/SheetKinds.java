@@ -2,8 +2,8 @@ package benchful.core.cutting.sheets;
 
 import benchful.core.cutting.Rectangle;
 import benchful.core.cutting.SheetCuttingRequest;
+import benchful.core.cutting.patterns.EqualLengths;
 import benchful.core.cutting.patterns.Kinds;
-import benchful.core.cutting.patterns.Lengths;
 import benchful.core.cutting.patterns.Micrometres;
 import benchful.core.cutting.patterns.Pattern;
 import benchful.core.quantity.Extent;
@@ -58,19 +58,19 @@ record SheetKinds(Kinds areas, List<Shape> shapes, List<Shape> sheets) {
         TreeMap<Shape, Integer> counts = new TreeMap<>(FALLING);
         request.pieces().forEach(p -> counts.merge(shape(p, loss), p.count(), Math::addExact));
         List<Shape> sheets = new ArrayList<>();
-        List<Lengths> areas = new ArrayList<>();
+        List<EqualLengths> areas = new ArrayList<>();
         Map<Boolean, List<Extent>> limited = new TreeMap<>(Map.of(false, request.onHand(), true, request.planned()));
         limited.forEach((bought, sizes) -> {
             TreeMap<Shape, Integer> numbers = new TreeMap<>(FALLING.reversed());
             sizes.forEach(size -> numbers.merge(sheet(size, loss), 1, Integer::sum));
             numbers.forEach((shape, number) -> {
                 sheets.add(shape);
-                areas.add(new Lengths(shape.area(), 0, number, bought));
+                areas.add(new EqualLengths(shape.area(), 0, number, bought));
             });
         });
         request.stocks().stream().sorted(Comparator.comparing(s -> sheet(s.size(), loss), FALLING.reversed())).forEach(s -> {
             sheets.add(sheet(s.size(), loss));
-            areas.add(new Lengths(sheet(s.size(), loss).area(), Kinds.cost(s.cost()), Lengths.UNLIMITED, true));
+            areas.add(new EqualLengths(sheet(s.size(), loss).area(), Kinds.cost(s.cost()), EqualLengths.UNLIMITED, true));
         });
         Kinds kinds = new Kinds(counts.keySet().stream().mapToLong(Shape::area).toArray(),
                 counts.values().stream().mapToInt(Integer::intValue).toArray(), areas);

@@ -32,7 +32,7 @@ final class ScriptWriter {
     private final StepsById steps;
     private final List<String> tools;
     private final int[] counts;
-    private final Needs needs;
+    private final Prerequisites needs;
     private final MeetingLinks meetingLinks;
     private final Limits limits;
 
@@ -45,7 +45,7 @@ final class ScriptWriter {
         this.tools = List.copyOf(scarce.keySet());
         this.counts = scarce.values().stream().mapToInt(Integer::intValue).toArray();
         this.meetingLinks = new MeetingLinks(request);
-        this.needs = new Needs(request, plan, clock);
+        this.needs = new Prerequisites(request, plan, clock);
         this.limits = new Limits(request, plan);
     }
 

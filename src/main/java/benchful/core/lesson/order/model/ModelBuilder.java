@@ -49,7 +49,7 @@ public final class ModelBuilder {
         inClass.links().forEach(this::addLink);
         inClass.links().forEach(first -> addWaitLimits(first, inClass));
         inClass.steps().forEach(step -> addOwnLimit(step, inClass));
-        Preparation preparation = new Preparations(request).preparation();
+        Preparation preparation = new PreparationTime(request).preparation();
         int[] units = capacity.stream().mapToInt(Integer::intValue).toArray();
         Hours hours = Hours.of(request);
         return Grain.coarsen(new Model(request, hours, List.copyOf(activities), List.copyOf(gaps), units, List.copyOf(names),

@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  * @param underway the work on a long plan; null where there is none
  */
 @TemplateData
-public record BuyPage(List<ClassLine> coming, long more, List<KitBatch> kits, Choice choice, TermService.Together bought, BackgroundTask<TermService.Together> underway) {
+public record BuyView(List<ClassLine> coming, long more, List<KitBatch> kits, Choice choice, TermService.Together bought, BackgroundTask<TermService.Together> underway) {
 
     public boolean has(ClassLine c) {
         return choice.classes().stream().anyMatch(chosen -> chosen.id() == c.id());

@@ -8,14 +8,14 @@ package benchful.core.cutting.patterns;
  * @param available how many there are; unlimited of what can be bought as often as needed
  * @param bought false for what is on hand; what is new may be limited too, where it is planned already
  */
-public record Lengths(long capacity, long cost, int available, boolean bought) {
+public record EqualLengths(long capacity, long cost, int available, boolean bought) {
     public static final int UNLIMITED = Integer.MAX_VALUE;
 
     public boolean limited() {
         return available != UNLIMITED;
     }
 
-    Lengths without(int times) {
-        return limited() ? new Lengths(capacity, cost, available - times, bought) : this;
+    EqualLengths without(int times) {
+        return limited() ? new EqualLengths(capacity, cost, available - times, bought) : this;
     }
 }

@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** What is cut alike is one pattern on the cutting sheet, whoever gets its pieces: a piece tells all that it is for. */
-final class Patterns {
-    private Patterns() {}
+final class SamePatterns {
+    private SamePatterns() {}
 
     static CuttingPlan alike(CuttingPlan plan) {
         Function<CutLength, Object> pattern = length -> List.of(length.length(), length.bought(), length.cuts().stream().map(cut -> List.of(cut.length(), cut.at())).toList());

@@ -14,7 +14,7 @@ import java.util.List;
  * @param fault what was wrong with a picture that was brought; null for nothing
  */
 @TemplateData
-public record StudioPage(SpecForm form, boolean logo, String fault) {
+public record StudioView(SpecForm form, boolean logo, String fault) {
 
     public List<String> papers() {
         return words(Paper.values());

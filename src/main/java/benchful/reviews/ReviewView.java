@@ -12,17 +12,17 @@ import java.util.stream.Stream;
 
 /** What the page of a review shows. */
 @TemplateData
-public record ReviewPage(Review review, SpecForm form, List<Row> rows, List<String> materials, List<Leftovers.Line> leftovers) {
+public record ReviewView(Review review, SpecForm form, List<Row> rows, List<String> materials, List<Leftovers.Line> leftovers) {
 
     /** A planned step with what happened. */
     @TemplateData
     public record Row(PlannedStep planned, StepReview result) {}
 
     /** @param materials what the class took, by name, as it was packed */
-    static ReviewPage of(Review review, SpecForm form, Collection<String> materials, List<Leftovers.Line> leftovers) {
+    static ReviewView of(Review review, SpecForm form, Collection<String> materials, List<Leftovers.Line> leftovers) {
         List<StepReview> results = review.steps();
         List<PlannedStep> planned = review.plan().steps();
-        return new ReviewPage(review, form,
+        return new ReviewView(review, form,
                 IntStream.range(0, planned.size()).mapToObj(i -> new Row(planned.get(i), results.get(i))).toList(),
                 Stream.concat(materials.stream(), review.sheet().materials().keySet().stream()).distinct().toList(), leftovers);
     }

@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * through it becomes a longer delay; a wait that holds equipment is a batch that all pieces wait for and go into together.
  * Only what the plan puts before a block can hold it up; a negative gap to something later is kept by the plan's order.
  */
-final class Needs {
+final class Prerequisites {
 
     private final LessonRequest request;
     private final List<Block> blocks;
@@ -28,7 +28,7 @@ final class Needs {
     private final HeldBack heldBack;
     private final List<List<Need>> all = new ArrayList<>();
 
-    Needs(LessonRequest request, LessonPlan plan, Clock clock) {
+    Prerequisites(LessonRequest request, LessonPlan plan, Clock clock) {
         this.request = request;
         this.blocks = plan.blocks();
         this.clock = clock;

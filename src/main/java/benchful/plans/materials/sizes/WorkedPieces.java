@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 
 /** Lets project pages show a piece as plans work it out. */
 @ApplicationScoped
-class SizedPieces implements PieceWorking {
+class WorkedPieces implements PieceWorking {
     @Override
     public Piece work(ProjectSpec project, Size size) {
         SizedPiece piece = PieceSizer.size(project, size);

@@ -30,7 +30,7 @@ import java.util.stream.IntStream;
  * @param fault what was wrong with the last tap; null for nothing
  */
 @TemplateData
-public record DayPage(CraftClass craftClass, ClassSetup setup, Course course, List<Tap> log, Running running, LocalDateTime moment, String phone, String fault) {
+public record DayView(CraftClass craftClass, ClassSetup setup, Course course, List<Tap> log, Running running, LocalDateTime moment, String phone, String fault) {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     /** One step as a line or a card. */
@@ -154,7 +154,7 @@ public record DayPage(CraftClass craftClass, ClassSetup setup, Course course, Li
 
     /** For the script: what the class is run by. */
     public String courseData() {
-        return json(Map.of("steps", course.steps().stream().map(DayPage::data).toList(), "students", course.students(), "end", course.end().toString(),
+        return json(Map.of("steps", course.steps().stream().map(DayView::data).toList(), "students", course.students(), "end", course.end().toString(),
                 "pauses", course.pauses().stream().map(p -> Map.of("key", p.key(), "start", p.start().toString(), "end", p.end().toString())).toList()));
     }
 
@@ -165,7 +165,7 @@ public record DayPage(CraftClass craftClass, ClassSetup setup, Course course, Li
 
     /** For the script: all that was told. */
     public String logData() {
-        return json(log.stream().map(DayPage::data).toList());
+        return json(log.stream().map(DayView::data).toList());
     }
 
     private static Map<String, Object> data(Tap t) {

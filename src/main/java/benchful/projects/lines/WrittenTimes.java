@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * @param repeats how often, as written; null where nothing is said
  * @param each whether it says that the time is of one of several
  */
-record StepTimes(List<Duration> times, String repeats, boolean each) {
+record WrittenTimes(List<Duration> times, String repeats, boolean each) {
     private static final String UNIT = "(?:days?|d|hours?|hrs?|h|minutes?|mins?|min\\.?|m|seconds?|secs?|s|['′])";
     private static final String NUMBER = "\\d{1,6}(?:[.,]\\d{1,3})?(?: \\d/\\d)?";
     private static final String TIME = "(?:\\d{1,3}:\\d\\d(?::\\d\\d)?(?: ?(?:h|min)\\b)?|[¼-¾] ?" + UNIT + "(?![\\w])|" + NUMBER + "[¼-¾]?(?: ?" + UNIT + "(?![\\w]))?(?: ?\\d{1,4} ?" + UNIT + "(?![\\w])){0,2})";
@@ -35,13 +35,13 @@ record StepTimes(List<Duration> times, String repeats, boolean each) {
     record Beside(String words, String time) {}
 
     /** The words as a whole; nothing where they are something else. */
-    static Optional<StepTimes> of(String words) {
+    static Optional<WrittenTimes> of(String words) {
         Matcher m = WHOLE.matcher(words);
         if (words.length() > LONGEST || !m.matches()) {
             return Optional.empty();
         }
         String repeats = m.group(4) != null ? m.group(4) : m.group(5) != null ? m.group(5) : m.group(1);
-        return times(m.group(2)).map(times -> new StepTimes(times, repeats, m.group(3) != null));
+        return times(m.group(2)).map(times -> new WrittenTimes(times, repeats, m.group(3) != null));
     }
 
     static Optional<Beside> within(String words) {

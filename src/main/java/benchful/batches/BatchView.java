@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
  * @param unweighed materials whose mass is not known, so that no kit that holds them can be weighed
  */
 @TemplateData
-public record BatchPage(long id, String title, String projectName, BatchSpec sheet, List<KitKind> kinds, MaterialsPlan plan, String notice, List<Overdrawn> overdrawn,
+public record BatchView(long id, String title, String projectName, BatchSpec sheet, List<KitKind> kinds, MaterialsPlan plan, String notice, List<Overdrawn> overdrawn,
         List<String> unweighed, long version) {
 
     /** What nobody sells. */
@@ -60,11 +60,11 @@ public record BatchPage(long id, String title, String projectName, BatchSpec she
      * @param file of all kits, packed or not
      * @param open of those that are still to be packed
      */
-    static BatchPage of(KitBatch batch, ClassFile file, MaterialsPlan open, String notice) {
+    static BatchView of(KitBatch batch, ClassFile file, MaterialsPlan open, String notice) {
         List<Kit> all = Requirements.of(file).kits();
         Map<String, List<Kit>> sizes = all.stream().collect(Collectors.groupingBy(Kit::size, LinkedHashMap::new, Collectors.toList()));
         List<KitKind> kinds = sizes.values().stream().map(kits -> new KitKind(kits.get(0), kits.size(), batch.packed(kits.get(0).size()), weight(kits.get(0), batch.sheet().packaging()))).toList();
-        return new BatchPage(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, open, notice,
+        return new BatchView(batch.id(), batch.title(), batch.project.name(), batch.sheet(), kinds, open, notice,
                 Overdrawn.among(all.stream().flatMap(k -> k.contents().stream()).map(Kit.Content::material).distinct().toList()),
                 unweighed(file, all), batch.version());
     }

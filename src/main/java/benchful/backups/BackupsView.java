@@ -18,7 +18,7 @@ import java.util.List;
  * @param lines what was done
  */
 @TemplateData
-record BackupsPage(SpecForm form, String fault, Backups.Notice notice, String folder, boolean mayChoose, Lock passphrase, List<File> files, List<Line> lines) {
+record BackupsView(SpecForm form, String fault, Backups.Notice notice, String folder, boolean mayChoose, Lock passphrase, List<File> files, List<Line> lines) {
 
     /**
      * How backups are locked.

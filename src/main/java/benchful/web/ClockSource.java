@@ -6,7 +6,7 @@ import java.time.Clock;
 
 /** The one clock that pages read, so that tests can set it. */
 @ApplicationScoped
-class Clocks {
+class ClockSource {
     @Produces
     Clock clock() {
         return Clock.systemDefaultZone();

@@ -36,7 +36,7 @@ import java.util.stream.Collectors;
  * @param experience what earlier classes of the project showed and the tutor noted
  */
 @TemplateData
-public record PlanPage(CraftClass craftClass, ClassFile file, ClassPlan plan, SpecForm form, Trial tried, Trial kept, Experience.Known experience) {
+public record PlanView(CraftClass craftClass, ClassFile file, ClassPlan plan, SpecForm form, Trial tried, Trial kept, Experience.Known experience) {
 
     public ProjectSpec project() {
         return file.project();

@@ -15,13 +15,13 @@ import java.util.stream.IntStream;
  * a third of a student's usual time. Source: Book_Arts-L, March 2005 (cool.conservation-us.org): allow students three times
  * the tutor's own time.
  */
-public final class Preparations {
+public final class PreparationTime {
 
     private static final int STUDENT_TO_TUTOR = 3;
 
     private final LessonRequest request;
 
-    public Preparations(LessonRequest request) {
+    public PreparationTime(LessonRequest request) {
         this.request = request;
     }
 

@@ -8,11 +8,11 @@ import java.time.LocalDate;
 
 /** Begins the import of a price list. */
 @ApplicationScoped
-public class PriceImports {
+public class PriceIntake {
     private final CatalogueRules rules;
     private final Clock clock;
 
-    PriceImports(CatalogueRules rules, Clock clock) {
+    PriceIntake(CatalogueRules rules, Clock clock) {
         this.rules = rules;
         this.clock = clock;
     }

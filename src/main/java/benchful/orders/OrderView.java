@@ -26,13 +26,13 @@ import org.joda.money.Money;
  * @param shortOfMinimum how far the goods of a draft fall below the supplier's least order; null where they don't
  */
 @TemplateData
-public record OrderPage(
+public record OrderView(
         PurchaseOrder order, SpecForm form, SpecForm receipt, String notice, LocalDate today, List<Choice> classes, List<Choice> offers,
         Money shortOfMinimum, StudioSpec studio) {
 
-    static OrderPage of(PurchaseOrder order, SpecForm form, SpecForm receipt, String notice, LocalDate today) {
+    static OrderView of(PurchaseOrder order, SpecForm form, SpecForm receipt, String notice, LocalDate today) {
         List<Choice> classes = order.classIds.stream().flatMap(id -> StoredEntity.byId(CraftClass.class, id).stream()).map(c -> new Choice(c.id(), c.title())).toList();
-        return new OrderPage(order, form, receipt, notice, today, classes, offers(order), shortOfMinimum(order), Studio.current());
+        return new OrderView(order, form, receipt, notice, today, classes, offers(order), shortOfMinimum(order), Studio.current());
     }
 
     private static List<Choice> offers(PurchaseOrder order) {

@@ -15,8 +15,8 @@ import org.joda.money.Money;
  * @param complete false where it was given up before all changes were tried
  */
 @TemplateData
-public record Suggestions(double chance, String order, List<Suggestion> suggestions, boolean comfortable, boolean complete) {
-    public Suggestions {
+public record SuggestionList(double chance, String order, List<Suggestion> suggestions, boolean comfortable, boolean complete) {
+    public SuggestionList {
         suggestions = List.copyOf(suggestions);
     }
 
