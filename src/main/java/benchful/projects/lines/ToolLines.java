@@ -21,6 +21,9 @@ final class ToolLines implements LineKind {
     private static final Pattern BRACKETS = Pattern.compile("(.*\\S) ?\\(([^()]+)\\)");
     private static final Pattern HAZARD = Pattern.compile("(?i)(?:hazards?|danger|careful|caution|beware)[: ]+(\\S.*)");
 
+    /** More letters than a name and its number take are a name as they stand: to look for a number in every part of them takes minutes. */
+    private static final int LONGEST = 300;
+
     @Override
     public String list() {
         return "/tools";
@@ -68,6 +71,10 @@ final class ToolLines implements LineKind {
             if (!s.rest().isEmpty()) {
                 line.append("note", "Note", s.rest(), "; ", s.rest());
             }
+            return;
+        }
+        if (s.text().length() > LONGEST) {
+            line.put("name", "Name", s.text(), s.text());
             return;
         }
         for (Pattern counted : List.of(TIMES, BEHIND)) {
