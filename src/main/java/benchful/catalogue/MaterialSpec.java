@@ -93,6 +93,11 @@ public record MaterialSpec(
         return withUnit(sheet).withUnitMass(mass).withOnHand(in(onHand, sheet)).withMinimum(in(minimum, sheet)).withOffers(offers.stream().map(Offer::inSheets).toList());
     }
 
+    /** What is on hand as it is counted; none where nothing is said. */
+    public Quantity shelved() {
+        return onHand == null ? Quantity.zero(unit) : onHand.in(unit);
+    }
+
     private static Quantity in(Quantity amount, Unit way) {
         return amount == null || !amount.dimension().equals(way.dimension()) ? amount : amount.in(way).measurable();
     }

@@ -56,10 +56,7 @@ public record Offer(
     Offer sized(Unit way) {
         Offer same = holds == null ? this : withHolds(holds.sized(way));
         Counted thing = same.holds == null ? null : same.holds.unit().counted();
-        if (thing == null || !thing.sized() || !same.holds.whole() || same.holds.signum() <= 0) {
-            return same;
-        }
-        if (thing.runs()) {
+        if (thing == null || !thing.sized() || thing.runs() || !same.holds.whole() || same.holds.signum() <= 0) {
             return same;
         }
         if (thing.sheet() != null) {
@@ -71,8 +68,7 @@ public record Offer(
 
     /** How what is in the pack is counted, where it is sold in sheets or off a roll; null where neither. */
     Unit way() {
-        Counted thing = holds == null ? null : holds.unit().counted();
-        return sheet != null ? Unit.of(Counted.of(sheet)) : thing != null && thing.runs() ? holds.unit() : null;
+        return sheet != null ? Unit.of(Counted.of(sheet)) : holds != null && holds.unit().runs() ? holds.unit() : null;
     }
 
     /** The same with its sheets counted, where a pack is a whole number of them. */

@@ -1,7 +1,6 @@
 package benchful.catalogue;
 
 import benchful.core.buying.Purchase;
-import benchful.core.quantity.Counted;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.web.StoredEntity;
@@ -120,8 +119,7 @@ public class SupplierOffer extends StoredEntity {
 
     /** So many times what is measured off a roll, in one length. */
     private boolean isLength(Purchase purchase) {
-        Counted thing = purchase.holds().unit().counted();
-        if (thing == null || !thing.runs()) {
+        if (!purchase.holds().unit().runs()) {
             return false;
         }
         BigDecimal[] steps = purchase.holds().base().divideAndRemainder(holds().base());

@@ -4,7 +4,6 @@ import benchful.catalogue.Material;
 import benchful.catalogue.StoredAmount;
 import benchful.catalogue.SupplierOffer;
 import benchful.core.buying.Purchase;
-import benchful.core.quantity.Counted;
 import benchful.core.quantity.Quantity;
 import benchful.web.Formats;
 import benchful.web.StoredEntity;
@@ -92,9 +91,8 @@ public class OrderLine extends StoredEntity {
 
     /** "3 packs of 10 sheets 70 × 50 cm", "0.8 m × 140 cm"; of what is measured off a roll by less, "2 m × 140 cm (20 packs of 0.1 m × 140 cm)". */
     public String counted() {
-        Counted thing = holds().unit().counted();
         String packed = "%s of %s".formatted(Formats.counted(packs, "pack"), pack());
-        if (thing == null || !thing.runs()) {
+        if (!holds().unit().runs()) {
             return packed;
         }
         return packs == 1 ? pack() : pack == null ? "%d × %s".formatted(packs, pack()) : "%s (%s)".formatted(Formats.words(holds().times(packs)), packed);

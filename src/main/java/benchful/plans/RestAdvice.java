@@ -25,7 +25,7 @@ final class RestAdvice {
         if (plan == null || rule == null && HazardIndex.of(file).ids().stream().noneMatch(CLOSE_WORK::contains)) {
             return List.of();
         }
-        return BenchWork.tooLong(plan, rule == null ? USUAL : new Rest(rule.after(), rule.lasts())).stream().limit(1)
+        return BenchWork.tooLong(plan, Rests.of(file).orElse(USUAL)).stream().limit(1)
                 .map(stretch -> new Advice("Rest", sentence(stretch, rule, file.setup().meetings().size() > 1))).toList();
     }
 

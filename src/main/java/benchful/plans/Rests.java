@@ -25,7 +25,8 @@ final class Rests {
 
     private Rests() {}
 
-    private static Optional<Rest> of(ClassFile file) {
+    /** As the engine takes it; empty where the class has none. */
+    static Optional<Rest> of(ClassFile file) {
         return Optional.ofNullable(file.setup().rest()).map(rule -> new Rest(rule.after(), rule.lasts()));
     }
 

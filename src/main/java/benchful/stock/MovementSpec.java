@@ -10,6 +10,7 @@ import benchful.web.forms.fields.Required;
 import benchful.web.forms.fields.ShortText;
 import benchful.web.forms.fields.Spec;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A movement of stock as the tutor writes it down.
@@ -25,10 +26,17 @@ public record MovementSpec(
 
     /** What does not fit a material counted in this unit. */
     List<Fault> faults(Unit unit) {
-        if (!amount.sized(unit).dimension().equals(unit.dimension())) {
-            return fault("“%s” is %s, but this is counted in %s. Give such an amount.".formatted(amount, amount.dimension().words(), Formats.words(unit)));
+        Optional<String> unlike = unlike(amount, unit);
+        if (unlike.isPresent()) {
+            return fault(unlike.get());
         }
         return amount.signum() == 0 && kind != MovementKind.COUNTED ? fault("Give an amount above 0.") : List.of();
+    }
+
+    /** Why an amount can't be one of what is counted in this unit; empty where it can. */
+    public static Optional<String> unlike(Quantity amount, Unit unit) {
+        return amount.sized(unit).dimension().equals(unit.dimension()) ? Optional.empty()
+                : Optional.of("“%s” is %s, but this is counted in %s. Give such an amount.".formatted(amount, amount.dimension().words(), Formats.words(unit)));
     }
 
     private static List<Fault> fault(String detail) {

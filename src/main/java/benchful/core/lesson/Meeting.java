@@ -9,4 +9,9 @@ public record Meeting(LocalDateTime start, LocalDateTime end) {
         Objects.requireNonNull(start, "start");
         Objects.requireNonNull(end, "end");
     }
+
+    /** Whether a break lies wholly in it. */
+    public boolean holds(Break pause) {
+        return !pause.start().isBefore(start) && !pause.end().isAfter(end);
+    }
 }

@@ -77,6 +77,12 @@ public record Counted(Container container, @Nullable Quantity each, @Nullable Ex
         return run() != null;
     }
 
+    /** So many metres or yards off the roll, in one length. */
+    public Extent length(BigDecimal many) {
+        Extent one = Objects.requireNonNull(run());
+        return new Extent(new Quantity(one.length().amount().multiply(many), one.length().unit()), one.width());
+    }
+
     /** A metre or yard of what runs off a roll; null for other things. */
     @Nullable Extent run() {
         return container.run() == null ? null : sheet;

@@ -166,7 +166,7 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
     @Override
     public String toString() {
         Counted counted = unit.counted();
-        return amount.toPlainString() + " " + (counted == null || counted.runs() ? unit.symbol() : counted.word(amount) + counted.size());
+        return amount.toPlainString() + " " + (counted == null || unit.runs() ? unit.symbol() : counted.word(amount) + counted.size());
     }
 
     private static BigDecimal plain(BigDecimal value) {

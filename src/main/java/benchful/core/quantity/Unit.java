@@ -103,6 +103,11 @@ public final class Unit {
         return counted;
     }
 
+    /** Whether it counts what runs off a roll of a known width. */
+    public boolean runs() {
+        return counted != null && counted.runs();
+    }
+
     /** Whether amounts in the unit that its things are measured in can always be written in it with an end. */
     public boolean ends() {
         BigInteger left = factor.stripTrailingZeros().unscaledValue();

@@ -14,6 +14,7 @@ import benchful.core.quantity.Dimension;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.stock.Cause;
+import benchful.stock.MovementSpec;
 import benchful.stock.StockLedger;
 import benchful.web.Pages;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -83,9 +84,9 @@ class SourceBook {
         private Stream<Fault> faults(String at, SourcesSpec.Source source) {
             Optional<Material> known = Material.byName(source.material());
             MaterialSpec sheet = sheet(source, known);
-            if (source.found() != null && !source.found().sized(sheet.unit()).dimension().equals(sheet.unit().dimension())) {
-                return Stream.of(new Fault(at + "/found", "“%s” is %s, but this is counted in %s. Give such an amount."
-                        .formatted(source.found(), source.found().dimension().words(), sheet.unit())));
+            Optional<String> unlike = Optional.ofNullable(source.found()).flatMap(found -> MovementSpec.unlike(found, sheet.unit()));
+            if (unlike.isPresent()) {
+                return Stream.of(new Fault(at + "/found", unlike.get()));
             }
             return Stream.concat(MaterialRules.faults(sheet).stream(), rules.faults(sheet, known.orElse(null), this::coin).stream())
                     .map(fault -> new Fault(at + place(fault.pointer(), source), fault.detail()));

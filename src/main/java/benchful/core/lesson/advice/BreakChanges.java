@@ -3,7 +3,6 @@ package benchful.core.lesson.advice;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Meeting;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.order.BreakPlacer;
 import benchful.core.lesson.order.ListPlanner;
@@ -87,12 +86,8 @@ public final class BreakChanges {
     /** Whether each break lies in a meeting and meets no other. */
     private static boolean liesWell(LessonRequest moved) {
         List<Break> breaks = moved.breaks();
-        return breaks.stream().allMatch(pause -> moved.meetings().stream().anyMatch(meeting -> holds(meeting, pause)))
+        return breaks.stream().allMatch(pause -> moved.meetings().stream().anyMatch(meeting -> meeting.holds(pause)))
                 && IntStream.range(1, breaks.size()).noneMatch(i -> breaks.get(i).start().isBefore(breaks.get(i - 1).end()));
-    }
-
-    private static boolean holds(Meeting meeting, Break pause) {
-        return !pause.start().isBefore(meeting.start()) && !pause.end().isAfter(meeting.end());
     }
 
     private Optional<LessonPlan> plan(LessonRequest of) {

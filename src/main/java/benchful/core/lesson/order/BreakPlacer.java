@@ -98,7 +98,7 @@ public final class BreakPlacer {
     }
 
     static boolean isFree(LessonRequest request, Break pause) {
-        return request.meetings().stream().anyMatch(meeting -> !pause.start().isBefore(meeting.start()) && !pause.end().isAfter(meeting.end()))
+        return request.meetings().stream().anyMatch(meeting -> meeting.holds(pause))
                 && request.breaks().stream().noneMatch(other -> other.start().isBefore(pause.end()) && pause.start().isBefore(other.end()));
     }
 

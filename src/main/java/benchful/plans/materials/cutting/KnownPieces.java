@@ -16,7 +16,7 @@ final class KnownPieces {
 
     /** The smallest first; those beyond what is on hand are not there any more and are left out. */
     static List<StockPiece> pieces(MaterialSpec material) {
-        Quantity left = material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand();
+        Quantity left = material.shelved();
         List<StockPiece> pieces = new ArrayList<>();
         for (StockPiece piece : material.pieces().stream().sorted(Comparator.comparing(StockPiece::amount)).toList()) {
             if (piece.amount().compareTo(left) <= 0) {

@@ -8,7 +8,6 @@ import benchful.core.Fault;
 import benchful.core.buying.PackOffer;
 import benchful.core.buying.Supplier;
 import benchful.core.cutting.patterns.Micrometres;
-import benchful.core.quantity.Counted;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -97,12 +96,8 @@ final class OfferCatalogue {
     }
 
     private static Extent size(Offer offer) {
-        Counted thing = offer.holds().unit().counted();
-        if (offer.sheet() != null || thing == null || !thing.runs()) {
-            return offer.sheet();
-        }
-        Extent one = thing.sheet();
-        return new Extent(new Quantity(one.length().amount().multiply(offer.holds().amount()), one.length().unit()), one.width());
+        boolean roll = offer.sheet() == null && offer.holds().unit().runs();
+        return roll ? offer.holds().unit().counted().length(offer.holds().amount()) : offer.sheet();
     }
 
     String pointer(MaterialSpec material) {

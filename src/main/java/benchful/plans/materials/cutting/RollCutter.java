@@ -5,11 +5,10 @@ import benchful.core.cutting.SheetPlan;
 import benchful.core.cutting.StockFloor;
 import benchful.core.cutting.patterns.Micrometres;
 import benchful.core.cutting.patterns.Work;
+import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
-import benchful.core.quantity.Counted;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
-import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
@@ -32,17 +31,10 @@ final class RollCutter extends SheetCutter {
 
     /** @param sold packs of sheets, and of a roll the least that is measured off */
     static SheetCutter of(MaterialSpec material, Need need, List<Offer<Extent>> sold) {
-        if (sold.stream().noneMatch(RollLengths::isRoll) && !runs(material)) {
+        if (sold.stream().noneMatch(RollLengths::isRoll) && !material.unit().runs()) {
             return new SheetCutter(material, need, sold);
         }
-        long loss = material.cutLoss() == null ? 0 : Micrometres.up(material.cutLoss());
-        Quantity onHand = material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand();
-        return new RollCutter(material, need, sold, new RollLengths(need, onHand, loss).of(sold));
-    }
-
-    private static boolean runs(MaterialSpec material) {
-        Counted thing = material.unit().counted();
-        return thing != null && thing.runs();
+        return new RollCutter(material, need, sold, new RollLengths(need, material.shelved(), Micrometres.up(loss(material))).of(sold));
     }
 
     @Override
@@ -58,7 +50,7 @@ final class RollCutter extends SheetCutter {
     /** What the area costs at least that is neither on hand nor planned. */
     private BigDecimal least(List<Extent> planned) {
         Quantity there = planned.stream().map(Extent::area).reduce(onHand(), Quantity::plus);
-        BigDecimal missing = need.cuts().stream().map(cut -> cut.rectangle().area().times(cut.count())).reduce(Quantity::plus).orElseThrow().minus(there).base().max(BigDecimal.ZERO);
+        BigDecimal missing = need.cuts().stream().map(CutNeed::amount).reduce(Quantity::plus).orElseThrow().minus(there).base().max(BigDecimal.ZERO);
         return sold.stream().map(offer -> missing.multiply(offer.cost()).divide(offer.size().area().base(), DECIMALS, RoundingMode.DOWN)).min(Comparator.naturalOrder()).orElse(BigDecimal.ZERO);
     }
 
@@ -77,12 +69,10 @@ final class RollCutter extends SheetCutter {
     /** What is on hand of a roll lies in one length. */
     @Override
     List<Extent> rest() {
-        if (!runs(material)) {
+        if (!material.unit().runs()) {
             return super.rest();
         }
-        Quantity width = material.unit().counted().sheet().width();
-        Quantity rest = known().stream().map(Extent::area).reduce(onHand(), Quantity::minus);
-        Quantity length = new Quantity(rest.base().divide(width.base(), DECIMALS, RoundingMode.DOWN), Unit.MM);
-        return length.signum() <= 0 ? List.of() : List.of(new Extent(length, width));
+        Quantity rest = known().stream().map(Extent::area).reduce(onHand(), Quantity::minus).in(material.unit());
+        return rest.signum() <= 0 ? List.of() : List.of(material.unit().counted().length(rest.amount()));
     }
 }

@@ -4,7 +4,6 @@ import benchful.core.buying.PackOffer;
 import benchful.core.cutting.patterns.Micrometres;
 import benchful.core.needs.CutNeed;
 import benchful.core.needs.Need;
-import benchful.core.quantity.Counted;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import java.math.BigDecimal;
@@ -32,8 +31,7 @@ record RollLengths(Need need, Quantity onHand, long loss) {
 
     /** True where a pack is so much of a roll, and not a sheet. */
     static boolean isRoll(StockCutter.Offer<Extent> offer) {
-        Counted thing = offer.pack().holds().unit().counted();
-        return thing != null && thing.runs();
+        return offer.pack().holds().unit().runs();
     }
 
     /** The same offers, each of a roll in all its lengths. */

@@ -55,8 +55,12 @@ class SheetCutter extends StockCutter<Extent, SheetPlan> {
     private SheetCuttingRequest request(List<Extent> from, List<Extent> onHand, List<Extent> planned) {
         List<Rectangle> pieces = need.cuts().stream().map(c -> new Rectangle(c.label(), c.rectangle(), c.grain(), c.count())).toList();
         Rectangle smallest = pieces.stream().min(Comparator.comparing(p -> p.size().area())).orElseThrow();
-        Quantity loss = material.cutLoss() == null ? Quantity.zero(Unit.MM) : material.cutLoss();
-        return new SheetCuttingRequest(pieces, onHand, planned, from.stream().map(sheet -> new SheetStock(sheet, cost(sheet))).toList(), loss, smallest);
+        return new SheetCuttingRequest(pieces, onHand, planned, from.stream().map(sheet -> new SheetStock(sheet, cost(sheet))).toList(), loss(material), smallest);
+    }
+
+    /** What a cut takes. */
+    static Quantity loss(MaterialSpec material) {
+        return material.cutLoss() == null ? Quantity.zero(Unit.MM) : material.cutLoss();
     }
 
     @Override

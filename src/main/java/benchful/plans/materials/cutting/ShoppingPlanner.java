@@ -146,8 +146,7 @@ public final class ShoppingPlanner {
     }
 
     private Want plain(MaterialSpec material, Need need, LocalDate arriveBy) {
-        Quantity onHand = material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand().in(material.unit());
-        return new Want(material.name(), need.total(), onHand, market.packs(material), arriveBy);
+        return new Want(material.name(), need.total(), material.shelved(), market.packs(material), arriveBy);
     }
 
     private List<Want> cut(MaterialSpec material, Need need, LocalDate arriveBy, LocalDate today) {

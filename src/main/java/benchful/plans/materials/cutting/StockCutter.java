@@ -119,7 +119,7 @@ abstract class StockCutter<S, P> {
     }
 
     final Quantity onHand() {
-        return material.onHand() == null ? Quantity.zero(material.unit()) : material.onHand().in(material.unit());
+        return material.shelved();
     }
 
     final int pieces() {

@@ -125,7 +125,7 @@ public final class PieceSizer {
     }
 
     private static boolean runs(MaterialSpec material) {
-        return material != null && material.unit().counted() != null && material.unit().counted().runs();
+        return material != null && material.unit().runs();
     }
 
     /** So long a piece of it, or an area. */
