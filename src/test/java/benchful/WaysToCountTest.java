@@ -136,6 +136,9 @@ class WaysToCountTest {
         try (PDDocument read = Loader.loadPDF(tutor.open(order + "/order.pdf").bytes())) {
             assertThat(new PDFTextStripper().getText(read).replaceAll("\\s+", " ")).contains("0.8 m × 140 cm", "2 m × 90 cm (20 packs of 0.1 m × 90 cm)");
         }
+        try (PDDocument cut = Loader.loadPDF(tutor.open(page + "/documents/cutting.pdf").bytes())) {
+            assertThat(cut.getNumberOfPages()).as("what is higher than wide stands below its heading").isEqualTo(1);
+        }
         List<String> said = new ArrayList<>();
         for (String path : List.of(page, page + "/reservation", page + "/packing", page + "/cutting", "/materials", order)) {
             told(path, said);

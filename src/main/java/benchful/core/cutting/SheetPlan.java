@@ -33,7 +33,7 @@ public record SheetPlan(List<CutSheet> sheets, BigDecimal cost, BigDecimal bound
     /** The same where sheets are lengths off a roll, of which only some were tried. */
     public SheetPlan offARoll(BigDecimal itsBound) {
         return new SheetPlan(sheets, cost, itsBound.min(cost), itsBound.compareTo(cost) >= 0 ? "Proven least: no smaller area holds all pieces."
-                : "EqualLengths off the roll were tried in turn; a shorter one might do.", reasons);
+                : "Lengths off the roll were tried in turn; a shorter one might do.", reasons);
     }
 
     /** The same where its sheets were chosen for what all purchases cost together, not for what they cost alone. */

@@ -31,8 +31,12 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
      */
     public record Material(String name, List<Pattern> patterns, String lengths, String proof) {}
 
-    /** A picture, and what is cut as it shows. */
-    public record Pattern(HandoutContent.Figure picture, List<Row> rows) {}
+    /**
+     * A picture, and what is cut as it shows.
+     *
+     * @param tall whether it is higher than wide, so that it would fill a page as wide as that
+     */
+    public record Pattern(HandoutContent.Figure picture, boolean tall, List<Row> rows) {}
 
     /** @param count how many such lengths, "3 ×" */
     public record Row(String count, String length, String from, String cuts, String offcut) {}
@@ -65,7 +69,7 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
         long onHand = plan.lengths().stream().filter(length -> !length.bought()).count();
         String lengths = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());
         HandoutContent.Figure figure = new HandoutContent.Figure(bag.drawing("cutting-" + number, svg), "Bars to scale; the table below says the same.");
-        return new Material(material.name(), List.of(new Pattern(figure, rows)), lengths, plan.proof());
+        return new Material(material.name(), List.of(new Pattern(figure, false, rows)), lengths, plan.proof());
     }
 
     private static Material sheets(MaterialsPlan.MaterialPlan material, Amounts amounts, PictureBag bag, int number) {
@@ -75,7 +79,8 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
         for (SheetPicture picture : pictures) {
             String name = "cutting-%d-%d".formatted(number, patterns.size() + 1);
             String drawing = bag.drawing(name, picture.svg(name, "How a sheet of " + material.name() + " is cut"));
-            patterns.add(new Pattern(new HandoutContent.Figure(drawing, "A sheet to scale, its cuts numbered in their order."), List.of(row(picture, amounts))));
+            patterns.add(new Pattern(new HandoutContent.Figure(drawing, "A sheet to scale, its cuts numbered in their order."),
+                    picture.sheet().size().width().compareTo(picture.sheet().size().length()) > 0, List.of(row(picture, amounts))));
         }
         long onHand = plan.sheets().stream().filter(sheet -> !sheet.bought()).count();
         String sheets = onHand == 0 ? plan.bought() + " new" : "%d on hand, %d new".formatted(onHand, plan.bought());

@@ -57,6 +57,7 @@ class RollMaterialsTest {
         assertThat(plan.total()).isEqualTo(Money.parse("GBP 9.60"));
         assertThat(plan.bound()).isEqualTo(Money.parse("GBP 8.40"));
         assertThat(plan.proof()).isEqualTo("Best choice found; another might cost up to GBP 1.20 less.");
+        assertThat(plan.materials().get(0).sheets().proof()).isEqualTo("Lengths off the roll were tried in turn; a shorter one might do.");
         MaterialsPlan whole = plan(4, BY_TEN, piece("70 cm", "30 cm", 1));
         assertThat(whole.total()).isEqualTo(whole.bound()).isEqualTo(Money.parse("GBP 7.20"));
         assertThat(whole.materials().get(0).sheets().proof()).isEqualTo("Proven least: no smaller area holds all pieces.");
