@@ -7,6 +7,7 @@ import benchful.core.lesson.Planned;
 import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.order.Rest;
 import benchful.core.lesson.order.RestPlacer;
+import benchful.core.lesson.risk.Calls;
 import benchful.core.lesson.risk.Promised;
 import java.util.Optional;
 import java.util.function.Function;
@@ -16,10 +17,12 @@ final class Rests {
     private static final int CLASSES = 200;
     private static final int FEWEST_CLASSES = 20;
     /** Students x steps x classes in a quick simulation. */
-    private static final int QUICK_WORK = 150_000;
+    private static final double QUICK_WORK = 150_000;
     private static final int MOST_PLANS = 60;
     /** Quick plans, times steps. */
     private static final int MOST_WORK = 6_000;
+    /** What one class costs, times quick plans, where each is played by the fewest classes. */
+    private static final double MOST_PLAYED = 1_000_000;
     /** A plan with its simulation takes about a second at most. */
     private static final int MOST_WHOLE = 12;
 
@@ -33,7 +36,8 @@ final class Rests {
     /** What the engine is asked, with the breaks that a quick plan and a few simulated classes ask for; nearly all that the plan itself will. */
     static RestPlacer.Rested roughly(ClassFile file) {
         RestPlacer.Rested none = new RestPlacer.Rested(ClassPlanner.request(file));
-        int most = Math.min(MOST_PLANS, MOST_WORK / Math.max(1, none.fixed().steps().size()));
+        int steps = Math.max(1, none.fixed().steps().size());
+        int most = (int) Math.max(1, Math.min(Math.min(MOST_PLANS, MOST_WORK / steps), MOST_PLAYED / Calls.cost(none.fixed(), steps)));
         return of(file).map(rule -> RestPlacer.placed(none, rule, Rests::quickly, most)).orElse(none);
     }
 
@@ -43,7 +47,7 @@ final class Rests {
     }
 
     private static Optional<LessonPlan> quickly(LessonRequest request) {
-        int classes = Math.max(FEWEST_CLASSES, Math.min(CLASSES, QUICK_WORK / (request.headcount() * Math.max(1, request.steps().size()))));
+        int classes = (int) Math.max(FEWEST_CLASSES, Math.min(CLASSES, QUICK_WORK / Calls.cost(request, request.steps().size())));
         LessonRequest few = request.toBuilder().replications(Math.min(classes, request.replications())).build();
         return new ListPlanner().plan(few) instanceof Planned planned ? Optional.of(Promised.of(few, planned.plan()).plan()) : Optional.empty();
     }

@@ -1,5 +1,6 @@
 package benchful.projects;
 
+import benchful.web.forms.ReadableText;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.stream.IntStream;
 
@@ -24,8 +25,9 @@ public class ProjectCopies {
         return IntStream.iterate(0, i -> i + 1).boxed().flatMap(i -> keeper.create(sheet.withName(name(sheet.name(), i))).stream()).findFirst().orElseThrow();
     }
 
-    private static String name(String name, int copy) {
+    /** A name of a copy, which is no longer than a name may be; the name itself at 0. */
+    public static String name(String name, int copy) {
         String mark = copy == 0 ? "" : copy == 1 ? " (copy)" : " (copy %d)".formatted(copy);
-        return name.substring(0, Math.min(name.length(), LONGEST_NAME - mark.length())) + mark;
+        return ReadableText.cut(name, LONGEST_NAME - mark.length()) + mark;
     }
 }

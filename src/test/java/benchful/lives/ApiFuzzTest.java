@@ -12,6 +12,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.net.http.HttpTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ class ApiFuzzTest {
         for (long seed = FIRST; seed < FIRST + FILES; seed++) {
             byte[] file = file(seed);
             long before = System.nanoTime();
-            HttpResponse<String> answer = sent(file);
+            HttpResponse<String> answer = answer(seed, file);
             outcomes.answered("file " + seed, "answers " + answer.statusCode(), Duration.ofNanos(System.nanoTime() - before));
             outcomes.count(answer.statusCode() == 200 ? "planned" : "refused");
             for (String w : wrong(answer)) {
@@ -68,6 +69,14 @@ class ApiFuzzTest {
             torn[chance.between(0, torn.length - 1)] = (byte) chance.between(0, 255);
         }
         return torn;
+    }
+
+    private HttpResponse<String> answer(long seed, byte[] file) throws IOException, InterruptedException {
+        try {
+            return sent(file);
+        } catch (HttpTimeoutException e) {
+            throw new AssertionError("file %d is not answered within a minute".formatted(seed), e);
+        }
     }
 
     private HttpResponse<String> sent(byte[] file) throws IOException, InterruptedException {

@@ -1,6 +1,7 @@
 package benchful.projects.writing;
 
 import benchful.projects.Project;
+import benchful.projects.ProjectCopies;
 import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectSpec;
 import benchful.web.Pages;
@@ -34,7 +35,6 @@ public class StartingPieces {
 
     private static final String PIECE = "piece:";
     private static final String PROJECT = "project:";
-    private static final int LONGEST_NAME = 120;
     private static final Map<String, ProjectSpec> READ = new ConcurrentHashMap<>();
 
     /**
@@ -67,8 +67,7 @@ public class StartingPieces {
         Optional<Long> project = Pages.number(from.replaceFirst("^" + PROJECT, ""));
         if (project.isPresent()) {
             ProjectSpec sheet = Pages.existing(Project.class, project.get()).toFullSheet();
-            String name = sheet.name().substring(0, Math.min(LONGEST_NAME - 7, sheet.name().length())) + " (copy)";
-            return form(sheet.withName(name));
+            return form(sheet.withName(ProjectCopies.name(sheet.name(), 1)));
         }
         String file = from.replaceFirst("^" + PIECE, "");
         return FILES.contains(file) ? form(sheet(file)) : ProjectFormFiller.blank();

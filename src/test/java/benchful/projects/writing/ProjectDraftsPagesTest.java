@@ -63,6 +63,13 @@ class ProjectDraftsPagesTest {
     }
 
     @Test
+    void keepsSignsThatCantBeStoredAsAMark() {
+        tutor.open("/projects/new").type("/name", "Test lantern \u0000 " + "\uD83E\uDDF5".repeat(60)).type("/summary", "a\u0000b").press("Keep as a draft");
+        assertThat(tutor.path()).as(tutor.toString()).matches("/projects/drafts/\\d+");
+        assertThat(tutor.field("/summary")).isEqualTo("a\uFFFDb");
+    }
+
+    @Test
     void keepsChangesOfAStoredProjectBesideIt() {
         keepALantern();
         tutor.type("/craft", "paper").type("lines/materials", "candle 1").press("Save the project");

@@ -6,6 +6,7 @@ import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.order.ListPlanner;
+import benchful.core.lesson.risk.Calls;
 import benchful.core.lesson.risk.Promised;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -75,7 +76,7 @@ public final class Advisor {
 
     /** How many changes are tried wholly: fewer of a large class. */
     private static int wholeTrials(LessonRequest request, LessonPlan plan, int classes) {
-        double each = (double) classes * request.headcount() * plan.blocks().size();
+        double each = classes * Calls.cost(request, plan.blocks().size());
         return (int) Math.max(FEWEST_WHOLE, Math.min(MOST_WHOLE, WHOLE_WORK / each));
     }
 
@@ -92,7 +93,7 @@ public final class Advisor {
             this.request = request;
             this.now = now;
             this.progress = progress;
-            int classes = (int) Math.max(FEWEST_SHORT, Math.min(SHORT, SHORT_WORK / ((double) request.headcount() * now.plan().blocks().size())));
+            int classes = (int) Math.max(FEWEST_SHORT, Math.min(SHORT, SHORT_WORK / Calls.cost(request, now.plan().blocks().size())));
             LessonRequest brief = request.toBuilder().replications(Math.min(classes, request.replications())).build();
             this.quick = new ListPlanner().plan(brief) instanceof Planned listed ? new Trial(new ListPlanner(), brief, Promised.of(brief, listed.plan()))
                     : new Trial(planner, brief, Promised.of(brief, ((Planned) planner.plan(brief)).plan()));

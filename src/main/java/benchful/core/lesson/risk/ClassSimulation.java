@@ -13,8 +13,8 @@ import benchful.core.lesson.LessonRequest;
  */
 public final class ClassSimulation {
 
-    private static final long STUDENT_STEPS = 4_000_000;
-    private static final long MOST_STUDENT_STEPS = 10_000_000;
+    private static final double STUDENT_STEPS = 4_000_000;
+    private static final double MOST_STUDENT_STEPS = 10_000_000;
     private static final long FEW_ENOUGH = 1_000;
     private static final int EACH_SO_OFTEN = 64;
 
@@ -27,14 +27,14 @@ public final class ClassSimulation {
 
     /**
      * Plays as many classes as the request asks for; no more than a thousand if students x steps x classes would pass 4 million, and
-     * fewer if it would pass 10 million.
+     * fewer if it would pass 10 million ({@link Calls#cost}).
      *
      * @param stillWanted run now and then; it throws where the work is to be given up
      */
     public static Risk of(LessonRequest request, LessonPlan plan, Runnable stillWanted) {
         Script script = new ScriptWriter(request, plan).script();
-        long each = Math.max(1, (long) request.headcount() * plan.blocks().size());
-        long affordable = Math.min(MOST_STUDENT_STEPS / each, Math.max(FEW_ENOUGH, STUDENT_STEPS / each));
+        double each = Calls.cost(request, plan.blocks().size());
+        double affordable = Math.min(MOST_STUDENT_STEPS / each, Math.max(FEW_ENOUGH, STUDENT_STEPS / each));
         int classes = (int) Math.max(1, Math.min(request.replications(), affordable));
         Replication replication = new Replication(script);
         Tally tally = new Tally(script, classes);

@@ -84,12 +84,12 @@ final class ScriptWriter {
         double release = needs.release(index);
         int members = request.members(block.group());
         if (step instanceof Step.Make make) {
-            double answer = make.help().minutesPerCall() * 60;
+            Calls calls = Calls.of(make, request.headcount());
             int[] units = units(make);
             double whole = make.mayPause() ? 0 : block.length().toSeconds();
             return new Part(index, step.id(), step.title(), block.group(), false, true, release, whole, 0, new PaceTable(Pace.of(make.time())),
                     make.time().scales(request.headcount()), limits.isTied(index), 0, 0,
-                    make.help().isNone() ? 0 : make.help().callsPerStudentHour() / 3600, answer, make.mustFinish(members), members, units,
+                    calls.rate(), calls.answer(), make.mustFinish(members), members, units,
                     scarcest(units), needs.of(index), step.id().hashCode());
         }
         Step.Wait wait = step instanceof Step.Wait one ? one : null;
