@@ -60,6 +60,11 @@ public class Days {
         return ClassDay.of(craftClass).flatMap(day -> log(craftClass)).map(log -> Running.of(log.course(), log.taps(), now()));
     }
 
+    /** Who had finished when, as far as it was told and counts. */
+    public List<Tap> counts(CraftClass craftClass) {
+        return ClassDay.of(craftClass).map(day -> Running.counting(DayTap.of(day)).stream().filter(t -> t.kind() == Tap.Kind.COUNT).toList()).orElse(List.of());
+    }
+
     LocalDateTime now() {
         return LocalDateTime.now(clock).truncatedTo(ChronoUnit.MILLIS);
     }

@@ -4,6 +4,7 @@ import benchful.catalogue.MaterialSpec;
 import benchful.core.learning.StepPace;
 import benchful.core.learning.StepPace.Seen;
 import benchful.core.learning.WasteRate;
+import benchful.day.Days;
 import benchful.findings.Finding.Decided;
 import benchful.plans.stored.ClassTroubles;
 import benchful.plans.stored.PlanService;
@@ -40,12 +41,14 @@ class Findings {
     private static final int MOST_CLASSES = 20;
 
     private final PlanService plans;
+    private final Days days;
     private final ClassTroubles troubles;
     private final ProjectKeeper keeper;
     private final Clock clock;
 
-    Findings(PlanService plans, ClassTroubles troubles, ProjectKeeper keeper, Clock clock) {
+    Findings(PlanService plans, Days days, ClassTroubles troubles, ProjectKeeper keeper, Clock clock) {
         this.plans = plans;
+        this.days = days;
         this.troubles = troubles;
         this.keeper = keeper;
         this.clock = clock;
@@ -60,7 +63,7 @@ class Findings {
 
     private Stored stored(Project project) {
         List<Tried<Reviewed>> reviewed = Review.latest(project, MOST_CLASSES).stream()
-                .map(review -> troubles.tried(review.craftClass().line(), () -> Reviewed.of(review))).toList();
+                .map(review -> troubles.tried(review.craftClass().line(), () -> Reviewed.of(review, days.counts(review.craftClass())))).toList();
         return new Stored(project.id(), project.version(), project.toSpec(), reviewed, Finding.of(project.id()).stream().map(Finding::decided).toList());
     }
 

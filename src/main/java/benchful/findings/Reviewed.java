@@ -1,6 +1,7 @@
 package benchful.findings;
 
 import benchful.classes.ClassFile;
+import benchful.core.day.Tap;
 import benchful.core.learning.StepReview;
 import benchful.reviews.Review;
 import benchful.reviews.ReviewSpec;
@@ -21,10 +22,12 @@ import java.util.stream.Collectors;
  */
 record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students, List<StepReview> steps, Map<String, MaterialNote> materials, Set<String> typed) {
 
-    static Reviewed of(Review review) {
+    /** @param counted who had finished when, as it was tapped on the day */
+    static Reviewed of(Review review, List<Tap> counted) {
         ReviewSpec sheet = review.sheet();
         Set<String> typed = sheet.steps().entrySet().stream().filter(e -> e.getValue().took() != null).map(Map.Entry::getKey).collect(Collectors.toSet());
-        return new Reviewed(review.craftClass().id() + ":" + review.version(), review.craftClass().startsAt().toLocalDate(), review.plan().file(),
-                sheet.students(), review.steps().stream().filter(s -> s.actual() != null).toList(), sheet.materials(), typed);
+        String evidence = review.craftClass().id() + ":" + review.version() + (counted.isEmpty() ? "" : ":" + counted.size());
+        return new Reviewed(evidence, review.craftClass().startsAt().toLocalDate(), review.plan().file(),
+                sheet.students(), review.steps(counted).stream().filter(s -> s.actual() != null || !s.counts().isEmpty()).toList(), sheet.materials(), typed);
     }
 }

@@ -63,6 +63,11 @@ public record StepFinding(Step step, Setting typed, StepPace pace, String eviden
         return pace.seen().size();
     }
 
+    /** In how many of the classes somebody counted who had finished when. */
+    public int counted() {
+        return (int) pace.seen().stream().filter(s -> s.precision() != 1).count();
+    }
+
     /** "5 min to 6 min 20 s": where the true middle lies with nine chances in ten. */
     public Duration least() {
         return time(pace.least());

@@ -88,7 +88,7 @@ public class Remembered {
     /** How long each step usually takes such a class; nothing where it can't be planned. */
     List<StepLengths.Length> lengths(LessonRequest request) {
         LessonOutcome order = lesson(request);
-        return order instanceof Planned planned ? memory.of(new LengthsQuestion(request), List::size, () -> new StepLengths(request, planned.plan()).usual()) : List.of();
+        return order instanceof Planned planned ? memory.of(new LengthsQuestion(request), lengths -> 10 * lengths.size(), () -> new StepLengths(request, planned.plan()).usual()) : List.of();
     }
 
     /** @param today to tell what can't arrive in time any more; null to leave that open */

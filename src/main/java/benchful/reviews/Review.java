@@ -3,8 +3,10 @@ package benchful.reviews;
 import benchful.bin.EarlierVersion;
 import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
+import benchful.core.day.Tap;
 import benchful.core.learning.Actual;
 import benchful.core.learning.ClassReviewer;
+import benchful.core.learning.Counted;
 import benchful.core.learning.Pause;
 import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
@@ -24,6 +26,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.Mutability;
 import org.hibernate.type.SqlTypes;
@@ -124,11 +127,20 @@ public class Review extends EditedEntity {
 
     /** Planned against actual, in order of the planned start. */
     public List<StepReview> steps() {
+        return steps(List.of());
+    }
+
+    /** @param counted who had finished when */
+    public List<StepReview> steps(List<Tap> counted) {
         LocalDateTime start = plan.file().setup().meetings().get(0).date()
                 .atTime(sheet().began() == null ? plan.file().setup().meetings().get(0).starts() : sheet().began());
         Map<String, ReviewSpec.StepNote> notes = sheet().steps();
         List<Actual> typed = plan.steps().stream().filter(p -> notes.containsKey(p.key())).map(p -> actual(p, notes.get(p.key()))).toList();
-        return new ClassReviewer(start, pauses()).review(plan.steps(), typed);
+        return new ClassReviewer(start, pauses()).review(plan.steps(), typed, plan.steps().stream().flatMap(p -> counted(p, counted)).toList());
+    }
+
+    private static Stream<Counted> counted(PlannedStep planned, List<Tap> all) {
+        return all.stream().filter(tap -> planned.key().equals(tap.step())).map(tap -> new Counted(planned.key(), onItsDay(planned, tap.at().toLocalTime()), tap.number()));
     }
 
     private static Actual actual(PlannedStep planned, ReviewSpec.StepNote note) {

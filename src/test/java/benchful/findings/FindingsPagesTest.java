@@ -22,6 +22,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.nodes.Element;
+import org.jsoup.nodes.FormElement;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -106,6 +107,36 @@ class FindingsPagesTest {
         assertThat(Duration.between(LocalTime.of(14, 0), after).toMinutes() - happened).as("ends %s instead of %s; it took %s min", after, before, happened).isCloseTo(0, within(5.0));
         assertThat(tutor.page().select("#showed")).isEmpty();
         assertThat(tutor.page().select("#plan ~ p").text()).contains("the minutes of Fold the lining, Sew the sides come from earlier classes");
+    }
+
+    /** Six of eight had finished well before the last two: the class tells more, and of those who were slow less. */
+    @Test
+    void learnsFromWhoHadFinishedWhen() {
+        reviewed(first, 23, 65);
+        String before = step("sew");
+        String taps = counted("one", "15:01", 1) + "," + counted("two", "15:12", 4) + "," + counted("three", "15:20", 6);
+        FormElement form = (FormElement) tutor.open(first + "/day").page().selectFirst("form[data-day]");
+        form.addElement(form.appendElement("input").attr("type", "hidden").attr("name", "taps").attr("value", "[" + taps + "]"));
+        tutor.press(form.selectFirst("button"));
+        assertThat(tutor.status()).isEqualTo(200);
+        String after = step("sew");
+        assertThat(before).startsWith("From 1 class: one student usually needs");
+        assertThat(after).startsWith("From 1 class, in 1 of them with who had finished when: one student usually needs");
+        assertThat(usual(after)).isLessThan(usual(before));
+    }
+
+    private static String counted(String id, String at, int finished) {
+        return "{\"id\":\"%s\",\"at\":\"2027-04-10T%s:00.000\",\"kind\":\"count\",\"step\":\"sew\",\"number\":%d,\"text\":\"\"}".formatted(id, at, finished);
+    }
+
+    private String step(String step) {
+        return tutor.open("/projects/1/findings").page().select("section:has(#step-%s) > p:contains(From)".formatted(step)).text();
+    }
+
+    private static int usual(String words) {
+        Matcher needs = Pattern.compile("usually needs (\\d+) min").matcher(words);
+        assertThat(needs.find()).as(words).isTrue();
+        return Integer.parseInt(needs.group(1));
     }
 
     @Test

@@ -86,8 +86,8 @@ public final class Running {
         return new Running(course, taps, now);
     }
 
-    /** In order, each once, without what was taken back. An undo that is taken back itself counts for nothing either. */
-    private static List<Tap> counting(Collection<Tap> taps) {
+    /** In order, each once, without what was taken back: what counts of them. An undo that is taken back itself counts for nothing either. */
+    public static List<Tap> counting(Collection<Tap> taps) {
         List<Tap> latestFirst = taps.stream().collect(Collectors.toMap(Tap::id, t -> t, (one, same) -> one)).values().stream()
                 .sorted(Tap.IN_ORDER.reversed()).toList();
         Set<@Nullable String> back = new HashSet<>();

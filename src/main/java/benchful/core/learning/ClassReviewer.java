@@ -33,8 +33,13 @@ public final class ClassReviewer {
      * @return one review for each planned step, in order of their planned start
      */
     public List<StepReview> review(List<PlannedStep> planned, List<Actual> actuals) {
+        return review(planned, actuals, List.of());
+    }
+
+    /** @param counted of who had finished when; of a step of which it is not known when it could begin nothing is made of it */
+    public List<StepReview> review(List<PlannedStep> planned, List<Actual> actuals, List<Counted> counted) {
         Map<String, Actual> typed = actuals.stream().collect(Collectors.toMap(Actual::key, Function.identity()));
-        Course course = new Course();
+        Course course = new Course(counted.stream().collect(Collectors.groupingBy(Counted::key)));
         return planned.stream().sorted(Comparator.comparing(PlannedStep::start)).map(p -> course.next(p, typed.get(p.key()))).toList();
     }
 
@@ -43,8 +48,10 @@ public final class ClassReviewer {
         /** When each group last ended a step, and under 0 the whole class; null where that is not known. */
         private final Map<Integer, @Nullable LocalDateTime> ended = new HashMap<>();
         private final List<Known> known = new ArrayList<>();
+        private final Map<String, List<Counted>> counted;
 
-        Course() {
+        Course(Map<String, List<Counted>> counted) {
+            this.counted = counted;
             ended.put(0, start);
         }
 
@@ -53,7 +60,16 @@ public final class ClassReviewer {
             if (p.handsOn()) {
                 end(p, ended(a, began));
             }
-            return new StepReview(p.step(), p.group(), p.title(), p.length(), took(a, began, p.handsOn()));
+            return new StepReview(p.step(), p.group(), p.title(), p.length(), took(a, began, p.handsOn()), counts(p, began));
+        }
+
+        private List<Count> counts(PlannedStep p, @Nullable LocalDateTime began) {
+            return began == null || !p.handsOn() ? List.of() : counted.getOrDefault(p.key(), List.of()).stream().filter(c -> c.at().isAfter(began))
+                    .map(c -> new Count(worked(began, c.at()), c.finished())).toList();
+        }
+
+        private double worked(LocalDateTime from, LocalDateTime to) {
+            return Duration.between(from, to).minus(paused(from, to)).toMillis() / 1000.0;
         }
 
         /** When a group, or for 0 everybody, was free for the next step; null where that is not known. */

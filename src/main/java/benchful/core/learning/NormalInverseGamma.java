@@ -20,23 +20,40 @@ public record NormalInverseGamma(double mean, double weight, double shape, doubl
         }
     }
 
-    /** A value that was seen, and what it counts for: 1 for a whole one, 0 for none. */
-    public record Weighted(double value, double weight) {
+    /**
+     * A value that was seen.
+     *
+     * @param weight    what it counts for: 1 for a whole one, 0 for none
+     * @param precision its variance is the common one divided by this, above 0
+     */
+    public record Weighted(double value, double weight, double precision) {
         public Weighted {
             if (!(weight >= 0 && weight <= 1) || !Double.isFinite(value)) {
                 throw new IllegalArgumentException("A value must be finite and count for 0 to 1, not %s for %s".formatted(value, weight));
             }
+            if (!(precision > 0)) {
+                throw new IllegalArgumentException("A value must have a precision above 0, not " + precision);
+            }
+        }
+
+        public Weighted(double value, double weight) {
+            this(value, weight, 1);
+        }
+
+        private double counts() {
+            return weight * precision;
         }
     }
 
     public NormalInverseGamma updated(List<Weighted> seen) {
-        double n = seen.stream().mapToDouble(Weighted::weight).sum();
+        double n = seen.stream().mapToDouble(Weighted::counts).sum();
         if (n == 0) {
             return this;
         }
-        double average = seen.stream().mapToDouble(one -> one.weight() * one.value()).sum() / n;
-        double squares = seen.stream().mapToDouble(one -> one.weight() * square(one.value() - average)).sum();
-        return new NormalInverseGamma((weight * mean + n * average) / (weight + n), weight + n, shape + n / 2,
+        double average = seen.stream().mapToDouble(one -> one.counts() * one.value()).sum() / n;
+        double squares = seen.stream().mapToDouble(one -> one.counts() * square(one.value() - average)).sum();
+        double values = seen.stream().mapToDouble(Weighted::weight).sum();
+        return new NormalInverseGamma((weight * mean + n * average) / (weight + n), weight + n, shape + values / 2,
                 scale + squares / 2 + weight * n * square(average - mean) / (2 * (weight + n)));
     }
 

@@ -34,22 +34,27 @@ public record StepPace(List<Seen> seen, NormalInverseGamma after) {
      * A step in one class.
      *
      * @param multiple of the minutes typed, above 0
+     * @param precision how many times as much it tells as the end of the step alone would, above 0
      */
-    public record Seen(LocalDate day, double multiple) {
+    public record Seen(LocalDate day, double multiple, double precision) {
         public Seen {
             if (!(multiple > 0)) {
                 throw new IllegalArgumentException("A step must have taken a multiple above 0, not " + multiple);
             }
         }
 
-        double weight(LocalDate today) {
-            return Ageing.weight(day, today);
+        public Seen(LocalDate day, double multiple) {
+            this(day, multiple, 1);
+        }
+
+        Weighted weighted(LocalDate today) {
+            return new Weighted(Math.log(multiple), Ageing.weight(day, today), precision);
         }
     }
 
     public static StepPace of(List<Seen> classes, LocalDate today) {
         List<Seen> inOrder = classes.stream().sorted(Comparator.comparing(Seen::day)).toList();
-        return new StepPace(inOrder, PRIOR.updated(inOrder.stream().map(s -> new Weighted(Math.log(s.multiple()), s.weight(today))).toList()));
+        return new StepPace(inOrder, PRIOR.updated(inOrder.stream().map(s -> s.weighted(today)).toList()));
     }
 
     /** What the typed minutes are to be multiplied by: as likely too low as too high. */

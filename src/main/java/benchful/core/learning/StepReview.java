@@ -9,12 +9,21 @@ import org.jspecify.annotations.Nullable;
  *
  * @param group 0 for the whole class, else the group from 1
  * @param actual null where nothing was typed
+ * @param counts of who had finished when, where somebody counted
  */
-public record StepReview(String step, int group, String title, Duration planned, @Nullable Duration actual) {
+public record StepReview(String step, int group, String title, Duration planned, @Nullable Duration actual, List<Count> counts) {
     /** Less than this over is not called running over; common practice, no source. */
     static final Duration LEAST_MARGIN = Duration.ofMinutes(2);
 
     private static final int TENTH = 10;
+
+    public StepReview {
+        counts = List.copyOf(counts);
+    }
+
+    StepReview(String step, int group, String title, Duration planned, @Nullable Duration actual) {
+        this(step, group, title, planned, actual, List.of());
+    }
 
     /** How one step went. */
     public enum Verdict {

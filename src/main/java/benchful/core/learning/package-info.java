@@ -19,9 +19,21 @@
  * k' = k + sum(u)    m' = (k 0 + sum(u) z) / k'    a' = a + sum(u) / 2
  * b' = b + sum(u (x - z)^2) / 2 + k sum(u) (z - 0)^2 / (2 k')
  * </pre>
- * and m has Student's t distribution with 2a' degrees of freedom about m', of spread sqrt(b' / (a' k')). The minutes proposed are the
+ * A class of which more is known than when the step ended has the variance v / p instead, and counts p u for u in all but a'. Then
+ * m has Student's t distribution with 2a' degrees of freedom about m', of spread sqrt(b' / (a' k')). The minutes proposed are the
  * typed ones times exp(m'). Source of the update: Hoff, A First Course in Bayesian Statistical Methods, 2009, section 5.3;
  * Gelman et al., Bayesian Data Analysis, 3rd ed., section 3.3 (from memory; a worked example of the former is a test).
+ *
+ * <p><b>Counts of who had finished when</b> ({@link benchful.core.learning.CountedPace}): with F the share of students who finish by a
+ * moment in the simulated classes, waves and help included, a class at the pace x that had c[i] of n finished at the moments t[i], and
+ * moved on at y when c had, has the likelihood of grouped and censored lifetimes
+ * <pre>L(x) = product of (F(t[i] exp(-x)) - F(t[i-1] exp(-x)))^(c[i] - c[i-1])  F(around y exp(-x))  (1 - F(y exp(-x)))^(n - c)</pre>
+ * of which the end alone is the one order statistic, and a step that nobody saw end is what is left without y. x is its mean with
+ * equal weight for each x, s^2 its variance, and with s0^2 that of the end alone the class counts
+ * <pre>p = (w^2 + s0^2) / (w^2 + s^2)</pre>
+ * where w is by how much a class is quicker or slower as a whole. Source of the likelihood: Lawless, Statistical Models and Methods for
+ * Lifetime Data, 2nd ed., 2003, section 2.4 on interval-censored data (from memory). It leaves out that students who share tools or the tutor finish
+ * a little less independently than that; the test of coverage includes both.
  *
  * <p><b>The model by which waste is learned</b> ({@link benchful.core.learning.WasteRate}): things spoil by chance and for themselves, so
  * that of n taken the number spoilt, y, is Poisson with the mean q n. The share q is gamma(shape a, rate b) with a / b = what the tutor

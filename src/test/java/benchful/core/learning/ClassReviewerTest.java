@@ -40,6 +40,19 @@ class ClassReviewerTest {
         assertThat(reviews.get(1).actual()).isEqualTo(Duration.ofMinutes(55));
     }
 
+    /** Since the step before ended, breaks left out; what was counted before the step, or of one that nobody knows when it began, is left out. */
+    @Test
+    void tellsHowLongAfterTheBeginSoManyHadFinished() {
+        List<Pause> tea = List.of(new Pause(START.plusMinutes(30), START.plusMinutes(45)));
+        List<StepReview> reviews = new ClassReviewer(START, tea).review(PLAN, List.of(ended("welcome", 12)), List.of(counted("knot", 24, 2), counted("knot", 60, 5),
+                counted("knot", 12, 1), counted("dry", 70, 3), counted("tidy", 71, 4), counted("iron", 20, 1)));
+        assertThat(reviews).extracting(StepReview::counts).containsExactly(List.of(), List.of(new Count(12 * 60, 2), new Count(33 * 60, 5)), List.of(), List.of());
+    }
+
+    private static Counted counted(String key, int minute, int finished) {
+        return new Counted(key, START.plusMinutes(minute), finished);
+    }
+
     @Test
     void doesNotGuessAcrossAGap() {
         assertThat(reviewed(List.of(), ended("knot", 75)).get(1).actual()).isNull();

@@ -58,6 +58,13 @@ class NormalInverseGammaTest {
         assertThat(PRIOR.updated(List.of(new Weighted(0.4, 0.5), new Weighted(0.4, 0.5)))).isEqualTo(PRIOR.updated(whole(0.4)));
     }
 
+    /** Worked out by hand from the formulas: prior (0, 1, 2, 2) and 2 that is as good as the mean of three. */
+    @Test
+    void countsAPreciseValueForMoreInTheMeanAndForOneInTheVariance() {
+        assertThat(new NormalInverseGamma(0, 1, 2, 2).updated(List.of(new Weighted(2, 1, 3)))).isEqualTo(new NormalInverseGamma(1.5, 4, 2.5, 3.5));
+        assertThat(new NormalInverseGamma(0, 1, 2, 2).updated(List.of(new Weighted(2, 0.5, 3)))).isEqualTo(new NormalInverseGamma(1.2, 2.5, 2.25, 3.2));
+    }
+
     @Test
     void saysHowSureItIs() {
         NormalInverseGamma after = PRIOR.updated(whole(0.3, 0.35, 0.28));
@@ -76,6 +83,7 @@ class NormalInverseGammaTest {
         assertThatThrownBy(() -> new NormalInverseGamma(0, 1, 0, 1)).hasMessageContaining("above 0");
         assertThatThrownBy(() -> new NormalInverseGamma(0, 1, 1, 0)).hasMessageContaining("above 0");
         assertThatThrownBy(() -> new Weighted(1, 1.1)).hasMessageContaining("count for 0 to 1");
+        assertThatThrownBy(() -> new Weighted(1, 1, 0)).hasMessageContaining("precision above 0");
         assertThatThrownBy(() -> new Weighted(Double.NaN, 1)).hasMessageContaining("finite");
     }
 
