@@ -70,6 +70,12 @@ class ProjectDraftsPagesTest {
     }
 
     @Test
+    void showsInABoxWhereASignWasThatCantBeShown() {
+        tutor.open("/projects/new").type("lines/materials", "paper\u0000 2\ncandle 1").press("Add a picture");
+        assertThat(new String(tutor.bytes(), StandardCharsets.UTF_8)).contains("paper\uFFFD 2\ncandle 1").doesNotContain("\0");
+    }
+
+    @Test
     void keepsChangesOfAStoredProjectBesideIt() {
         keepALantern();
         tutor.type("/craft", "paper").type("lines/materials", "candle 1").press("Save the project");
