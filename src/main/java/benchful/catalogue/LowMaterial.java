@@ -16,23 +16,30 @@ import java.util.Optional;
  */
 @TemplateData
 public record LowMaterial(long id, String name, Quantity free, boolean low) {
-    /** Sums in one pass over the movements. */
-    private static final String KEPT = """
+    /** In one pass over the movements. */
+    private static final String SUMS = """
             select m.id, m.name, m.unit, m.minimum, coalesce(sum(s.amount), 0) as free,
                 coalesce(sum(s.amount) filter (where s.kind <> 'RESERVED'), 0) < 0 as negative
             from material m left join stock_movement s on s.material_id = m.id
+            %s
             group by m.id
-            having m.minimum is not null or coalesce(sum(s.amount) filter (where s.kind <> 'RESERVED'), 0) < 0
+            %s
             order by lower(m.name)""";
+    private static final String KEPT = SUMS.formatted("where m.minimum is not null", "");
+    private static final String KEPT_OR_NEGATIVE = SUMS.formatted("", "having m.minimum is not null or coalesce(sum(s.amount) filter (where s.kind <> 'RESERVED'), 0) < 0");
 
     /** Those below their least, by name; a material whose least can't be read is left to its own page. */
     public static List<LowMaterial> all() {
-        return withNegative().stream().filter(m -> m.low).toList();
+        return read(KEPT).stream().filter(m -> m.low).toList();
     }
 
     /** The same and those of which there is less than nothing. */
     static List<LowMaterial> withNegative() {
-        List<Tuple> rows = Material.getEntityManager().createNativeQuery(KEPT, Tuple.class).getResultList();
+        return read(KEPT_OR_NEGATIVE);
+    }
+
+    private static List<LowMaterial> read(String query) {
+        List<Tuple> rows = Material.getEntityManager().createNativeQuery(query, Tuple.class).getResultList();
         return rows.stream().flatMap(row -> of(row).stream()).toList();
     }
 

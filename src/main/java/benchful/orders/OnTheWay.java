@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What stands on open orders and has not come: drafts count too, so that nothing is written down twice. A line that can't be read counts as nothing. */
 @ApplicationScoped
@@ -24,18 +25,16 @@ class OnTheWay implements Incoming {
     public Map<Long, Quantity> towards(Collection<Long> classIds) {
         Map<Long, Quantity> coming = new HashMap<>();
         for (OutstandingLine l : lines(classIds)) {
-            if (l.line().readable() && l.isMeasured()) {
-                coming.merge(l.material(), l.line().holds().times(l.line().outstanding()), Quantity::plus);
-            }
+            l.amount().ifPresent(amount -> coming.merge(l.material(), amount, Quantity::plus));
         }
         return coming;
     }
 
     /** @param unit in which the material is counted now */
     private record OutstandingLine(OrderLine line, Long material, Unit unit) {
-        /** False where the material has been counted in another kind of unit since it was ordered. */
-        boolean isMeasured() {
-            return unit.dimension().equals(line.holds().dimension());
+        /** Nothing where it can't be read, or the material has been counted in another kind of unit since it was ordered. */
+        Optional<Quantity> amount() {
+            return line.readable().filter(holds -> unit.dimension().equals(holds.dimension())).map(holds -> holds.times(line.outstanding()));
         }
     }
 

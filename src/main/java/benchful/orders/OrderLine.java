@@ -15,6 +15,7 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 
@@ -108,11 +109,11 @@ public class OrderLine extends StoredEntity {
         return link;
     }
 
-    boolean readable() {
+    Optional<Quantity> readable() {
         try {
-            return holds() != null;
+            return Optional.ofNullable(holds());
         } catch (Unusable e) {
-            return false;
+            return Optional.empty();
         }
     }
 

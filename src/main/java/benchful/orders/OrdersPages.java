@@ -43,7 +43,6 @@ class OrdersPages {
     private static final int AT_FIRST = 12;
     /** So many are worked out while the browser waits; more take a page that shows how far they are. */
     private static final int AT_A_GO = 14;
-    private static final int MOST_LISTED = 200;
     private static final Duration AT_ONCE = Duration.ofMillis(1500);
 
     private final OrderWriter writer;
@@ -117,7 +116,7 @@ class OrdersPages {
 
     private Offered offered(List<String> classes, List<String> kits, boolean fill) {
         LocalDateTime now = LocalDateTime.now(clock);
-        List<ClassLine> coming = CraftClass.linesFrom(now, MOST_LISTED);
+        List<ClassLine> coming = CraftClass.linesFrom(now, Sought.LINES);
         boolean nothingTicked = classes.isEmpty() && kits.isEmpty();
         Choice choice = nothingTicked ? new Choice(CraftClass.next(now, AT_FIRST), List.of(), true) : chosen(classes, kits, fill);
         return new Offered(coming, CraftClass.countFrom(now) - coming.size(), KitBatch.all(), choice);

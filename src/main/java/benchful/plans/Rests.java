@@ -8,6 +8,7 @@ import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.order.Rest;
 import benchful.core.lesson.order.RestPlacer;
 import benchful.core.lesson.risk.Calls;
+import benchful.core.lesson.risk.ClassSimulation;
 import benchful.core.lesson.risk.Promised;
 import java.util.Optional;
 import java.util.function.Function;
@@ -23,8 +24,10 @@ final class Rests {
     private static final int MOST_WORK = 6_000;
     /** What one class costs, times quick plans, where each is played by the fewest classes. */
     private static final double MOST_PLAYED = 1_000_000;
-    /** A plan with its simulation takes about a second at most. */
     private static final int MOST_WHOLE = 12;
+    private static final int FEWEST_WHOLE = 3;
+    /** Simulated classes, times what one costs, times whole plans: two seconds or so. */
+    private static final double WHOLE_WORK = 20_000_000;
 
     private Rests() {}
 
@@ -43,7 +46,11 @@ final class Rests {
 
     /** What the engine is asked, with the breaks that the plan itself asks for. */
     static LessonRequest wholly(ClassFile file, RestPlacer.Rested roughly, Function<LessonRequest, Optional<LessonPlan>> planner) {
-        return of(file).map(rule -> RestPlacer.placed(roughly, rule, planner, MOST_WHOLE)).orElse(roughly).request();
+        LessonRequest fixed = roughly.fixed();
+        int steps = fixed.steps().size();
+        double each = ClassSimulation.classes(fixed, steps) * Calls.cost(fixed, steps);
+        int most = (int) Math.max(FEWEST_WHOLE, Math.min(MOST_WHOLE, WHOLE_WORK / each));
+        return of(file).map(rule -> RestPlacer.placed(roughly, rule, planner, most)).orElse(roughly).request();
     }
 
     private static Optional<LessonPlan> quickly(LessonRequest request) {

@@ -96,6 +96,14 @@ class QuantityTest {
         }
     }
 
+    /** An amount in the sign of a unit is read at once, and as it would be by hand. */
+    @ParameterizedTest
+    @MethodSource("units")
+    void readsAUnitsSignAsItIsReadByHand(Unit unit) {
+        assertThat(Handwritten.amount("1.5 " + unit.symbol())).isEqualTo("1.5 " + unit.symbol());
+        assertThat(Quantity.parse("1,5 " + unit.symbol())).isEqualTo(Quantity.parse("1.5" + unit.symbol())).isEqualTo(new Quantity(new BigDecimal("1.5"), unit));
+    }
+
     @Test
     void refusesMoreThanAnythingIsPlannedWith() {
         assertThat(MeasuringRange.bounded(Quantity.parse("100000 m"))).isEqualTo(Quantity.of(100_000, Unit.M));

@@ -21,6 +21,13 @@ public final class ClassSimulation {
     private ClassSimulation() {
     }
 
+    /** How many are played of a request. */
+    public static int classes(LessonRequest request, int blocks) {
+        double each = Calls.cost(request, blocks);
+        double affordable = Math.min(MOST_STUDENT_STEPS / each, Math.max(FEW_ENOUGH, STUDENT_STEPS / each));
+        return (int) Math.max(1, Math.min(request.replications(), affordable));
+    }
+
     public static Risk of(LessonRequest request, LessonPlan plan) {
         return of(request, plan, () -> { });
     }
@@ -33,9 +40,7 @@ public final class ClassSimulation {
      */
     public static Risk of(LessonRequest request, LessonPlan plan, Runnable stillWanted) {
         Script script = new ScriptWriter(request, plan).script();
-        double each = Calls.cost(request, plan.blocks().size());
-        double affordable = Math.min(MOST_STUDENT_STEPS / each, Math.max(FEW_ENOUGH, STUDENT_STEPS / each));
-        int classes = (int) Math.max(1, Math.min(request.replications(), affordable));
+        int classes = classes(request, plan.blocks().size());
         Replication replication = new Replication(script);
         Tally tally = new Tally(script, classes);
         for (int number = 0; number < classes; number++) {
