@@ -9,8 +9,11 @@ import benchful.catalogue.Offer;
 import benchful.catalogue.SupplierSpec;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
+import benchful.classes.ClassSetupBuilder;
+import benchful.core.Fault;
 import benchful.core.SkillLevel;
 import benchful.core.buying.Purchase;
+import benchful.core.needs.Need;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -115,6 +118,52 @@ class TermPlannerTest {
     void namesTheClassWhoseAmountsCannotBeAdded() {
         TermPlan plan = plan(null, List.of(), part("Saturday", MARCH, 1, pieces("Dye", "6 g")), part("Sunday", MARCH, 1, pieces("Dye", "2 ml")));
         assertThat(plan.faults()).singleElement().satisfies(f -> assertThat(f.detail()).startsWith("“Dye”: "));
+    }
+
+    /** A card goes from one class to the next; where one class uses cards up, they are there beside the one that is lent. */
+    @Test
+    void countsWhatIsLentOnceForAllClasses() {
+        TermPlan lent = plan(null, List.of(), part("Saturday", MARCH, 2, pieces("Card", "1").withLent(true)), part("Sunday", MARCH, 3, pieces("Card", "1").withLent(true)));
+        assertThat(lent.materials()).singleElement().satisfies(m -> assertThat(m.need()).extracting(Need::lent, Need::total).containsExactly(true, Quantity.parse("3")));
+        TermPlan both = plan(null, List.of(), part("Saturday", MARCH, 2, pieces("Card", "1").withLent(true)), part("Sunday", MARCH, 3, pieces("Card", "1")));
+        assertThat(both.materials()).singleElement().satisfies(m -> assertThat(m.need()).extracting(Need::lent, Need::total).containsExactly(false, Quantity.parse("5")));
+    }
+
+    @Test
+    void namesTheClassThatSomethingIsWrongWithAndLeavesOutWhatItTakesNothingOf() {
+        Need none = new Need("Dye", Quantity.parse("0 g"), Quantity.parse("0 g"), Quantity.parse("0 g"), List.of(), List.of());
+        Requirements required = new Requirements(List.of(), List.of(), List.of(), Map.of("Dye", none), List.of(new Fault("/project", "It lacks a name.")), List.of(Sentence.of("Nobody came.")));
+        TermPlan plan = TermPlanner.plan(new TermRequest(List.of(part("Saturday", MARCH, 1)), new CatalogueSpec(List.of(), SUPPLIERS)), null, (file, cut) -> required);
+
+        assertThat(plan.materials()).isEmpty();
+        assertThat(plan.faults()).containsExactly(new Fault("/project", "Saturday: It lacks a name."));
+        assertThat(plan.warnings()).extracting(Sentence::toString).containsExactly("Saturday: Nobody came.");
+    }
+
+    @Test
+    void reckonsInTheCurrencyOfTheFirstClass() {
+        TermRequest.Part pounds = part("Saturday", MARCH, 1, pieces("Bead", "6"));
+        TermPlan mixed = plan(null, List.of(), paid(pounds, "EUR"), pounds, paid(pounds, "EUR"));
+        assertThat(mixed.total().getCurrencyUnit()).isEqualTo(CurrencyUnit.EUR);
+        assertThat(mixed.warnings()).extracting(Sentence::toString).startsWith("The classes are set in EUR, GBP; all is reckoned in EUR.");
+        TermPlan one = plan(null, List.of(material("Bead", Unit.PIECE, null, offer("Bead barn", "25", "3.00"))), pounds, pounds);
+        assertThat(one.warnings()).isEmpty();
+        assertThat(plan(null, List.of(), paid(pounds, null)).total().getCurrencyUnit()).isEqualTo(CurrencyUnit.GBP);
+    }
+
+    private static TermRequest.Part paid(TermRequest.Part part, String currency) {
+        return new TermRequest.Part(part.title(), part.file().with(ClassSetupBuilder.builder(part.file().setup()).currency(currency).build()));
+    }
+
+    /** Both come from one seller: the ring for Saturday, the bead that is ordered with it for the week after. */
+    @Test
+    void saysOfEachMaterialWhenItIsNeeded() {
+        MaterialSpec bead = material("Bead", Unit.PIECE, null, offer("Bead barn", "25", "3.00"));
+        MaterialSpec ring = material("Ring", Unit.PIECE, null, offer("Bead barn", "5", "3.00"));
+        TermPlan plan = plan(MARCH.minusDays(2), List.of(bead, ring), part("Next", MARCH.plusDays(7), 1, pieces("Bead", "6")), part("Saturday", MARCH, 1, pieces("Ring", "1")));
+
+        assertThat(plan.late()).containsExactly(new TermPlan.Late("Bead", "Bead barn", MARCH.plusDays(6), MARCH.plusDays(8)),
+                new TermPlan.Late("Ring", "Bead barn", MARCH.minusDays(1), MARCH.plusDays(8)));
     }
 
     static List<Long> seeds() {

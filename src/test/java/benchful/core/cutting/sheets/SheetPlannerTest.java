@@ -8,7 +8,9 @@ import benchful.core.cutting.Rectangle;
 import benchful.core.cutting.SheetCuttingRequest;
 import benchful.core.cutting.SheetPlan;
 import benchful.core.cutting.SheetStock;
+import benchful.core.cutting.StockFloor;
 import benchful.core.cutting.patterns.Micrometres;
+import benchful.core.cutting.patterns.Work;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Sentence;
@@ -149,6 +151,71 @@ class SheetPlannerTest {
     void saysThatSheetsOnHandDoNotReach() {
         assertThat(SheetPlanner.plan(new SheetCuttingRequest(List.of(piece("a", "6 cm", "6 cm", 2)), List.of(size("8 cm", "8 cm")), List.of(), q("0 mm"), null)))
                 .isInstanceOf(NotCuttable.class);
+    }
+
+    @Test
+    void saysWhatIsCutFromWhatAndHowSureThatIs() {
+        SheetPlan both = plan(new SheetCuttingRequest(List.of(piece("a", "60 mm", "40 mm", 3)), List.of(size("70 mm", "45 mm"), size("70 mm", "45 mm")),
+                List.of(new SheetStock(size("70 mm", "45 mm"), BigDecimal.ONE), new SheetStock(size("150 mm", "45 mm"), BigDecimal.TEN)), q("1 mm"), null));
+        assertThat(both.reasons()).extracting(Sentence::toString).containsExactly("3 rectangles are cut from 2 sheets on hand and 1 new sheet of 70 mm x 45 mm; each cut loses 1 mm.");
+        assertThat(both.proof()).isEqualTo("Proven least: no other cuts from edge to edge cost less for new sheets, deliveries left aside.");
+        assertThat(plan(request("70 mm", "45 mm", "1 mm", new Rectangle("a", size("60 mm", "40 mm"), true, 1))).proof())
+                .isEqualTo("Proven least: no other cuts from edge to edge take fewer new sheets, all grain lying one way.");
+    }
+
+    /** The pinwheel again: its area is that of one sheet, and whoever may not look further knows no more. */
+    @Test
+    void saysHowMuchLessAnotherMightTakeWhereTheWorkIsSpent() {
+        Work spent = Work.among(1);
+        spent.spend(Long.MAX_VALUE);
+        List<Rectangle> pinwheel = List.of(piece("arm", "3 cm", "2 cm", 4), piece("eye", "1 cm", "1 cm", 1));
+        SheetPlan one = (SheetPlan) SheetPlanner.plan(new SheetCuttingRequest(pinwheel, List.of(), stock("5 cm", "5 cm"), q("0 mm"), null), spent);
+        assertThat(one.bound()).isEqualByComparingTo("1");
+        assertThat(one.proof()).isEqualTo("Best cutting found with 2 new sheets; fewer than 1 can't do.");
+        SheetPlan two = (SheetPlan) SheetPlanner.plan(new SheetCuttingRequest(pinwheel, List.of(),
+                List.of(new SheetStock(size("5 cm", "5 cm"), BigDecimal.ONE), new SheetStock(size("6 cm", "6 cm"), BigDecimal.TEN)), q("0 mm"), null), spent);
+        assertThat(two.proof()).isEqualTo("Best cutting found; another might cost up to 1 less for new sheets.");
+    }
+
+    @Test
+    void saysWhyNothingCanBeCut() {
+        assertThat(refusal(new SheetCuttingRequest(List.of(piece("a", "6 cm", "4 cm", 1)), List.of(), List.of(), q("0 mm"), null)))
+                .isEqualTo("There is no sheet to cut the rectangles for “a” from, of 60 mm x 40 mm each.");
+        assertThat(refusal(new SheetCuttingRequest(List.of(piece("a", "6 cm", "6 cm", 2)), List.of(size("8 cm", "8 cm")), List.of(), q("0 mm"), null)))
+                .isEqualTo("No way was found to cut all rectangles from the sheets on hand, and no new sheet is offered.");
+        assertThat(refusal(request("8 cm", "8 cm", "0 mm", piece("a", "1 cm", "1 cm", 3001)))).startsWith("3001 pieces are more than a cutting plan can show, which are 3000.");
+        assertThat(refusal(new SheetCuttingRequest(List.of(piece("a", "6 cm", "6 cm", 2)), List.of(size("31 m", "8 cm")), stock("1 m", "1 m"), q("0 mm"), null)))
+                .isEqualTo("31 m x 80 mm is more than can be planned; a sheet has at most 30 m x 30 m.");
+        assertThat(plan(request("30 m", "30 m", "0 mm", piece("a", "6 cm", "6 cm", 1))).bought()).isEqualTo(1);
+    }
+
+    private static String refusal(SheetCuttingRequest request) {
+        return ((NotCuttable) SheetPlanner.plan(request)).reason().toString();
+    }
+
+    /** Three lie on a sheet in no way, so two sheets are worth the least there must be, and one is not; nor is one beside one planned where five are asked for. */
+    @Test
+    void tellsWhatIsEnough() {
+        List<SheetStock> stock = stock("100 mm", "60 mm");
+        StockFloor three = SheetPlanner.floor(new SheetCuttingRequest(List.of(piece("a", "60 mm", "40 mm", 3)), List.of(), stock, q("0 mm"), null), Work.among(1)).orElseThrow();
+        assertThat(three.least()).isBetween(three.worths().get(0) + 1, 2 * three.worths().get(0));
+        StockFloor five = SheetPlanner.floor(new SheetCuttingRequest(List.of(piece("a", "60 mm", "40 mm", 5)), List.of(), List.of(size("100 mm", "60 mm")), stock, q("0 mm"), null), Work.among(1)).orElseThrow();
+        assertThat(five.worths()).hasSize(1);
+        assertThat(five.least()).isBetween(2 * five.worths().get(0) + 1, 3 * five.worths().get(0));
+    }
+
+    static List<SheetCuttingRequest> few() {
+        return small().subList(0, 15);
+    }
+
+    @ParameterizedTest
+    @MethodSource("few")
+    void provesTheLeastOfAFewThatTryingEverythingFinds(SheetCuttingRequest request) {
+        SheetPlan plan = plan(request);
+
+        assertThat(plan.isProven()).isTrue();
+        assertThat(plan.bought()).isEqualTo(new EveryCutting(request).leastSheets());
+        plan.sheets().forEach(sheet -> SheetChecker.check(sheet, Micrometres.up(request.loss())));
     }
 
     private static SheetPlan plan(SheetCuttingRequest request) {
