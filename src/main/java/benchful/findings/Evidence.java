@@ -8,7 +8,6 @@ import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepPace.Seen;
 import benchful.core.learning.StepReview;
 import benchful.core.lesson.risk.StepLengths.Length;
-import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,19 +28,19 @@ final class Evidence {
 
     private final Reviewed reviewed;
     private final Map<String, Length> usual;
-    private final ProjectSpec project;
     private final Map<String, Setting> typed;
+    private final ToDoubleFunction<SkillLevel> typedPace;
 
     /**
      * @param usual how long each step takes the class when it is simulated
-     * @param project as it is now
      * @param typed what the tutor typed for each step
+     * @param typedPace how many times as long a level takes, as the tutor typed it
      */
-    Evidence(Reviewed reviewed, List<Length> usual, ProjectSpec project, Map<String, Setting> typed) {
+    Evidence(Reviewed reviewed, List<Length> usual, Map<String, Setting> typed, ToDoubleFunction<SkillLevel> typedPace) {
         this.reviewed = reviewed;
         this.usual = usual.stream().collect(Collectors.toMap(l -> PlannedStep.key(l.step(), l.group()), Function.identity()));
-        this.project = project;
         this.typed = typed;
+        this.typedPace = typedPace;
     }
 
     Map<String, Seen> seen() {
@@ -78,15 +77,15 @@ final class Evidence {
         return worked == null || worked <= 0 ? Optional.empty() : Optional.of(new Estimate(Math.log(worked / length.work()), 1));
     }
 
-    /** The minutes with which the class was planned, as a multiple of those typed now, for students of the same level. */
+    /** The minutes with which the class was planned, as a multiple of those typed, for students of the same level. */
     private double then(String step) {
         Optional<Step> planned = reviewed.file().project().step(step);
         Setting now = typed.get(step);
         if (planned.isEmpty() || now == null) {
             return 0;
         }
-        SkillLevel before = reviewed.file().project().timesOf();
-        double level = planned.get().student() == null ? 1 : project.timesOf().paceAgainst(before);
+        SkillLevel students = reviewed.file().setup().level();
+        double level = planned.get().student() == null ? 1 : reviewed.file().project().pace(students) / typedPace.applyAsDouble(students);
         return level * Setting.of(planned.get()).against(now);
     }
 }

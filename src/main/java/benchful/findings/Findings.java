@@ -1,11 +1,14 @@
 package benchful.findings;
 
 import benchful.catalogue.MaterialSpec;
+import benchful.core.SkillLevel;
+import benchful.core.learning.LevelPace;
 import benchful.core.learning.StepPace;
 import benchful.core.learning.StepPace.Seen;
 import benchful.core.learning.WasteRate;
 import benchful.day.Days;
 import benchful.findings.Finding.Decided;
+import benchful.findings.Levels.Shown;
 import benchful.plans.stored.ClassTroubles;
 import benchful.plans.stored.PlanService;
 import benchful.projects.MaterialLine;
@@ -69,23 +72,50 @@ class Findings {
 
     private ProjectFindings found(Stored stored) {
         List<Reviewed> reviewed = Tried.worked(stored.reviewed);
-        List<StepFinding> steps = steps(stored, reviewed);
+        List<Shown> shown = shown(stored, reviewed);
+        Levels levels = new Levels(stored.sheet, shown, LocalDate.now(clock));
+        List<StepFinding> steps = steps(stored, shown, levels);
         List<MaterialFinding> materials = materials(stored, reviewed);
-        int classes = (int) Stream.<Learned>concat(steps.stream(), materials.stream()).flatMap(l -> Stream.of(l.evidence().split(" "))).distinct().count();
-        return new ProjectFindings(stored.project, stored.version, stored.sheet, classes, steps, materials, stored.history, Tried.troubles(stored.reviewed));
+        List<LevelFinding> ofLevels = levels.paces().entrySet().stream().map(e -> finding(stored, e.getKey(), e.getValue(), levels.evidence(e.getKey()))).toList();
+        int classes = (int) Stream.of(steps, materials, ofLevels).flatMap(List<? extends Learned>::stream).flatMap(l -> Stream.of(l.evidence().split(" "))).distinct().count();
+        return new ProjectFindings(stored.project, stored.version, stored.sheet, classes, steps, materials, ofLevels, stored.history, Tried.troubles(stored.reviewed));
     }
 
-    private List<StepFinding> steps(Stored stored, List<Reviewed> reviewed) {
+    private Map<String, Setting> typed(Stored stored) {
         Map<String, Setting> typed = new HashMap<>();
         stored.sheet.steps().stream().filter(s -> s.kind().needsClass())
                 .forEach(s -> typed.put(s.id(), typed(s.id(), Setting.of(s), stored.history)));
-        Map<String, Map<String, Seen>> seen = new LinkedHashMap<>();
-        for (Reviewed one : reviewed) {
-            new Evidence(one, plans.stepLengths(one.file(), one.students()), stored.sheet, typed).seen()
-                    .forEach((step, s) -> seen.computeIfAbsent(step, x -> new LinkedHashMap<>()).put(one.evidence(), s));
+        return typed;
+    }
+
+    private static Setting typedPace(Stored stored, SkillLevel level) {
+        return typed(LevelFinding.key(level), Setting.pace(BigDecimal.valueOf(stored.sheet.pace(level))), stored.history);
+    }
+
+    private List<Shown> shown(Stored stored, List<Reviewed> reviewed) {
+        Map<String, Setting> typed = typed(stored);
+        return reviewed.stream().map(one -> new Shown(one,
+                new Evidence(one, plans.stepLengths(one.file(), one.students()), typed, level -> typedPace(stored, level).pace().doubleValue()).seen())).toList();
+    }
+
+    private List<StepFinding> steps(Stored stored, List<Shown> shown, Levels levels) {
+        Map<String, Setting> typed = typed(stored);
+        List<StepFinding> steps = new ArrayList<>();
+        for (Step step : stored.sheet.steps()) {
+            Map<String, Seen> seen = new LinkedHashMap<>();
+            shown.stream().filter(one -> one.steps().containsKey(step.id()))
+                    .forEach(one -> seen.put(one.of().evidence(), levels.ofStep(one, step, one.steps().get(step.id()))));
+            if (!seen.isEmpty()) {
+                steps.add(finding(step, typed.get(step.id()), seen, stored.history));
+            }
         }
-        return stored.sheet.steps().stream().filter(s -> seen.containsKey(s.id()))
-                .map(s -> finding(s, typed.get(s.id()), seen.get(s.id()), stored.history)).toList();
+        return steps;
+    }
+
+    private static LevelFinding finding(Stored stored, SkillLevel level, LevelPace pace, String evidence) {
+        Setting now = Setting.pace(BigDecimal.valueOf(stored.sheet.pace(level)));
+        String key = LevelFinding.key(level);
+        return new LevelFinding(level, stored.sheet.timesOf(), now, typedPace(stored, level), pace, evidence, refused(key, now, evidence, stored.history));
     }
 
     private List<MaterialFinding> materials(Stored stored, List<Reviewed> reviewed) {

@@ -14,16 +14,22 @@ import java.util.stream.Stream;
  * @param classes how many of them showed anything
  * @param steps those of which anything is known, in the order of the project
  * @param materials those of which anything is known, in the order of the project
+ * @param levels those of which anything is known
  * @param history what was decided before, the latest first
  * @param troubles classes that could not be read
  */
 @TemplateData
 public record ProjectFindings(long project, long version, ProjectSpec sheet, int classes, List<StepFinding> steps, List<MaterialFinding> materials,
-        List<Finding.Decided> history, List<Trouble> troubles) {
+        List<LevelFinding> levels, List<Finding.Decided> history, List<Trouble> troubles) {
 
     /** What should be changed in the project and was not refused. */
     public List<Learned> open() {
-        return Stream.<Learned>concat(steps.stream(), materials.stream()).filter(Learned::open).toList();
+        return all().filter(Learned::open).toList();
+    }
+
+    /** All of which anything is known. */
+    Stream<Learned> all() {
+        return Stream.of(steps, materials, levels).flatMap(List::stream);
     }
 
     /** Tells these proposals from any others. */

@@ -6,24 +6,30 @@ import benchful.web.Times;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.function.UnaryOperator;
 
 /**
  * What stands in a project and is learned: all times of a step that grow with its pace (of a make step one student's three, of the
- * others how long it lasts), or the percentage of a material that is brought for what spoils. Each is null where there is none.
+ * others how long it lasts), the percentage of a material that is brought for what spoils, or how
+ * many times as long a level takes. Each is null where there is none.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record Setting(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent, BigDecimal waste) {
+public record Setting(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent, BigDecimal waste, BigDecimal pace) {
 
     static Setting of(Step step) {
         Step.StudentTime student = step.student();
-        return student != null ? new Setting(student.quick(), student.usual(), student.slow(), null, null, null)
-                : new Setting(null, null, null, step.lasts(), step.perStudent(), null);
+        return student != null ? new Setting(student.quick(), student.usual(), student.slow(), null, null, null, null)
+                : new Setting(null, null, null, step.lasts(), step.perStudent(), null, null);
     }
 
     static Setting waste(BigDecimal percent) {
-        return new Setting(null, null, null, null, null, percent);
+        return new Setting(null, null, null, null, null, percent, null);
+    }
+
+    static Setting pace(BigDecimal times) {
+        return new Setting(null, null, null, null, null, null, times.setScale(2, RoundingMode.HALF_UP));
     }
 
     Step in(Step step) {
@@ -32,7 +38,7 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
 
     Setting each(UnaryOperator<Duration> change) {
         UnaryOperator<Duration> known = time -> time == null ? null : change.apply(time);
-        return new Setting(known.apply(quick), known.apply(usual), known.apply(slow), known.apply(lasts), known.apply(perStudent), waste);
+        return new Setting(known.apply(quick), known.apply(usual), known.apply(slow), known.apply(lasts), known.apply(perStudent), waste, pace);
     }
 
     /** The one that stands for all; null of a step without times. */
@@ -49,10 +55,13 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
                 : (double) mine.toSeconds() / theirs.toSeconds();
     }
 
-    /** "4 min, 6 min, 9 min 30 s" of a make step; "15 min" of others; "8 % waste". */
+    /** "4 min, 6 min, 9 min 30 s" of a make step; "15 min" of others; "8 % waste"; "1.5 times as long". */
     public String words() {
         if (waste != null) {
             return Formats.number(waste, 2) + " % waste";
+        }
+        if (pace != null) {
+            return Formats.number(pace, 2) + " times as long";
         }
         if (usual != null) {
             return "%s, %s, %s".formatted(Times.words(quick), Times.words(usual), Times.words(slow));

@@ -134,8 +134,8 @@ final class LessonRequestWriter {
     }
 
     private StudentTime time(benchful.projects.Step s) {
-        List<StudentTime.Work> work = pieces.isEmpty() ? List.of(new StudentTime.Work(1, setup.level().paceAgainst(project.timesOf())))
-                : IntStream.range(0, pieces.size()).mapToObj(seat -> new StudentTime.Work(repeats(pieces.get(seat), s), level(seat).paceAgainst(project.timesOf()))).toList();
+        List<StudentTime.Work> work = pieces.isEmpty() ? List.of(new StudentTime.Work(1, project.pace(setup.level())))
+                : IntStream.range(0, pieces.size()).mapToObj(seat -> new StudentTime.Work(repeats(pieces.get(seat), s), project.pace(level(seat)))).toList();
         return new StudentTime(s.student().quick(), s.student().usual(), s.student().slow(), work);
     }
 

@@ -8,6 +8,7 @@ import benchful.projects.pictures.Picture;
 import benchful.web.Blanks;
 import benchful.web.forms.FaultCollector;
 import benchful.web.forms.JsonPointers;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,7 @@ public final class ProjectRules {
     public static List<Fault> faults(ProjectSpec project) {
         ProjectRules rules = new ProjectRules(project);
         rules.names();
+        rules.paces();
         rules.measures();
         rules.sizes();
         rules.alternatives();
@@ -64,6 +66,11 @@ public final class ProjectRules {
         faults.unlike("/tools", project.tools(), "name", Tool::name);
         faults.unlike("/steps", project.steps(), "id", Step::id);
         faults.unlike("/pictures", project.pictures(), "name", Picture::name);
+    }
+
+    private void paces() {
+        BigDecimal own = project.paces() == null ? null : project.paces().of(project.timesOf());
+        faults.require(own == null || own.compareTo(BigDecimal.ONE) == 0, "/paces/" + project.timesOf().word(), "The steps’ times are those of this level already. Leave it empty.");
     }
 
     private void measures() {

@@ -11,7 +11,9 @@ import benchful.web.forms.fields.Range;
 import benchful.web.forms.fields.Required;
 import benchful.web.forms.fields.ShortText;
 import benchful.web.forms.fields.Spec;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import io.soabase.recordbuilder.core.RecordBuilder;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -26,6 +28,7 @@ import java.util.stream.Stream;
  * @param minimumAge youngest student it suits, in years; null where there is none
  * @param level the least practised group it suits
  * @param timesOf of whom the steps' times and calls for help are; improvers unless said otherwise
+ * @param paces how many times as long the other levels take; null for the usual
  * @param source who wrote it or where it comes from; invented samples say so here
  */
 @Spec(name = "project-1", title = "A project: a piece that can be taught", file = "a project file")
@@ -35,6 +38,7 @@ public record ProjectSpec(
         @Required @Filled(60) @Mend("Say which craft it is, such as “bead stringing”.") String craft,
         @Required SkillLevel level,
         SkillLevel timesOf,
+        @JsonInclude(JsonInclude.Include.NON_NULL) Paces paces,
         @LongText String summary,
         @LongText String care,
         @Range(from = 3, to = 99) @Mend("Give the youngest age in whole years, from 3 to 99, or leave it empty.") Integer minimumAge,
@@ -58,6 +62,43 @@ public record ProjectSpec(
         steps = copy(steps);
         hazards = copy(hazards);
         pictures = copy(pictures);
+    }
+
+    /** How many times as long as the steps' times say students of a level take. */
+    public double pace(SkillLevel level) {
+        BigDecimal own = paces == null || level == timesOf ? null : paces.of(level);
+        return own == null ? level.paceAgainst(timesOf) : own.doubleValue();
+    }
+
+    public ProjectSpec withPace(SkillLevel level, BigDecimal pace) {
+        return withPaces((paces == null ? Paces.USUAL : paces).with(level, pace));
+    }
+
+    /** How many times as long as the steps' times say each level takes; each null for the usual, see {@link SkillLevel}. */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record Paces(
+            @Range(above = 0, to = 5) @Mend("Say how many times as long they take, above 0 and up to 5, such as 1.5.") BigDecimal beginner,
+            @Range(above = 0, to = 5) @Mend("Say how many times as long they take, above 0 and up to 5, such as 1.5.") BigDecimal improver,
+            @Range(above = 0, to = 5) @Mend("Say how many times as long they take, above 0 and up to 5, such as 0.75.") BigDecimal experienced) {
+
+        static final Paces USUAL = new Paces(null, null, null);
+
+        /** Null for the usual. */
+        BigDecimal of(SkillLevel level) {
+            return switch (level) {
+                case BEGINNER -> beginner;
+                case IMPROVER -> improver;
+                case EXPERIENCED -> experienced;
+            };
+        }
+
+        Paces with(SkillLevel level, BigDecimal pace) {
+            return switch (level) {
+                case BEGINNER -> new Paces(pace, improver, experienced);
+                case IMPROVER -> new Paces(beginner, pace, experienced);
+                case EXPERIENCED -> new Paces(beginner, improver, pace);
+            };
+        }
     }
 
     public Optional<Size> size(String name) {

@@ -117,7 +117,7 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
 
     /** The same for each level. */
     public List<LevelTime> benchTimes() {
-        return Arrays.stream(SkillLevel.values()).map(level -> new LevelTime(level, benchTime(level.paceAgainst(sheet.timesOf())))).toList();
+        return Arrays.stream(SkillLevel.values()).map(level -> new LevelTime(level, benchTime(sheet.pace(level)))).toList();
     }
 
     private String benchTime(double pace) {

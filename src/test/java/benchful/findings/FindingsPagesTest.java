@@ -10,6 +10,7 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -137,6 +138,33 @@ class FindingsPagesTest {
         Matcher needs = Pattern.compile("usually needs (\\d+) min").matcher(words);
         assertThat(needs.find()).as(words).isTrue();
         return Integer.parseInt(needs.group(1));
+    }
+
+    /** Improvers take what the steps say; beginners of whom half as much again is believed take two and a half times as long. */
+    @Test
+    void learnsHowLongALevelTakesWhereClassesOfTwoLevelsDidTheSame() {
+        reviewed(first, 16, 49);
+        String beginners = tutor.open(first).follow("Plan the same again").type("/level", "beginner").press("Save and show the plan").path();
+        assertThat(tutor.open("/projects/1/findings").page().select("#level-beginner")).isEmpty();
+        reviewed(beginners, 40, 122);
+
+        Element found = tutor.open("/projects/1/findings").page().selectFirst("section:has(#level-beginner)");
+        assertThat(found.text()).startsWith("Pace of beginners From 1 class of this level beside those of the level whose times the steps give (improver)")
+                .contains("In the project: 1.5 times as long; proposed: ");
+        assertThat(usual(step("sew"))).as("what the level accounts for is no step's").isLessThan(50);
+        tutor.open("/projects/1/findings").press(tutor.page().selectFirst("section:has(#level-beginner) button:contains(Take)"));
+        assertThat(tutor.page().select("main ul li").text()).contains("Pace of beginners, taken: ", " instead of 1.5 times as long");
+        assertThat(new BigDecimal(tutor.open("/projects/1/edit").field("/paces/beginner"))).isBetween(new BigDecimal("1.9"), new BigDecimal("2.4"));
+        assertThat(tutor.open("/projects/1/findings").page().select("section:has(#level-beginner) button")).isEmpty();
+    }
+
+    @Test
+    void refusesAPaceOfThoseWhoseTimesTheStepsGive() {
+        tutor.open("/projects/1/edit").type("/paces/improver", "1.2").type("/paces/beginner", "1.8").press("Save the project");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().text()).contains("The steps’ times are those of this level already. Leave it empty.");
+        tutor.type("/paces/improver", "").press("Save the project");
+        assertThat(tutor.status()).isEqualTo(200);
     }
 
     @Test

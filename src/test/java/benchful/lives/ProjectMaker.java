@@ -5,6 +5,7 @@ import benchful.projects.SizingKind;
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -59,6 +60,11 @@ final class ProjectMaker {
         }
         if (chance.once(3)) {
             project.put("times_of", chance.of("beginner", "improver", "experienced"));
+        }
+        if (chance.once(3)) {
+            ObjectNode paces = project.putObject("paces");
+            List.of("beginner", "improver", "experienced").stream().filter(level -> !level.equals(project.path("times_of").asText("improver")))
+                    .forEach(level -> paces.put(level, new BigDecimal(chance.of("0.5", "0.85", "1.7", "5"))));
         }
     }
 

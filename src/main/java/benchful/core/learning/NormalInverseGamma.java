@@ -40,7 +40,7 @@ public record NormalInverseGamma(double mean, double weight, double shape, doubl
             this(value, weight, 1);
         }
 
-        private double counts() {
+        double counts() {
             return weight * precision;
         }
     }

@@ -35,6 +35,12 @@
  * Lifetime Data, 2nd ed., 2003, section 2.4 on interval-censored data (from memory). It leaves out that students who share tools or the tutor finish
  * a little less independently than that; the test of coverage includes both.
  *
+ * <p><b>How long a level takes</b> ({@link benchful.core.learning.LevelPace}): of each class of the level the mean, over the steps that
+ * students do by themselves, of x less the weighted mean x of the same step in classes of those whose times were typed; with n of these,
+ * the value has the precision n / (n + 1). The values go into a normal-inverse-gamma model of their own, with the typed factor as its
+ * centre. What a level accounts for is taken off its x before the steps' minutes are learned, so that the two are not confounded; with
+ * classes of one level only, all is put down to the steps. It leaves out that all classes of a level are held against the same others.
+ *
  * <p><b>The model by which waste is learned</b> ({@link benchful.core.learning.WasteRate}): things spoil by chance and for themselves, so
  * that of n taken the number spoilt, y, is Poisson with the mean q n. The share q is gamma(shape a, rate b) with a / b = what the tutor
  * typed and b = the things that a usual class takes, so that typing counts like one class. After classes with weights u

@@ -19,7 +19,7 @@ final class OwnTime {
 
     OwnTime(ProjectSpec project, SizedPiece piece, SkillLevel level) {
         this.piece = piece;
-        this.pace = level.paceAgainst(project.timesOf());
+        this.pace = project.pace(level);
     }
 
     /** "about 8 min", "about 1 h 45 min"; "10 min" of what all do together; empty for a wait, which says itself how long it is. */

@@ -152,7 +152,7 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
 
     /** True where the folded part of the piece holds something, or a fault. */
     public boolean openPiece() {
-        return Stream.of("/minimum_age", "/summary", "/care", "/source", "/hazards").anyMatch(at -> form.faultBelow(at) || !isNew() && !form.tree().at(at).isMissingNode());
+        return Stream.of("/minimum_age", "/summary", "/care", "/source", "/hazards", "/paces").anyMatch(at -> form.faultBelow(at) || !isNew() && !form.tree().at(at).isMissingNode());
     }
 
     /** True where the rows of a list should be seen at once: they were just read or changed, or there is a fault. */
