@@ -38,7 +38,8 @@ public final class NoOrder {
     /** The first few by name; where none is at fault more than the others, nobody. */
     private static String between(List<Step> steps) {
         String first = String.join(", ", steps.stream().limit(NAMED).map(step -> "\"" + step.title() + "\"").toList());
-        return steps.isEmpty() ? "" : " between " + first + (steps.size() > NAMED ? " and " + (steps.size() - NAMED) + " more steps" : "");
+        int more = steps.size() - NAMED;
+        return steps.isEmpty() ? "" : " between " + first + (more > 0 ? " and " + more + " more step" + (more == 1 ? "" : "s") : "");
     }
 
     private static String mend(List<String> tools) {
