@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -15,7 +16,7 @@ import java.util.UUID;
 
 /**
  * Reads what was tapped: of a plain form one tap, by the button that was pressed ("count knot 4"), as of now; of a browser with scripts
- * all that it has not seen in the log yet, each with its own id and time.
+ * all that it has not seen in the log yet, each with its own id and its time by the device's clock, and how far that clock is off.
  */
 final class TapReader {
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -23,6 +24,9 @@ final class TapReader {
     private static final int LONGEST_STEP = 80;
     private static final int MOST = 2_000;
     private static final int GREATEST = 1_000;
+    /** Of some years at most. */
+    private static final String MILLISECONDS = "-?\\d{1,12}";
+
     private static final String ID = "[A-Za-z0-9-]{1,60}";
 
     private TapReader() {}
@@ -30,7 +34,7 @@ final class TapReader {
     /** @throws IllegalArgumentException with a sentence for the person */
     static List<Tap> read(MultivaluedMap<String, String> form, LocalDateTime now) {
         String sent = form.getFirst("taps");
-        return sent == null ? List.of(pressed(form, now)) : sent(sent);
+        return sent == null ? List.of(pressed(form, now)) : sent(sent, clock(form.getFirst("clock")));
     }
 
     private static Tap pressed(MultivaluedMap<String, String> form, LocalDateTime now) {
@@ -40,7 +44,18 @@ final class TapReader {
         return tap(UUID.randomUUID().toString(), now, words[0], words.length > 1 ? words[1] : "", number, text);
     }
 
-    private static List<Tap> sent(String json) {
+    /** What is to be added to the times of a device [ms]; nothing where it does not say. */
+    private static Duration clock(String off) {
+        if (off == null || off.isEmpty()) {
+            return Duration.ZERO;
+        }
+        if (!off.matches(MILLISECONDS)) {
+            throw new IllegalArgumentException("What was tapped can't be read. Load the page again.");
+        }
+        return Duration.ofMillis(Long.parseLong(off));
+    }
+
+    private static List<Tap> sent(String json, Duration off) {
         try {
             JsonNode all = JSON.readTree(json);
             if (!all.isArray() || all.size() > MOST) {
@@ -48,7 +63,7 @@ final class TapReader {
             }
             List<Tap> taps = new ArrayList<>();
             for (JsonNode t : all) {
-                taps.add(tap(t.path("id").asText(), LocalDateTime.parse(t.path("at").asText()), t.path("kind").asText(), t.path("step").asText(""),
+                taps.add(tap(t.path("id").asText(), LocalDateTime.parse(t.path("at").asText()).plus(off), t.path("kind").asText(), t.path("step").asText(""),
                         t.path("number").asText("0"), t.path("text").asText("")));
             }
             return taps;

@@ -32,7 +32,7 @@ final class FromTheDay {
         day.steps().forEach(s -> note(s).ifPresent(note -> steps.put(s.item().key(), note)));
         long absent = day.seats().values().stream().filter(p -> p == Presence.ABSENT).count();
         LocalTime began = day.taps().stream().filter(t -> t.kind() == Tap.Kind.START).map(t -> clock(t.at().toLocalTime())).findFirst().orElse(null);
-        return new ReviewSpec(began, absent == 0 ? null : students - (int) absent, steps, null, notes());
+        return new ReviewSpec(began, absent == 0 ? null : students - (int) absent, steps, null, null, notes());
     }
 
     private static LocalTime clock(LocalTime time) {

@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -62,6 +63,10 @@ public record Retrospect(Tendency all, Tendency promised, Map<String, List<Tende
             by.put("Level", grouped(timed, p -> p.setup().level().word()));
             by.put("Students", grouped(timed, p -> band(p.setup().headcount())));
             by.put("Room", grouped(timed, Part::room));
+            List<Tendency> reasons = reasons(timed);
+            if (!reasons.isEmpty()) {
+                by.put("Reason", reasons);
+            }
             by.put("Helpers", grouped(timed, p -> p.setup().helpers() == 0 ? "none" : Formats.counted(p.setup().helpers(), "helper")));
         }
         List<Part> promised = timed.stream().filter(p -> p.setup().promise() == Promise.NINE_IN_TEN).toList();
@@ -80,6 +85,13 @@ public record Retrospect(Tendency all, Tendency promised, Map<String, List<Tende
     private static List<Tendency> grouped(List<Part> parts, Function<Part, String> common) {
         return parts.stream().collect(Collectors.groupingBy(common, LinkedHashMap::new, Collectors.toList())).entrySet().stream()
                 .map(g -> Tendency.of(g.getKey(), outcomes(g.getValue()))).sorted(Comparator.comparing(Tendency::middle).reversed()).toList();
+    }
+
+    /** A class counts for each of its reasons. */
+    private static List<Tendency> reasons(List<Part> parts) {
+        Map<String, List<Part>> of = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        parts.forEach(part -> part.sheet().why().stream().distinct().forEach(why -> of.computeIfAbsent(why, w -> new ArrayList<>()).add(part)));
+        return of.entrySet().stream().map(e -> Tendency.of(e.getKey(), outcomes(e.getValue()))).sorted(Comparator.comparing(Tendency::classes).reversed()).toList();
     }
 
     private static List<Outcome> outcomes(List<Part> parts) {

@@ -26,6 +26,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.Mutability;
@@ -84,6 +85,13 @@ public class Review extends EditedEntity {
                 .page(0, MOST).list();
         Collections.reverse(latest);
         return latest;
+    }
+
+    /** Own words of why in the reviews written last, the most used first. */
+    static List<String> reasons() {
+        Map<String, Integer> used = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        Review.<Review>find("order by id desc").page(0, MOST).stream().flatMap(r -> r.sheet.readable().stream()).flatMap(s -> s.why().stream()).forEach(why -> used.merge(why, 1, Integer::sum));
+        return used.entrySet().stream().sorted(Map.Entry.<String, Integer>comparingByValue().reversed()).map(Map.Entry::getKey).toList();
     }
 
     /** The reviews of the latest classes of a project, the latest first. */

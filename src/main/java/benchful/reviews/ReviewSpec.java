@@ -10,6 +10,7 @@ import benchful.web.forms.fields.Mend;
 import benchful.web.forms.fields.Range;
 import benchful.web.forms.fields.ShortText;
 import benchful.web.forms.fields.Spec;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.Collections;
@@ -24,6 +25,7 @@ import java.util.Map;
  * @param students how many came; null for all
  * @param steps by the key of the planned step: its id, and for a group {@code knot/2}
  * @param materials by name
+ * @param why in the tutor's own words, used again and again: what made the class go as it did
  */
 @Spec(name = "review-1", title = "What really happened in a class")
 public record ReviewSpec(
@@ -31,13 +33,15 @@ public record ReviewSpec(
         @Range(from = 0, to = 200) @Mend("Enter how many students came, from 0 to 200.") Integer students,
         @Length(most = 400) Map<@Filled(60) @Mend("Name a step in at most 60 letters.") String, StepNote> steps,
         @Length(most = 400) Map<@Filled(120) @Mend("Name a material in at most 120 letters.") String, MaterialNote> materials,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 12) List<@Filled(40) @Mend("Say why in at most 40 letters.") String> why,
         @LongText String notes) {
 
-    static final ReviewSpec EMPTY = new ReviewSpec(null, null, null, null, null);
+    static final ReviewSpec EMPTY = new ReviewSpec(null, null, null, null, null, null);
 
     public ReviewSpec {
         steps = copy(steps);
         materials = copy(materials);
+        why = why == null ? List.of() : List.copyOf(why);
     }
 
     /** The same for these steps: a note that does not say which group it is of, where groups did the step, is of the first. */
@@ -45,7 +49,7 @@ public record ReviewSpec(
         Map<String, StepNote> notes = new LinkedHashMap<>();
         steps.forEach((key, note) -> notes.put(planned.stream().filter(p -> p.key().equals(key)).findFirst()
                 .or(() -> planned.stream().filter(p -> p.step().equals(key)).findFirst()).map(PlannedStep::key).orElse(key), note));
-        return new ReviewSpec(began, students, notes, materials, this.notes);
+        return new ReviewSpec(began, students, notes, materials, why, this.notes);
     }
 
     /**
@@ -74,7 +78,7 @@ public record ReviewSpec(
     ReviewSpec sized(Map<String, Unit> ways) {
         Map<String, MaterialNote> notes = new LinkedHashMap<>();
         materials.forEach((name, note) -> notes.put(name, ways.containsKey(name) ? note.sized(ways.get(name)) : note));
-        return new ReviewSpec(began, students, steps, notes, this.notes);
+        return new ReviewSpec(began, students, steps, notes, why, this.notes);
     }
 
     private static <T> Map<String, T> copy(Map<String, T> map) {

@@ -12,19 +12,22 @@ import java.util.stream.Stream;
 
 /** What the page of a review shows. */
 @TemplateData
-public record ReviewView(Review review, SpecForm form, List<Row> rows, List<String> materials, List<Leftovers.Line> leftovers) {
+public record ReviewView(Review review, SpecForm form, List<Row> rows, List<String> materials, List<Leftovers.Line> leftovers, List<String> reasons) {
 
     /** A planned step with what happened. */
     @TemplateData
     public record Row(PlannedStep planned, StepReview result) {}
 
-    /** @param materials what the class took, by name, as it was packed */
-    static ReviewView of(Review review, SpecForm form, Collection<String> materials, List<Leftovers.Line> leftovers) {
+    /**
+     * @param materials what the class took, by name, as it was packed
+     * @param reasons   own words of why that were used before
+     */
+    static ReviewView of(Review review, SpecForm form, Collection<String> materials, List<Leftovers.Line> leftovers, List<String> reasons) {
         List<StepReview> results = review.steps();
         List<PlannedStep> planned = review.plan().steps();
         return new ReviewView(review, form,
                 IntStream.range(0, planned.size()).mapToObj(i -> new Row(planned.get(i), results.get(i))).toList(),
-                Stream.concat(materials.stream(), review.sheet().materials().keySet().stream()).distinct().toList(), leftovers);
+                Stream.concat(materials.stream(), review.sheet().materials().keySet().stream()).distinct().toList(), leftovers, reasons);
     }
 
     public List<StepReview> ranOver() {

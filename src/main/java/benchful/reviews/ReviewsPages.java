@@ -104,7 +104,7 @@ class ReviewsPages {
     }
 
     private TemplateInstance page(Review review, SpecForm form) {
-        return Templates.show(ReviewView.of(review, form, materials(review.plan().file()), review.isStored() ? leftovers.of(review) : List.of()));
+        return Templates.show(ReviewView.of(review, form, materials(review.plan().file()), review.isStored() ? leftovers.of(review) : List.of(), Review.reasons()));
     }
 
     /** By the names under which they were packed; where that can't be told, by those in the project. */

@@ -181,6 +181,28 @@ class DayOfflineTest {
         assertThat(kinds()).containsExactlyInAnyOrder("start", "help", "finish");
     }
 
+    /** A tablet that is weeks behind the program of this test, and a phone ten minutes ahead of it: the class is as far as it is, on both. */
+    @Test
+    void putsWhatADeviceTapsWhoseClockIsOffWhereItBelongs() throws Exception {
+        Page tablet = device();
+        BrowserContext fast = browser.window(360);
+        LocalDateTime moment = LocalDateTime.parse(new Visitor(address.toURL()).open(day).page().selectFirst("form[data-day]").attr("data-moment"));
+        long ahead = Duration.between(LocalDateTime.now(), moment).plusMinutes(10).toMillis();
+        fast.addInitScript("const right = Date.now; Date.now = () => right() + %d;".formatted(ahead));
+        Page phone = device(fast);
+        assertThat(phone.locator("[data-clock-off]")).containsText("10 min fast against", new LocatorAssertions.ContainsTextOptions().setTimeout(30_000));
+        assertThat(tablet.locator("[data-clock-off]")).containsText(" slow against", new LocatorAssertions.ContainsTextOptions().setTimeout(30_000));
+        press(phone, "Start: Welcome");
+        allSent(phone);
+        assertThat(tablet.locator("[data-now] h3").first()).containsText("Welcome", new LocatorAssertions.ContainsTextOptions().setTimeout(30_000));
+        press(tablet, "Finish: Welcome");
+        allSent(tablet);
+        assertThat(phone.locator("[data-now] h3").first()).not().containsText("Welcome", new LocatorAssertions.ContainsTextOptions().setTimeout(30_000));
+        assertThat(kinds()).containsExactly("start", "finish");
+        LocalDateTime started = LocalDateTime.parse(log().get(0).path("at").asText());
+        assertThat(Duration.between(started, LocalDateTime.parse(log().get(1).path("at").asText()))).isLessThan(Duration.ofMinutes(3));
+    }
+
     @Test
     void canBeReadAndUsedByEverybodyWhileItRuns() {
         Page page = device();

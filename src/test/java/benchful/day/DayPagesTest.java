@@ -7,6 +7,7 @@ import benchful.SampleData;
 import benchful.web.Crowd;
 import benchful.web.Visitor;
 import benchful.web.forms.SpecFormat;
+import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -110,8 +111,31 @@ class DayPagesTest {
         assertThat(tutor.open(page).page().select("form[data-day]").attr("data-log")).containsOnlyOnce("\"id\":\"one\"");
     }
 
+    /** A phone that is seven minutes slow: what it tapped after the other device's tap stays after it. */
+    @Test
+    void putsTheTapsOfADeviceWhoseClockIsOffAtTheRightTime() throws Exception {
+        tutor.press(sending(tutor, "[{\"id\":\"tablet\",\"at\":\"2027-03-06T12:30:00.000\",\"kind\":\"start\",\"step\":\"welcome\"}]"));
+        Visitor phone = new Visitor(address).open(page);
+        phone.press(sending(phone, "[{\"id\":\"phone\",\"at\":\"2027-03-06T12:25:30.000\",\"kind\":\"finish\",\"step\":\"welcome\"}]", "420000"));
+        JsonNode log = SpecFormat.json().readTree(tutor.open(page).page().select("form[data-day]").attr("data-log"));
+        assertThat(log.findValuesAsText("id")).containsExactly("tablet", "phone");
+        assertThat(log.findValuesAsText("at")).containsExactly("2027-03-06T12:30", "2027-03-06T12:32:30");
+        assertThat(now()).doesNotContain("Welcome");
+    }
+
+    @Test
+    void refusesAClockThatIsNone() {
+        tutor.press(sending(tutor, "[]", "soon"));
+        assertThat(tutor.status()).isEqualTo(422);
+    }
+
     private static Element sending(Visitor visitor, String taps) {
+        return sending(visitor, taps, "");
+    }
+
+    private static Element sending(Visitor visitor, String taps, String clock) {
         FormElement form = (FormElement) visitor.page().selectFirst("form[data-day]");
+        form.addElement(form.appendElement("input").attr("type", "hidden").attr("name", "clock").attr("value", clock));
         form.addElement(form.appendElement("input").attr("type", "hidden").attr("name", "taps").attr("value", taps));
         return form.selectFirst("button");
     }

@@ -50,6 +50,22 @@ class RetrospectPagesTest {
     }
 
     @Test
+    void keepsOwnWordsOfWhySuggestsThemAndShowsWhatGoesWithThem() {
+        reviewed("5 h");
+        tutor.open(review).type("/why/0", "late start").press("Save the review");
+        tutor.open(review).type("/why/1", "silk frayed").press("Save the review");
+        assertThat(tutor.open(review).field("/why/0")).isEqualTo("late start");
+        assertThat(tutor.field("/why/1")).isEqualTo("silk frayed");
+        assertThat(tutor.page().select("datalist#reasons option").eachAttr("value")).containsExactly("late start", "silk frayed");
+        assertThat(tutor.open("/reviews").page().select("h2").eachText()).contains("By reason");
+        assertThat(tutor.rows("table")).anyMatch(r -> r.startsWith("late start | 1 | ")).anyMatch(r -> r.startsWith("silk frayed | 1 | "));
+        tutor.open(review).type("/why/1", "x".repeat(41)).press("Save the review");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.field("/why/1")).isEqualTo("x".repeat(41));
+        assertThat(tutor.page().text()).contains("Shorten it to at most 40 letters.");
+    }
+
+    @Test
     void saysThatNothingIsKnownWhereNothingWasTimed() {
         assertThat(tutor.open("/reviews").page().select(".lead").text()).contains("No class has been timed");
         tutor.open(review).type("/steps/welcome/took", "9 min").press("Save the review");

@@ -1,6 +1,7 @@
 // The page of a running class: each tap is kept in this browser first and shown at once, then sent until the program shows it in its
 // log. Without a network everything goes on; other devices' taps come in with the log.
 import {due, show} from './board.js';
+import {Clock} from './clock.js';
 import {Log} from './log.js';
 import {course, running} from './running.js';
 
@@ -8,6 +9,7 @@ const EVERY = 5000;
 const form = document.querySelector('form[data-day]');
 const plan = course(JSON.parse(form.dataset.course));
 const log = await Log.of(form.dataset.day);
+const clock = new Clock();
 const told = new Set();
 let underway = false;
 let again = false;
@@ -26,9 +28,15 @@ function say() {
   place.textContent = failures ? `No network. ${number} to send; nothing is lost, and it goes on by itself.` : number ? `Sending ${number}…` : '';
 }
 
+function sayClock() {
+  const place = form.querySelector('[data-clock-off]');
+  place.textContent = clock.words;
+  place.hidden = !clock.words;
+}
+
 function draw() {
-  const now = Date.now();
-  const state = running(plan, log.all, now);
+  const now = clock.now;
+  const state = running(plan, log.all.map(tap => tap.sent ? tap : {...tap, at: tap.at + clock.off}), now);
   show(form, state, now);
   const fresh = due(state, now).filter(words => !told.has(words));
   fresh.forEach(words => told.add(words));
@@ -41,10 +49,13 @@ function draw() {
 }
 
 async function fetched(request) {
+  const asked = Date.now();
   const answer = await request;
+  const answered = Date.now();
   if (!answer.ok) throw new Error(answer.status);
   const page = new DOMParser().parseFromString(await answer.text(), 'text/html').querySelector('form[data-day]');
   if (!page) throw new Error('another page');
+  clock.heard(Date.parse(page.dataset.moment), asked, answered);
   const key = form.querySelector('input[type=hidden]');
   key.value = page.querySelector(`input[name="${key.name}"]`).value;
   await log.arrived(logOf(page));
@@ -53,11 +64,11 @@ async function fetched(request) {
 const patience = () => AbortSignal.timeout(15000);
 
 async function exchange() {
-  if (failures) await fetched(fetch(form.action, {signal: patience()}));
+  if (failures || !clock.known) await fetched(fetch(form.action, {signal: patience()}));
   const unsent = log.unsent;
   if (!unsent.length) return failures ? null : fetched(fetch(form.action, {signal: patience()}));
   const key = form.querySelector('input[type=hidden]');
-  const body = new URLSearchParams([[key.name, key.value], ['taps', JSON.stringify(unsent.slice(0, 500).map(written))]]);
+  const body = new URLSearchParams([[key.name, key.value], ['clock', clock.off], ['taps', JSON.stringify(unsent.slice(0, 500).map(written))]]);
   return fetched(fetch(form.action, {method: 'POST', body, signal: patience()}));
 }
 
@@ -68,6 +79,7 @@ async function send() {
     again = false;
     await exchange().then(() => { failures = 0; }, () => { failures++; });
     say();
+    sayClock();
     draw();
   } while (again && !failures);
   underway = false;
@@ -97,6 +109,7 @@ addEventListener('online', send);
 await log.arrived(logOf(form));
 draw();
 say();
+sayClock();
 wake();
 send();
 setInterval(send, EVERY);
