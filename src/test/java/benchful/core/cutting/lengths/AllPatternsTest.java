@@ -33,6 +33,49 @@ class AllPatternsTest {
         assertThat(AllPatterns.of(kinds(List.of(), "3 m", pieces), Work.among(1))).isEmpty();
     }
 
+    /** Of each length one pattern: the piece. */
+    @Test
+    void listsAtMostFourThousand() {
+        assertThat(AllPatterns.of(ofLengths(4000, 1000, piece("50 cm", 1)), Work.among(1)).orElseThrow()).hasSize(4000);
+        assertThat(AllPatterns.of(ofLengths(4001, 1000, piece("50 cm", 1)), Work.among(1))).isEmpty();
+    }
+
+    /** Two pieces fit on no length, so that each has as many patterns as there are kinds: 10 x 200 x 200 counts are just allowed. */
+    @Test
+    void listsAtMostSoManyCounts() {
+        assertThat(AllPatterns.of(ofLengths(10, 1500, kinds(200)), Work.among(1)).orElseThrow()).hasSize(2000);
+        assertThat(AllPatterns.of(ofLengths(10, 1500, kinds(201)), Work.among(1))).isEmpty();
+    }
+
+    private static Piece[] kinds(int kinds) {
+        return IntStream.range(0, kinds).mapToObj(k -> piece(1001 + k + " mm", 1)).toArray(Piece[]::new);
+    }
+
+    /** From all of 19,999 pieces down to none are 20,000 steps on each length. */
+    @Test
+    void takesAtMostFourHundredThousandSteps() {
+        assertThat(AllPatterns.of(ofLengths(20, 1_000_000, piece("1 mm", 19_999)), Work.among(1)).orElseThrow()).hasSize(20);
+        assertThat(AllPatterns.of(ofLengths(20, 1_000_000, piece("1 mm", 20_000)), Work.among(1))).isEmpty();
+    }
+
+    /** From nine pieces down to none are ten steps. */
+    @Test
+    void spendsAStepOnEachWayTried() {
+        assertThat(isSpent(10)).isTrue();
+        assertThat(isSpent(11)).isFalse();
+    }
+
+    private static boolean isSpent(int steps) {
+        Work work = Work.among(60_000_000 / steps);
+        AllPatterns.of(ofLengths(1, 1000, piece("1 mm", 9)), work);
+        return work.isSpent();
+    }
+
+    /** Each a millimetre longer than the one before. */
+    private static Kinds ofLengths(int lengths, int first, Piece... pieces) {
+        return kinds(IntStream.range(1, lengths).mapToObj(l -> first + l + " mm").toList(), first + " mm", pieces);
+    }
+
     private static List<String> listed(List<String> onHand, String stock, Piece... pieces) {
         return AllPatterns.of(kinds(onHand, stock, pieces), Work.among(1)).orElseThrow().stream()
                 .map(pattern -> pattern.length() + ": " + Arrays.toString(pattern.counts())).toList();

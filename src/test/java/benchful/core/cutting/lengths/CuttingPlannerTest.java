@@ -77,6 +77,23 @@ class CuttingPlannerTest {
                 .isEqualTo("A piece for “long” takes 1.2 m, but the longest length there is has 1 m. Offer a longer one, or join pieces.");
     }
 
+    @Test
+    void cutsWhatIsJustAsLongAsALength() {
+        assertThat(plan(request("1 m", "2 mm", piece("rod", "1 m", 2))).bought()).isEqualTo(2);
+    }
+
+    @Test
+    void keepsNothingWhereNothingIsLeft() {
+        CuttingPlan plan = plan(new CuttingRequest(List.of(piece("rod", "1 m", 1), piece("pin", "99 cm", 1)), List.of(), stock("1 m"), Quantity.parse("0 mm"), Quantity.parse("0 mm")));
+        assertThat(plan.lengths()).extracting(CutLength::kept).containsExactly(false, true);
+    }
+
+    @Test
+    void refusesMoreThanTwentyThousandPieces() {
+        assertThat(refusal(request("1 m", "0 mm", piece("bead", "1 mm", 20_001)))).startsWith("20001 pieces are more than a cutting plan can show");
+        assertThat(plan(request("1 m", "0 mm", piece("bead", "1 mm", 20_000))).bought()).isEqualTo(20);
+    }
+
     /** The name of a size may be a measure, which is not that of the piece. */
     @Test
     void doesNotPutASizeCalledByAMeasureBesideThePiecesOwn() {

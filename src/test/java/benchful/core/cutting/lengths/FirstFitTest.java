@@ -32,6 +32,12 @@ class FirstFitTest {
         assertThat(plan(List.of(), List.of(stock("1 m", 10), stock("1.5 m", 8)), piece("60 cm", 1))).containsExactly("1: [1]");
     }
 
+    @Test
+    void takesALengthThatIsJustAsLongAsThePiece() {
+        assertThat(plan(List.of(), List.of(stock("1 m", 10)), piece("1 m", 2))).containsExactly("0: [1]", "0: [1]");
+        assertThat(plan(List.of("1 m"), List.of(), piece("1 m", 1))).containsExactly("0: [1]");
+    }
+
     /** A piece of 1.5 m fits on none of 1 m. */
     @Test
     void opensAnotherLengthForWhatDoesNotFit() {

@@ -4,11 +4,13 @@ import static benchful.core.lesson.order.Lessons.TEN;
 import static benchful.core.lesson.order.Lessons.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Segment;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
+import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.order.BenchWork.Stretch;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -84,6 +86,14 @@ class BenchWorkTest {
     void followsEachGroup() {
         LessonPlan plan = row(LessonRequest.builder().headcount(2).groups(2), new Step.Show("draw", "draw", Duration.ofMinutes(20)), make("fold", 30), make("cut", 40));
         assertThat(stretches(plan, 10)).containsExactly("20-90", "20-90");
+    }
+
+    /** One saw for two students: the second saws when the first is done. */
+    @Test
+    void givesEachGroupItsOwnWork() {
+        Step saw = new Step.Make("saw", "saw", StudentTime.ofMinutes(20, 20, 20), List.of(new ToolUse("saw", 1)), Help.NONE, 1, true);
+        LessonPlan plan = row(LessonRequest.builder().headcount(2).groups(2).tool("saw", 1), saw);
+        assertThat(stretches(plan, 10)).containsExactly("0-20", "20-40");
     }
 
     @Test

@@ -41,10 +41,11 @@ class BoundTest {
 
     @Test
     void isTheLongestChain() {
-        assertThat(bound(lesson().step(new Step.Wait("dry", "dry", Duration.ofMinutes(90))).step(make("cut", 20)).link(new Link("cut", "dry", Duration.ofMinutes(5), Optional.empty())))).isEqualTo(115);
+        LessonRequest.Builder dried = lesson().step(new Step.Wait("dry", "dry", Duration.ofMinutes(90))).step(make("cut", 20)).link(new Link("cut", "dry", Duration.ofMinutes(5), Optional.empty()));
+        assertThat(bound(dried)).isEqualTo(115);
     }
 
-    /** A talk of 20 can't be parted by the break at 40 to 55. */
+    /** Tea is from 40 to 55. */
     @Test
     void isTheWorkOfTheClassWithItsBreaks() {
         assertThat(bound(lesson().step(make("cut", 30)).step(make("sew", 31)))).isEqualTo(61);

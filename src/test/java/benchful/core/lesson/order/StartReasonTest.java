@@ -74,6 +74,15 @@ class StartReasonTest {
         assertThat(reason(hours(2).step(make("cut", 30)).step(make("sew", 20)).build(), "sew")).isEqualTo("30: Begins when \"The cut\" frees the class.");
     }
 
+    /** Neither what dries for as long, nor what follows the first load, nor the later break keeps the second. */
+    @Test
+    void namesNothingThatHappensToEndThen() {
+        LessonRequest kiln = hours(2).pause("Tea", TEN.plusMinutes(80), TEN.plusMinutes(90)).step(new Step.Wait("dry", "dry", Duration.ofMinutes(40)))
+                .step(fire("first", 40)).step(show("look", 10)).step(fire("second", 30)).link("first", "look").build();
+        assertThat(reason(kiln, "look")).isEqualTo("40: Begins as soon as \"The first\" is over.");
+        assertThat(reason(kiln, "second")).isEqualTo("40: Begins when \"The first\" frees the kiln.");
+    }
+
     /** Painted at most 5 minutes before the kiln is free again. */
     @Test
     void saysThatItIsHeldBack() {

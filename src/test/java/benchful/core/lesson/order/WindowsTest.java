@@ -62,6 +62,14 @@ class WindowsTest {
     }
 
     @Test
+    void comesFromNothingBeforeAnythingIsFixed() {
+        assertThat(windows.tighten()).isEqualTo(-1);
+        assertThat(windows.cause(SHOW)).isEqualTo(-1);
+        assertThat(windows.cause(LOOK)).isEqualTo(-1);
+        assertThat(windows.earliest(LOOK)).isEqualTo(16);
+    }
+
+    @Test
     void endsInTime() {
         windows.endBy(60);
         assertThat(windows.tighten()).isEqualTo(-1);
