@@ -30,6 +30,7 @@ class ChangesTest {
         assertThat(prepared(request)).containsExactly("Prepare \"A\" before the class", "Prepare \"A\" and \"C\" before the class");
         assertThat(new Changes(request.build(), TEN).all()).contains(new Change.PrepareAhead(List.of("c", "dry", "a"), "\"A\" and \"C\""));
         assertThat(prepared(request.preparedAhead(Set.of("a")))).containsExactly("Prepare \"C\" before the class");
+        assertThat(new Changes(request.build(), TEN).all()).contains(new Change.PrepareAhead(List.of("c"), "\"C\""));
     }
 
     @Test
@@ -89,6 +90,13 @@ class ChangesTest {
         assertThat(hours(46)).contains("Book 1 h more");
         assertThat(hours(180)).contains("Book 3 h more");
         assertThat(hours(181)).hasSize(4);
+    }
+
+    /** From 0:20 to 23:40: a quarter of an hour stays on the day, half an hour does not. */
+    @Test
+    void booksNothingOnAnotherDay() {
+        LessonRequest day = LessonRequest.builder().meeting(TEN.withHour(0).withMinute(20), TEN.withHour(23).withMinute(40)).step(make("a", 5)).build();
+        assertThat(new Changes(day, day.start()).all()).extracting(Change::title).contains("Begin 15 min earlier", "Book 15 min more").doesNotContain("Begin 30 min earlier", "Book 30 min more");
     }
 
     @Test

@@ -2,6 +2,7 @@ package benchful.core.lesson.risk;
 
 import static benchful.core.lesson.order.Lessons.TEN;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonPlan;
@@ -14,6 +15,7 @@ import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.order.Lessons;
 import benchful.core.lesson.order.ListPlanner;
+import benchful.core.lesson.time.HelpQueue;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
@@ -38,6 +40,7 @@ class PlayedClassTest {
         assertThat(together.done("b")).containsExactly(25, 25);
         assertThat(together.lost("b")).containsExactly(10, 0);
         assertThat(together.ends()).containsExactly(20L, 25L);
+        assertThat(together.risk.extensions()).extracting(Risk.SpareTime::before).containsExactly("B");
         Played alone = new Played(request.toBuilder().pacing(Pacing.OWN_PACE).build());
         assertThat(alone.done("b")).containsExactly(15, 25);
         assertThat(alone.lost("b")).containsExactly(0, 0);
@@ -56,6 +59,39 @@ class PlayedClassTest {
         Played enough = new Played(two(new Step.Make("a", "A", same(10), List.of(new ToolUse("pliers", 1)), Help.NONE, 1, true)).tool("pliers", 2).build());
         assertThat(enough.done("a")).containsExactly(10, 10);
         assertThat(enough.risk.waiting()).isEmpty();
+    }
+
+    /** Both come for the pliers at ten. */
+    @Test
+    void countsOnlyTheTimeInLine() {
+        Played played = new Played(two(make("a", same(10)), new Step.Make("b", "B", same(5), List.of(new ToolUse("pliers", 1)), Help.NONE, 1, true)).tool("pliers", 1).link("a", "b").build());
+        assertThat(played.done("b")).containsExactly(15, 20);
+        assertThat(minutes(played.replication.lost[played.script.toolCause(0)])).containsExactly(0, 5);
+    }
+
+    /** Eight who call four times an hour for 2.5 minutes: who waits for the tutor, and how long, as in a queue with so small a source, see {@link HelpQueue}. */
+    @Test
+    void waitsForHelpAsInAQueue() {
+        Step.Make make = new Step.Make("a", "A", same(1200), List.of(), new Help(4, 2.5), 1.0 / 8, true);
+        Played played = new Played(LessonRequest.builder().headcount(8).replications(5).meeting(TEN, TEN.plusHours(20)).step(make).build());
+        double waited = 0;
+        double taught = 0;
+        for (int number = 0; number < 80; number++) {
+            played.replication.play(7, number);
+            taught += played.replication.end[0] * 8;
+            waited += Arrays.stream(played.replication.lost[played.script.helpCause()]).sum();
+        }
+        double queue = HelpQueue.of(8, 4, 24, 1).queue() / 8;
+        assertThat(waited / taught).isCloseTo(queue, within(queue * 0.05));
+    }
+
+    /** One alone is helped at once, and the piece grows meanwhile: hardly more than ten minutes where help is short. */
+    @Test
+    void losesNothingByHelpThatIsAtHand() {
+        Step.Make make = new Step.Make("a", "A", same(10), List.of(), new Help(600, 0.05), 1, true);
+        Played played = new Played(LessonRequest.builder().replications(5).meeting(TEN, TEN.plusHours(1)).step(make).build());
+        assertThat(played.replication.end[0]).isBetween(599.9, 630.0);
+        assertThat(played.replication.lost[played.script.helpCause()]).containsExactly(0);
     }
 
     /** Two pliers of three each: the other waits though one is free. */
@@ -176,6 +212,99 @@ class PlayedClassTest {
         assertThat(played.done("b")).containsExactly(1445, 1445);
     }
 
+    /** The tutor does one after the other, and what is fetched is fetched when the last meeting is over. */
+    @Test
+    void doesOneThingAfterTheOtherOutside() {
+        Played played = new Played(LessonRequest.builder().headcount(2).replications(5).meeting(TEN, TEN.plusHours(2)).meeting(TEN.plusDays(1), TEN.plusDays(1).plusHours(2))
+                .step(make("a", TEN_AND_TWENTY)).step(outside("fire", StepKind.BETWEEN, 3)).step(outside("wash", StepKind.BETWEEN, 3)).step(make("b", same(5))).step(outside("fetch", StepKind.COLLECT, 0))
+                .link("a", "fire").link("a", "wash").link("fire", "b").link("wash", "b").build());
+        assertThat(played.starts()).containsExactlyInAnyOrder(0L, 120L, 300L, 1440L, 1560L);
+    }
+
+    private static Step outside(String id, StepKind kind, int hours) {
+        return new Step.Outside(id, id, kind, Duration.ofHours(hours));
+    }
+
+    /** From 20 to 25 all show, and then at once again: only before the first does Ann wait for Bob. */
+    @Test
+    void waitsOnceForTheOthers() {
+        Played played = new Played(two(make("a", TEN_AND_TWENTY), show("first"), show("second")).link("a", "first").link("first", "second").build());
+        assertThat(played.lost("first")).containsExactly(10, 0);
+        assertThat(played.lost("second")).containsExactly(0, 0);
+        Played dried = new Played(two(make("a", TEN_AND_TWENTY), new Step.Wait("dry", "Dry", Duration.ofMinutes(15)), show("first")).link("a", "dry").link("dry", "first").build());
+        assertThat(dried.starts()).containsExactly(0L, 10L, 35L);
+        assertThat(dried.lost("first")).containsExactly(10, 0);
+        assertThat(dried.lost("dry")).containsExactly(15, 15);
+    }
+
+    private static Step show(String id) {
+        return new Step.Show(id, id, Duration.ofMinutes(5));
+    }
+
+    /** Twenty minutes and up to twelve more. */
+    @Test
+    void talksLongerOrNot() {
+        Played played = new Played(two(new Step.Show("talk", "Talk", Duration.ofMinutes(20), Duration.ZERO, Duration.ofMinutes(12), List.of())).build());
+        double[] ends = IntStream.range(0, 50).mapToDouble(number -> {
+            played.replication.play(7, number);
+            return played.replication.end[0] / 60;
+        }).sorted().toArray();
+        assertThat(ends[0]).isBetween(20.0, 21.0);
+        assertThat(ends[49]).isBetween(27.0, 32.0);
+    }
+
+    @Test
+    void countsFromWhenAPieceIsShownOrLaidOnTheRack() {
+        Link soon = new Link("a", "next", Duration.ZERO, Optional.of(Duration.ofMinutes(5)));
+        assertThat(new Played(two(make("a", TEN_AND_TWENTY), show("next")).link(soon).build()).risk.ageing()).extracting(Risk.Ageing::oldest).containsExactly(Duration.ofMinutes(10));
+        Step rack = new Step.Wait("next", "Next", Duration.ofMinutes(15), Optional.empty(), List.of(new ToolUse("rack", 1)), false);
+        assertThat(new Played(two(make("a", TEN_AND_TWENTY), rack).tool("rack", 1).link(soon).build()).risk.ageing()).extracting(Risk.Ageing::oldest).containsExactly(Duration.ofMinutes(10));
+    }
+
+    @Test
+    void laysWhoIsReadyFirstOnTheRack() {
+        Played played = new Played(two(make("a", own(10, 2, 1)), rack(1)).tool("rack", 1).link("a", "dry").build());
+        assertThat(played.done("dry")).containsExactly(40, 25);
+    }
+
+    /** What is laid on the rack at 25 waits there for what lies on it until 35. */
+    @Test
+    void waitsForTheRackItself() {
+        Step second = new Step.Wait("more", "More", Duration.ofMinutes(15), Optional.empty(), List.of(new ToolUse("rack", 1)), false);
+        Played played = new Played(two(make("a", TEN_AND_TWENTY), rack(0), make("b", same(5)), second).tool("rack", 1).link("a", "dry").link("a", "b").link("b", "more").build());
+        assertThat(played.starts()).containsExactlyInAnyOrder(0L, 20L, 20L, 35L);
+        Step lamp = new Step.Wait("more", "More", Duration.ofMinutes(15), Optional.empty(), List.of(new ToolUse("lamp", 1)), false);
+        Played beside = new Played(two(make("a", TEN_AND_TWENTY), rack(0), make("b", same(5)), lamp).tool("rack", 1).tool("lamp", 1).link("a", "dry").link("a", "b").link("b", "more").build());
+        assertThat(beside.starts()).containsExactlyInAnyOrder(0L, 20L, 20L, 25L);
+    }
+
+    /** Ten minutes from a to b, none from b to c; and five more after what has dried for fifteen. */
+    @Test
+    void keepsTheGapsBetweenSteps() {
+        Link ten = new Link("a", "b", Duration.ofMinutes(10), Optional.empty());
+        Played played = new Played(two(make("a", TEN_AND_TWENTY), make("b", same(5)), make("c", same(5))).link(ten).link("b", "c").build());
+        assertThat(played.done("b")).containsExactly(25, 35);
+        assertThat(played.done("c")).containsExactly(40, 40);
+        Link five = new Link("dry", "b", Duration.ofMinutes(5), Optional.empty());
+        Played dried = new Played(two(make("a", TEN_AND_TWENTY), new Step.Wait("dry", "Dry", Duration.ofMinutes(15)), make("b", same(5))).link("a", "dry").link(five).build());
+        assertThat(dried.done("b")).containsExactly(35, 45);
+    }
+
+    /** A class leaves nothing behind for the next on the same arrays. */
+    @Test
+    void beginsEachClassAnew() {
+        LessonRequest request = two(new Step.Make("a", "A", StudentTime.ofMinutes(5, 10, 30), List.of(), Help.NONE, 0.5, true), rack(1), make("b", TEN_AND_TWENTY), show("show"))
+                .tool("rack", 1).link("a", "dry").link("dry", "b").link("b", "show").build();
+        Replication sixth = new Played(request, 5).replication;
+        Replication after = new Played(request).replication;
+        for (int number = 1; number < 6; number++) {
+            after.play(7, number);
+        }
+        assertThat(after.end).isEqualTo(sixth.end);
+        assertThat(after.lost).isDeepEqualTo(sixth.lost);
+        assertThat(after.unfinished).isEqualTo(sixth.unfinished);
+    }
+
     @Test
     void notesHowLongEachStepTakes() {
         LessonRequest request = two(make("a", TEN_AND_TWENTY), new Step.Wait("dry", "Dry", Duration.ofMinutes(15)), make("b", same(5)), new Step.Show("c", "C", Duration.ofMinutes(7)))
@@ -225,10 +354,15 @@ class PlayedClassTest {
         private final Risk risk;
 
         Played(LessonRequest request) {
+            this(request, 0);
+        }
+
+        /** @param number of the class that is played */
+        Played(LessonRequest request, int number) {
             LessonPlan plan = Lessons.plan(new ListPlanner().plan(request));
             script = new ScriptWriter(request, plan).script();
             replication = new Replication(script);
-            replication.play(7, 0);
+            replication.play(7, number);
             risk = ClassSimulation.of(request, plan);
         }
 
