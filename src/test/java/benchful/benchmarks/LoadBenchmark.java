@@ -23,18 +23,21 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Asks for the pages that a tutor opens daily, by 1, 8 and 32 clients at once, first with the sample classes and then with years
- * of invented work beside them ({@link InventedDatabase}), and prints p50, p95, p99 [ms], how many answers were errors, what an
+ * Asks for the pages that a tutor opens daily, by 1, 8 and 32 clients at once ({@code -Dbenchful.load.clients=1,8,32}), first with the
+ * sample classes and then with years of invented work beside them ({@link InventedDatabase}), and prints p50, p95, p99 [ms], how many answers were errors, what an
  * answer took of a processor without the database [ms], and how busy the machine was with all that it did (the load of the last
  * minute). Each figure is of at most {@value #MOST} answers and the seconds of {@code -Dbenchful.load.seconds} (else 30). The program is started from its package, on a data
- * folder of its own and 127.0.0.1. Run after {@code mvn -q -DskipTests package}.
+ * folder of its own and 127.0.0.1. Pages of a class are those of the same sample classes both times, those of the next classes in the
+ * second are of invented ones. Run after {@code mvn -q -DskipTests package}.
  */
 public final class LoadBenchmark {
     private static final int MOST = 128;
     private static final int MOST_SECONDS = Integer.getInteger("benchful.load.seconds", 30);
-    private static final List<Integer> CLIENTS = List.of(1, 8, 32);
+    private static final List<Integer> CLIENTS = Stream.of(System.getProperty("benchful.load.clients", "1,8,32").split(",")).map(Integer::valueOf).toList();
     private static final HttpClient CLIENT = HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
 
     private final ProcessHandle program;
@@ -98,10 +101,8 @@ public final class LoadBenchmark {
 
     private static Map<String, List<String>> pages(Path data) throws Exception {
         long material = InventedDatabase.number(data, "select material_id from stock_movement group by 1 order by count(*) desc limit 1");
-        List<Long> classes = new ArrayList<>();
-        for (int i = 0; i < 5; i++) {
-            classes.add(InventedDatabase.number(data, "select id from craft_class where ends_at > now() order by starts_at, id limit 1 offset " + i));
-        }
+        List<Long> classes = classes(data, "sample and ends_at > now()");
+        List<Long> next = classes(data, "ends_at > now()");
         List<Long> projects = new ArrayList<>();
         for (long id : classes) {
             projects.add(InventedDatabase.number(data, "select project_id from craft_class where id = " + id));
@@ -116,6 +117,7 @@ public final class LoadBenchmark {
         pages.put("a material", List.of("/materials/" + material));
         pages.put("projects", List.of("/projects"));
         pages.put("what to buy", List.of("/orders/new"));
+        pages.put("what to buy for the samples", List.of("/orders/new?" + classes.stream().map(id -> "class=" + id).collect(Collectors.joining("&"))));
         pages.put("orders", List.of("/orders"));
         pages.put("suppliers", List.of("/suppliers"));
         pages.put("venues", List.of("/venues"));
@@ -125,7 +127,19 @@ public final class LoadBenchmark {
         pages.put("a class's form", classes.stream().map(id -> "/classes/" + id + "/setup").toList());
         pages.put("its print-outs", classes.stream().map(id -> "/classes/" + id + "/documents").toList());
         pages.put("its plan, printed", classes.stream().map(id -> "/classes/" + id + "/documents/plan.pdf").toList());
+        pages.put("a next class", next.stream().map(id -> "/classes/" + id).toList());
+        pages.put("its print-outs (next)", next.stream().map(id -> "/classes/" + id + "/documents").toList());
+        pages.put("its plan, printed (next)", next.stream().map(id -> "/classes/" + id + "/documents/plan.pdf").toList());
         return pages;
+    }
+
+    /** The next five of them at most. */
+    private static List<Long> classes(Path data, String which) throws Exception {
+        List<Long> classes = new ArrayList<>();
+        for (long n = Math.min(5, InventedDatabase.number(data, "select count(*) from craft_class where " + which)); n > 0; n--) {
+            classes.add(InventedDatabase.number(data, "select id from craft_class where " + which + " order by starts_at, id limit 1 offset " + classes.size()));
+        }
+        return classes;
     }
 
     private void warm(List<String> paths) throws Exception {
