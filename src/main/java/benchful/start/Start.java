@@ -6,6 +6,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -22,6 +23,17 @@ public final class Start {
     public static void main(String... arguments) {
         System.setProperty("java.util.logging.SimpleFormatter.format", FIRST_WORDS);
         TALKATIVE.setLevel(Level.WARNING);
+        Optional<Desk> desk = Desk.one();
+        Optional<String> running = desk.flatMap(Desk::running);
+        if (running.isPresent()) {
+            Browser.open(running.get());
+            return;
+        }
+        try {
+            desk.ifPresent(d -> d.platform().forEach(System::setProperty));
+        } catch (RuntimeException e) {
+            end(1, e);
+        }
         Quarkus.run(null, Start::end, arguments);
     }
 
@@ -29,7 +41,9 @@ public final class Start {
     private static void end(int code, Throwable failure) {
         if (failure != null) {
             PrintStream console = new PrintStream(new FileOutputStream(FileDescriptor.err), true, Charset.defaultCharset());
-            StartFailure.words(failure).ifPresentOrElse(console::println, () -> failure.printStackTrace(console));
+            Optional<String> words = StartFailure.words(failure);
+            words.ifPresentOrElse(console::println, () -> failure.printStackTrace(console));
+            Desk.one().ifPresent(desk -> desk.failed(words.orElseGet(() -> desk.unforeseen(failure))));
         }
         System.exit(failure != null && code == 0 ? 1 : code);
     }

@@ -1,5 +1,6 @@
 package benchful.start;
 
+import benchful.database.DatabaseProblem;
 import io.quarkus.runtime.QuarkusBindException;
 import io.quarkus.runtime.configuration.ConfigurationException;
 import io.smallrye.config.ConfigValidationException;
@@ -39,6 +40,9 @@ final class StartFailure {
         if (cause instanceof FlywayValidateException || cause instanceof SchemaManagementException) {
             return Optional.of(NEWER);
         }
+        if (cause instanceof DatabaseProblem) {
+            return Optional.of(cause.getMessage());
+        }
         if (cause instanceof SQLException e) {
             return DatabaseFailure.words(e);
         }
@@ -71,7 +75,7 @@ final class StartFailure {
                 : message;
     }
 
-    private static String variable(String setting) {
+    static String variable(String setting) {
         return setting.replaceAll("[^A-Za-z0-9]", "_").toUpperCase(Locale.ROOT);
     }
 
