@@ -4,6 +4,7 @@ import benchful.database.OwnFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
@@ -117,7 +118,7 @@ public final class Desk {
                     """.formatted(words.replace("&", "&amp;").replace("<", "&lt;")));
             Browser.open(page.toUri().toString());
         } catch (IOException noRoom) {
-            System.err.println(words);
+            throw new UncheckedIOException(words, noRoom);
         }
     }
 
