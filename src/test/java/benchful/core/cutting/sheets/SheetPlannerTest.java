@@ -199,7 +199,8 @@ class SheetPlannerTest {
         List<SheetStock> stock = stock("100 mm", "60 mm");
         StockFloor three = SheetPlanner.floor(new SheetCuttingRequest(List.of(piece("a", "60 mm", "40 mm", 3)), List.of(), stock, q("0 mm"), null), Work.among(1)).orElseThrow();
         assertThat(three.least()).isBetween(three.worths().get(0) + 1, 2 * three.worths().get(0));
-        StockFloor five = SheetPlanner.floor(new SheetCuttingRequest(List.of(piece("a", "60 mm", "40 mm", 5)), List.of(), List.of(size("100 mm", "60 mm")), stock, q("0 mm"), null), Work.among(1)).orElseThrow();
+        StockFloor five = SheetPlanner.floor(new SheetCuttingRequest(List.of(piece("a", "60 mm", "40 mm", 5)), List.of(),
+                List.of(size("100 mm", "60 mm")), stock, q("0 mm"), null), Work.among(1)).orElseThrow();
         assertThat(five.worths()).hasSize(1);
         assertThat(five.least()).isBetween(2 * five.worths().get(0) + 1, 3 * five.worths().get(0));
     }

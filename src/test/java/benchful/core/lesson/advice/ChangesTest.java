@@ -44,7 +44,8 @@ class ChangesTest {
     void preparesNoMoreThanTwoThings() {
         assertThat(prepared(class8().step(make("z", 60)).step(make("a", 10)).step(make("b", 10)).step(make("c", 10)).link("a", "b").link("b", "c")))
                 .containsExactly("Prepare \"A\" before the class", "Prepare \"A\" and \"B\" before the class");
-        assertThat(prepared(class8().step(make("z", 60)).step(make("a", 10)).step(new Step.Outside("fire", "Fire", StepKind.BETWEEN, Duration.ofHours(1))).step(make("b", 10)).link("a", "fire").link("fire", "b")))
+        assertThat(prepared(class8().step(make("z", 60)).step(make("a", 10)).step(new Step.Outside("fire", "Fire", StepKind.BETWEEN, Duration.ofHours(1)))
+                .step(make("b", 10)).link("a", "fire").link("fire", "b")))
                 .containsExactly("Prepare \"A\" before the class");
     }
 
@@ -62,7 +63,8 @@ class ChangesTest {
     /** Eight pieces in loads of four are two loads; what the class watches gains from twice as much. */
     @Test
     void bringsWhatLetsLoadsRunSideBySide() {
-        assertThat(named("Bring", class8().tool("rack", 1).step(new Step.Wait("dry", "Dry", Duration.ofMinutes(5), Optional.empty(), List.of(new ToolUse("rack", 1)), 4, false)))).containsExactly("Bring one more rack");
+        assertThat(named("Bring", class8().tool("rack", 1)
+                .step(new Step.Wait("dry", "Dry", Duration.ofMinutes(5), Optional.empty(), List.of(new ToolUse("rack", 1)), 4, false)))).containsExactly("Bring one more rack");
         assertThat(named("Bring", class8().tool("rack", 1).step(new Step.Wait("dry", "Dry", Duration.ofMinutes(5), Optional.empty(), List.of(new ToolUse("rack", 1)), 8, false)))).isEmpty();
         assertThat(named("Bring", class8().tool("rack", 1).step(new Step.Show("show", "Show", Duration.ofMinutes(5), List.of(new ToolUse("rack", 1)))))).containsExactly("Bring one more rack");
     }

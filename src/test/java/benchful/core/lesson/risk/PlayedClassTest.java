@@ -216,7 +216,8 @@ class PlayedClassTest {
     @Test
     void doesOneThingAfterTheOtherOutside() {
         Played played = new Played(LessonRequest.builder().headcount(2).replications(5).meeting(TEN, TEN.plusHours(2)).meeting(TEN.plusDays(1), TEN.plusDays(1).plusHours(2))
-                .step(make("a", TEN_AND_TWENTY)).step(outside("fire", StepKind.BETWEEN, 3)).step(outside("wash", StepKind.BETWEEN, 3)).step(make("b", same(5))).step(outside("fetch", StepKind.COLLECT, 0))
+                .step(make("a", TEN_AND_TWENTY)).step(outside("fire", StepKind.BETWEEN, 3)).step(outside("wash", StepKind.BETWEEN, 3)).step(make("b", same(5)))
+                        .step(outside("fetch", StepKind.COLLECT, 0))
                 .link("a", "fire").link("a", "wash").link("fire", "b").link("wash", "b").build());
         assertThat(played.starts()).containsExactlyInAnyOrder(0L, 120L, 300L, 1440L, 1560L);
     }

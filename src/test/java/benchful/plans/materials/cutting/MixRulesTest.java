@@ -42,7 +42,8 @@ class MixRulesTest {
     @Test
     void asksForOneMoreOfAnyWhereThereAreMany() {
         MixRules five = new MixRules(List.of(1L, 2L, 3L, 4L, 5L), 9);
-        assertThat(five.beyond(List.of(0, 0, 1, 0, 0), 60)).isEqualTo(rule(floor(1, 1, 0, 0, 0, 0), floor(2, 0, 2, 0, 0, 0), floor(3 + 3, 0, 0, 3, 0, 0), floor(4, 0, 0, 0, 4, 0), floor(5, 0, 0, 0, 0, 5)));
+        assertThat(five.beyond(List.of(0, 0, 1, 0, 0), 60)).isEqualTo(rule(floor(1, 1, 0, 0, 0, 0), floor(2, 0, 2, 0, 0, 0),
+                floor(3 + 3, 0, 0, 3, 0, 0), floor(4, 0, 0, 0, 4, 0), floor(5, 0, 0, 0, 0, 5)));
     }
 
     @Test

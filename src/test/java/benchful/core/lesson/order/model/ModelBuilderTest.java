@@ -163,7 +163,8 @@ class ModelBuilderTest {
     void saysWhatIsDoneBeforeTheClass() {
         Preparation preparation = new PreparationTime(room().headcount(4).step(new Step.Ahead("kits", "Kits", Duration.ofMinutes(10), Duration.ofMinutes(2)))
                 .step(new Step.Ahead("wash", "Wash", Duration.ofMinutes(10), Duration.ofSeconds(45))).step(new Step.Ahead("room", "Room", FIVE))
-                .step(new Step.Show("show", "Show", FIVE)).step(new Step.Make("a", "A", new StudentTime(FIVE, Duration.ofMinutes(9), FIVE, 2, 1))).step(new Step.Wait("dry", "Dry", Duration.ofMinutes(90))).step(make("b"))
+                .step(new Step.Show("show", "Show", FIVE))
+                        .step(new Step.Make("a", "A", new StudentTime(FIVE, Duration.ofMinutes(9), FIVE, 2, 1))).step(new Step.Wait("dry", "Dry", Duration.ofMinutes(90))).step(make("b"))
                 .link("show", "a").link("a", "dry").preparedAhead(Set.of("a")).build()).preparation();
         assertThat(preparation.items()).extracting(item -> item.step() + " " + item.length().toMinutes() + ": " + item.reason().sentence()).containsExactly(
                 "kits 18: Done by the tutor before the class: 10 min, and 2 min for each of 4.", "wash 13: Done by the tutor before the class: 10 min, and 45 s for each of 4.",
