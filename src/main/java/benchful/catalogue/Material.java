@@ -280,8 +280,9 @@ public class Material extends EditedEntity {
     /** The same and all their variants. */
     public static List<Material> withVariants(Collection<String> names) {
         List<String> lower = names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).distinct().toList();
-        return lower.isEmpty() ? List.of()
-                : list("from Material m left join fetch m.variantOf v where lower(m.name) in ?1 or lower(v.name) in ?1 order by lower(m.name)", lower);
+        List<Long> ids = lower.isEmpty() ? List.of()
+                : getEntityManager().createQuery("select id from Material where lower(name) in :names", Long.class).setParameter("names", lower).getResultList();
+        return ids.isEmpty() ? List.of() : list("from Material m left join fetch m.variantOf where m.id in ?1 or m.variantOf.id in ?1 order by lower(m.name)", ids);
     }
 
     public String name() {
