@@ -33,7 +33,7 @@ final class Typesetting {
     private void run(PdfRenderer renderer, Manuscript manuscript, Press press) {
         try {
             renderer.typeset(manuscript, watch, press, pdf);
-        } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError e) {
+        } catch (IOException | RuntimeException | Error e) {
             failure = e;
         }
     }
