@@ -61,6 +61,11 @@ final class ProjectMaker {
         if (chance.once(3)) {
             project.put("times_of", chance.of("beginner", "improver", "experienced"));
         }
+        paces(project, new Chance(project.path("name").asText().hashCode()));
+    }
+
+    /** By a chance of its own, so that what else is made of a seed stays as it was. */
+    private static void paces(ObjectNode project, Chance chance) {
         if (chance.once(3)) {
             ObjectNode paces = project.putObject("paces");
             List.of("beginner", "improver", "experienced").stream().filter(level -> !level.equals(project.path("times_of").asText("improver")))
