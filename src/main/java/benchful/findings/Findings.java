@@ -32,7 +32,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Makes findings of the reviews of a project, and does with them what the tutor decides. What is stored is read in one short
@@ -72,16 +71,16 @@ class Findings {
 
     private ProjectFindings found(Stored stored) {
         List<Reviewed> reviewed = Tried.worked(stored.reviewed);
-        List<Shown> shown = shown(stored, reviewed);
+        Map<String, Setting> typed = typed(stored);
+        List<Shown> shown = reviewed.stream().map(one -> shown(stored, typed, one)).toList();
         Levels levels = new Levels(stored.sheet, shown, LocalDate.now(clock));
-        List<StepFinding> steps = steps(stored, shown, levels);
+        List<StepFinding> steps = steps(stored, typed, shown, levels);
         List<MaterialFinding> materials = materials(stored, reviewed);
         List<LevelFinding> ofLevels = levels.paces().entrySet().stream().map(e -> finding(stored, e.getKey(), e.getValue(), levels.evidence(e.getKey()))).toList();
-        int classes = (int) Stream.of(steps, materials, ofLevels).flatMap(List<? extends Learned>::stream).flatMap(l -> Stream.of(l.evidence().split(" "))).distinct().count();
-        return new ProjectFindings(stored.project, stored.version, stored.sheet, classes, steps, materials, ofLevels, stored.history, Tried.troubles(stored.reviewed));
+        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, materials, ofLevels, stored.history, Tried.troubles(stored.reviewed));
     }
 
-    private Map<String, Setting> typed(Stored stored) {
+    private static Map<String, Setting> typed(Stored stored) {
         Map<String, Setting> typed = new HashMap<>();
         stored.sheet.steps().stream().filter(s -> s.kind().needsClass())
                 .forEach(s -> typed.put(s.id(), typed(s.id(), Setting.of(s), stored.history)));
@@ -92,14 +91,11 @@ class Findings {
         return typed(LevelFinding.key(level), Setting.pace(BigDecimal.valueOf(stored.sheet.pace(level))), stored.history);
     }
 
-    private List<Shown> shown(Stored stored, List<Reviewed> reviewed) {
-        Map<String, Setting> typed = typed(stored);
-        return reviewed.stream().map(one -> new Shown(one,
-                new Evidence(one, plans.stepLengths(one.file(), one.students()), typed, level -> typedPace(stored, level).pace().doubleValue()).seen())).toList();
+    private Shown shown(Stored stored, Map<String, Setting> typed, Reviewed one) {
+        return new Shown(one, new Evidence(one, plans.stepLengths(one.file(), one.students()), typed, level -> typedPace(stored, level).pace().doubleValue()).seen());
     }
 
-    private List<StepFinding> steps(Stored stored, List<Shown> shown, Levels levels) {
-        Map<String, Setting> typed = typed(stored);
+    private List<StepFinding> steps(Stored stored, Map<String, Setting> typed, List<Shown> shown, Levels levels) {
         List<StepFinding> steps = new ArrayList<>();
         for (Step step : stored.sheet.steps()) {
             Map<String, Seen> seen = new LinkedHashMap<>();

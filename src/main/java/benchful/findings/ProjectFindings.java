@@ -11,7 +11,6 @@ import java.util.stream.Stream;
  * What the reviewed classes of a project show.
  *
  * @param version of the project that it is compared with
- * @param classes how many of them showed anything
  * @param steps those of which anything is known, in the order of the project
  * @param materials those of which anything is known, in the order of the project
  * @param levels those of which anything is known
@@ -19,7 +18,7 @@ import java.util.stream.Stream;
  * @param troubles classes that could not be read
  */
 @TemplateData
-public record ProjectFindings(long project, long version, ProjectSpec sheet, int classes, List<StepFinding> steps, List<MaterialFinding> materials,
+public record ProjectFindings(long project, long version, ProjectSpec sheet, List<StepFinding> steps, List<MaterialFinding> materials,
         List<LevelFinding> levels, List<Finding.Decided> history, List<Trouble> troubles) {
 
     /** What should be changed in the project and was not refused. */
@@ -27,8 +26,13 @@ public record ProjectFindings(long project, long version, ProjectSpec sheet, int
         return all().filter(Learned::open).toList();
     }
 
+    /** How many classes showed anything. */
+    public int classes() {
+        return (int) all().flatMap(l -> Stream.of(l.evidence().split(" "))).distinct().count();
+    }
+
     /** All of which anything is known. */
-    Stream<Learned> all() {
+    private Stream<Learned> all() {
         return Stream.of(steps, materials, levels).flatMap(List::stream);
     }
 

@@ -39,18 +39,23 @@ final class Rests {
     /** What the engine is asked, with the breaks that a quick plan and a few simulated classes ask for; nearly all that the plan itself will. */
     static RestPlacer.Rested roughly(ClassFile file) {
         RestPlacer.Rested none = new RestPlacer.Rested(ClassPlanner.request(file));
-        int steps = Math.max(1, none.fixed().steps().size());
-        int most = (int) Math.max(1, Math.min(Math.min(MOST_PLANS, MOST_WORK / steps), MOST_PLAYED / Calls.cost(none.fixed(), steps)));
-        return of(file).map(rule -> RestPlacer.placed(none, rule, Rests::quickly, most)).orElse(none);
+        return of(file).map(rule -> RestPlacer.placed(none, rule, Rests::quickly, quickPlans(none.fixed()))).orElse(none);
+    }
+
+    private static int quickPlans(LessonRequest request) {
+        int steps = Math.max(1, request.steps().size());
+        return (int) Math.max(1, Math.min(Math.min(MOST_PLANS, MOST_WORK / steps), MOST_PLAYED / Calls.cost(request, steps)));
     }
 
     /** What the engine is asked, with the breaks that the plan itself asks for. */
     static LessonRequest wholly(ClassFile file, RestPlacer.Rested roughly, Function<LessonRequest, Optional<LessonPlan>> planner) {
-        LessonRequest fixed = roughly.fixed();
-        int steps = fixed.steps().size();
-        double each = ClassSimulation.classes(fixed, steps) * Calls.cost(fixed, steps);
-        int most = (int) Math.max(FEWEST_WHOLE, Math.min(MOST_WHOLE, WHOLE_WORK / each));
-        return of(file).map(rule -> RestPlacer.placed(roughly, rule, planner, most)).orElse(roughly).request();
+        return of(file).map(rule -> RestPlacer.placed(roughly, rule, planner, wholePlans(roughly.fixed()))).orElse(roughly).request();
+    }
+
+    private static int wholePlans(LessonRequest request) {
+        int steps = request.steps().size();
+        double each = ClassSimulation.classes(request, steps) * Calls.cost(request, steps);
+        return (int) Math.max(FEWEST_WHOLE, Math.min(MOST_WHOLE, WHOLE_WORK / each));
     }
 
     private static Optional<LessonPlan> quickly(LessonRequest request) {

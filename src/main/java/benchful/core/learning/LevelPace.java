@@ -15,11 +15,9 @@ import java.util.Optional;
  * @param classes of the level
  * @param after what is believed of the logarithm of the multiple of what was typed
  */
-public record LevelPace(int classes, NormalInverseGamma after) {
+public record LevelPace(int classes, NormalInverseGamma after) implements Multiple {
     /** What was typed of a level is off by a quarter or so (sqrt(v / k) = 0.24): common practice, no source. */
     static final NormalInverseGamma PRIOR = new NormalInverseGamma(0, 0.25, 3, 2 * 0.12 * 0.12);
-
-    private static final double NINE_IN_TEN = 0.9;
 
     /**
      * @param ofLevel classes of the level, each with what was seen of its steps
@@ -51,20 +49,5 @@ public record LevelPace(int classes, NormalInverseGamma after) {
         }
         double usual = counts / Math.max(1, steps);
         return steps == 0 ? Optional.empty() : Optional.of(new Weighted(sum / steps, weight, usual / (1 + usual)));
-    }
-
-    /** What the typed factor is to be multiplied by. */
-    public double multiple() {
-        return Math.exp(after.mean());
-    }
-
-    /** With nine chances in ten it is at least this. */
-    public double least() {
-        return Math.exp(after.quantile((1 - NINE_IN_TEN) / 2));
-    }
-
-    /** With nine chances in ten it is at most this. */
-    public double most() {
-        return Math.exp(after.quantile((1 + NINE_IN_TEN) / 2));
     }
 }

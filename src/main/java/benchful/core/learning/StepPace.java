@@ -12,7 +12,7 @@ import java.util.List;
  * @param seen  one for each class in which the step was noted, in order of time
  * @param after what is believed of the logarithm of the multiple, all classes counted
  */
-public record StepPace(List<Seen> seen, NormalInverseGamma after) {
+public record StepPace(List<Seen> seen, NormalInverseGamma after) implements Multiple {
     /**
      * Typed minutes are off by a factor of 1.5 or so (sqrt(v / k) = 0.38 on the logarithmic scale, about that of a factor drawn evenly
      * from a half to two), and the same step takes two classes times that differ by an eighth (v = 0.12 squared): common practice,
@@ -23,8 +23,6 @@ public record StepPace(List<Seen> seen, NormalInverseGamma after) {
 
     /** By how much more than typed a step must take to be said to run over; as {@link StepReview} has it. */
     private static final double RUNS_OVER = Math.log(1.1);
-
-    private static final double NINE_IN_TEN = 0.9;
 
     public StepPace {
         seen = List.copyOf(seen);
@@ -55,21 +53,6 @@ public record StepPace(List<Seen> seen, NormalInverseGamma after) {
     public static StepPace of(List<Seen> classes, LocalDate today) {
         List<Seen> inOrder = classes.stream().sorted(Comparator.comparing(Seen::day)).toList();
         return new StepPace(inOrder, PRIOR.updated(inOrder.stream().map(s -> s.weighted(today)).toList()));
-    }
-
-    /** What the typed minutes are to be multiplied by: as likely too low as too high. */
-    public double multiple() {
-        return Math.exp(after.mean());
-    }
-
-    /** With nine chances in ten the true multiple is at least this. */
-    public double least() {
-        return Math.exp(after.quantile((1 - NINE_IN_TEN) / 2));
-    }
-
-    /** With nine chances in ten the true multiple is at most this. */
-    public double most() {
-        return Math.exp(after.quantile((1 + NINE_IN_TEN) / 2));
     }
 
     /** The chance that it takes a tenth longer than these minutes at least; they are a multiple of those typed. */

@@ -55,17 +55,17 @@ public record Quantity(BigDecimal amount, Unit unit) implements Comparable<Quant
      * @throws IllegalArgumentException with a sentence for the writer
      */
     public static Quantity parse(String written) {
-        return plain(written).orElseGet(() -> spelt(written));
+        return inSigns(written).orElseGet(() -> byHand(written));
     }
 
     /** As the program itself writes most amounts: a number and the sign of a unit. */
-    private static Optional<Quantity> plain(String written) {
+    private static Optional<Quantity> inSigns(String written) {
         Matcher m = written.length() > LONGEST ? null : WRITTEN.matcher(written);
         return m == null || !m.matches() || m.group(2) == null || m.group(1).contains(",") ? Optional.empty()
                 : Unit.parse(m.group(2)).map(unit -> new Quantity(new BigDecimal(m.group(1)), unit));
     }
 
-    private static Quantity spelt(String written) {
+    private static Quantity byHand(String written) {
         String spelt = written.length() > LONGEST ? written : Handwritten.amount(written);
         Matcher m = WRITTEN.matcher(spelt);
         if (spelt.length() > LONGEST || !m.matches()) {
