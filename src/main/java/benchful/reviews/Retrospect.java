@@ -90,7 +90,7 @@ public record Retrospect(Tendency all, Tendency promised, Map<String, List<Tende
     /** A class counts for each of its reasons. */
     private static List<Tendency> reasons(List<Part> parts) {
         Map<String, List<Part>> of = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        parts.forEach(part -> part.sheet().why().stream().distinct().forEach(why -> of.computeIfAbsent(why, w -> new ArrayList<>()).add(part)));
+        parts.forEach(part -> part.sheet().reasons().forEach(why -> of.computeIfAbsent(why, w -> new ArrayList<>()).add(part)));
         return of.entrySet().stream().map(e -> Tendency.of(e.getKey(), outcomes(e.getValue()))).sorted(Comparator.comparing(Tendency::classes).reversed()).toList();
     }
 

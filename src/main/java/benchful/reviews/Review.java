@@ -90,7 +90,7 @@ public class Review extends EditedEntity {
     /** Own words of why in the reviews written last, the most used first. */
     static List<String> reasons() {
         Map<String, Integer> used = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        Review.<Review>find("order by id desc").page(0, MOST).stream().flatMap(r -> r.sheet.readable().stream()).flatMap(s -> s.why().stream()).forEach(why -> used.merge(why, 1, Integer::sum));
+        Review.<Review>find("order by id desc").page(0, MOST).stream().flatMap(r -> r.sheet.readable().stream()).flatMap(s -> s.reasons().stream()).forEach(why -> used.merge(why, 1, Integer::sum));
         return used.entrySet().stream().sorted(Map.Entry.<String, Integer>comparingByValue().reversed()).map(Map.Entry::getKey).toList();
     }
 

@@ -17,6 +17,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What the tutor types after a class.
@@ -42,6 +44,13 @@ public record ReviewSpec(
         steps = copy(steps);
         materials = copy(materials);
         why = why == null ? List.of() : List.copyOf(why);
+    }
+
+    /** Why, each reason once, as it was first written: “Late” and “late” are one. */
+    Set<String> reasons() {
+        Set<String> reasons = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        reasons.addAll(why);
+        return reasons;
     }
 
     /** The same for these steps: a note that does not say which group it is of, where groups did the step, is of the first. */

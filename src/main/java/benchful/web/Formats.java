@@ -30,11 +30,11 @@ public final class Formats {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private static final Quantity FINE = Quantity.of(10, Unit.G);
-    private static final Pattern PARTED = Pattern.compile("(?<=\\d) (?=(?:(?:mm|cm|m|g|kg|ml|l|in|ft|yd|oz|fl|lb|days|h|min|s)\\b|°C|%|×|x\\b))|(?<=\\d[ \u00a0][x×]) ");
+    private static final Pattern PARTED = Pattern.compile("(?<=\\d) (?=(?:(?:mm|cm|m|g|kg|ml|l|in|ft|yd|oz|fl|lb|days|h|min|s)\\b|°C|%|×|x\\b))|(?<=\\d[ \u00a0](?:[x×]|days|h|min)) (?=\\d)|(?<=\\d[ \u00a0][x×]) ");
 
     private Formats() {}
 
-    /** Words in which no line ends between a number and its unit. */
+    /** Words in which no line ends between a number and its unit, or within a time such as 2 min 46 s. */
     public static String unparted(String words) {
         return PARTED.matcher(words).replaceAll("\u00a0");
     }

@@ -54,6 +54,7 @@ class RetrospectPagesTest {
         reviewed("5 h");
         tutor.open(review).type("/why/0", "late start").press("Save the review");
         tutor.open(review).type("/why/1", "silk frayed").press("Save the review");
+        tutor.open(review).type("/why/2", "Late Start").press("Save the review");
         assertThat(tutor.open(review).field("/why/0")).isEqualTo("late start");
         assertThat(tutor.field("/why/1")).isEqualTo("silk frayed");
         assertThat(tutor.page().select("datalist#reasons option").eachAttr("value")).containsExactly("late start", "silk frayed");

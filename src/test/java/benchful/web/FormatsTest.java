@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FormatsTest {
     @Test
     void partsNoNumberFromItsUnitAndShowsTenthsWhereAScaleDoes() {
+        assertThat(Formats.unparted("2 min 46 s, 1 h 30 min")).isEqualTo("2\u00a0min\u00a046\u00a0s, 1\u00a0h\u00a030\u00a0min");
         assertThat(Formats.unparted("2 × 10 mm silk 0.6 mm, No 2 of 3")).isEqualTo("2\u00a0×\u00a010\u00a0mm silk 0.6\u00a0mm, No 2 of 3");
         assertThat(Formats.measured(Quantity.of("4", Unit.G))).isEqualTo("4.0 g");
         assertThat(Formats.measured(Quantity.of("8.5", Unit.G))).isEqualTo("8.5 g");

@@ -30,6 +30,6 @@ export class Clock {
   get words() {
     const minutes = Math.round(Math.abs(this.#off) / 60000);
     const far = minutes < 120 ? `${minutes} min` : `${Math.round(minutes / 60)} h`;
-    return Math.abs(this.#off) < FAR ? '' : `This device's clock is ${far} ${this.#off > 0 ? 'slow' : 'fast'} against Benchful's. What you tap is kept at the right time, and the times shown are right.`;
+    return Math.abs(this.#off) < FAR ? '' : `This device’s clock is ${far} ${this.#off > 0 ? 'slow' : 'fast'} against Benchful’s. What you tap is kept at the right time, and the times shown are right.`;
   }
 }
