@@ -75,7 +75,7 @@ public class Days {
      * @return false where the class can't be planned and so can't be run
      */
     boolean add(CraftClass craftClass, List<Tap> taps) {
-        Optional<ClassDay> day = ClassDay.of(craftClass).or(() -> plans.keep(craftClass, "run").map(plan -> ClassDay.begun(craftClass, plan)));
+        Optional<ClassDay> day = ClassDay.of(craftClass).or(() -> plans.keep(craftClass, plans.file(craftClass), "run").map(plan -> ClassDay.begun(craftClass, plan)));
         day.ifPresent(d -> add(d, taps));
         return day.isPresent();
     }

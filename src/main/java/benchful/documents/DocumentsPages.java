@@ -159,7 +159,7 @@ class DocumentsPages {
             return () -> Pages.faulty(again);
         }
         if (what.needsLesson()) {
-            plans.keep(craftClass, "printed");
+            plans.keep(craftClass, source.file(), "printed");
         }
         if (form.value("kit").isEmpty() && documents.parts(what, source, options).size() > AT_A_GO) {
             return () -> awaited(craftClass, what, jobs.of(craftClass, what, source, options));

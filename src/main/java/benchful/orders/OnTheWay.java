@@ -17,14 +17,14 @@ class OnTheWay implements Incoming {
     /** In one query, however many orders are open. */
     private static final String OUTSTANDING = """
             select l, m.id, m.unit from OrderLine l join fetch l.order o join l.stocked m
-            where o.status in (DRAFT, SENT, PART_RECEIVED) and l.received < l.packs
+            where m.id in :materials and o.status in (DRAFT, SENT, PART_RECEIVED) and l.received < l.packs
             and (o.classIds is empty or exists (select 1 from o.classIds c where c in :classes))""";
 
     @Override
     @Transactional
-    public Map<Long, Quantity> towards(Collection<Long> classIds) {
+    public Map<Long, Quantity> towards(Collection<Long> classIds, Collection<Long> materials) {
         Map<Long, Quantity> coming = new HashMap<>();
-        for (OutstandingLine l : lines(classIds)) {
+        for (OutstandingLine l : lines(classIds, materials)) {
             l.amount().ifPresent(amount -> coming.merge(l.material(), amount, Quantity::plus));
         }
         return coming;
@@ -38,8 +38,8 @@ class OnTheWay implements Incoming {
         }
     }
 
-    private static List<OutstandingLine> lines(Collection<Long> classIds) {
-        return OrderLine.getEntityManager().createQuery(OUTSTANDING, Object[].class).setParameter("classes", classIds).getResultStream()
+    private static List<OutstandingLine> lines(Collection<Long> classIds, Collection<Long> materials) {
+        return OrderLine.getEntityManager().createQuery(OUTSTANDING, Object[].class).setParameter("classes", classIds).setParameter("materials", materials).getResultStream()
                 .map(row -> new OutstandingLine((OrderLine) row[0], (Long) row[1], (Unit) row[2])).toList();
     }
 }

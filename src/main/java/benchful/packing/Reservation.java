@@ -16,6 +16,7 @@ import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -50,14 +51,24 @@ class Reservation {
     /** What there is of each material the class uses up, as far as it is in the catalogue; what comes back serves other classes too. */
     @Transactional
     List<ReservationRow> rows(CraftClass craftClass) {
-        MaterialsPlan plan = plans.materials(plans.file(craftClass));
-        Set<String> cut = CutMaterial.of(List.of(craftClass.id())).stream().map(CutMaterial::material).collect(Collectors.toSet());
+        List<MaterialsPlan.MaterialPlan> used = plans.materials(plans.file(craftClass)).materials().stream().filter(m -> !m.need().lent()).toList();
         List<Long> ids = List.of(craftClass.id());
+        Set<String> cut = CutMaterial.of(ids).stream().map(CutMaterial::material).collect(Collectors.toSet());
+        Map<String, Material> stocked = stocked(used);
         Map<Long, BigDecimal> reserved = ledger.reserved(craftClass.id());
         Map<Long, BigDecimal> kept = ledger.kept(ids);
-        List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(ids)).toList();
-        return plan.materials().stream().filter(m -> !m.need().lent()).flatMap(m -> Material.byName(m.name()).filter(s -> s.unit().dimension().equals(m.unit().dimension())).stream()
+        List<Long> materials = stocked.values().stream().map(Material::id).toList();
+        List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(ids, materials)).toList();
+        return used.stream().flatMap(m -> Optional.ofNullable(stocked.get(key(m.name()))).filter(s -> s.unit().dimension().equals(m.unit().dimension())).stream()
                 .map(s -> row(need(m, cut.contains(m.name())), s, held(s, reserved), held(s, kept), coming.stream().map(c -> c.get(s.id())).reduce(Quantity.zero(s.unit()), Reservation::plus)))).toList();
+    }
+
+    private static Map<String, Material> stocked(List<MaterialsPlan.MaterialPlan> used) {
+        return Material.withVariants(used.stream().map(MaterialsPlan.MaterialPlan::name).toList()).stream().collect(Collectors.toMap(m -> key(m.name()), m -> m));
+    }
+
+    private static String key(String name) {
+        return name.strip().toLowerCase(Locale.ROOT);
     }
 
     /** Until it is cut, a class needs the whole sheets and lengths that it is cut from; then only its pieces. */

@@ -122,6 +122,6 @@ class ReviewsPages {
         return Review.of(craftClass)
                 .or(() -> days.told(craftClass).flatMap(told -> days.plan(craftClass)
                         .map(plan -> Review.of(craftClass, plan, new FromTheDay(told, plan.file().setup().headcount()).sheet()))))
-                .or(() -> plans.keep(craftClass, "reviewed").map(kept -> Review.of(craftClass, kept, ReviewSpec.EMPTY)));
+                .or(() -> plans.keep(craftClass, plans.file(craftClass), "reviewed").map(kept -> Review.of(craftClass, kept, ReviewSpec.EMPTY)));
     }
 }

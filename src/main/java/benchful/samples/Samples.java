@@ -84,7 +84,7 @@ public class Samples {
     private void store(SampleFiles.SampleClass c) {
         CraftClass stored = CraftClass.sample(Project.byName(c.project()).orElseThrow(), Venue.byName(c.venue()).orElseThrow(), c.setup());
         if (c.review() != null) {
-            plans.keep(stored, "reviewed").ifPresent(kept -> Review.of(stored, kept, c.review()).persist());
+            plans.keep(stored, plans.file(stored), "reviewed").ifPresent(kept -> Review.of(stored, kept, c.review()).persist());
         }
     }
 

@@ -83,13 +83,15 @@ public class AvailableStock {
     /** The materials with these names and all suppliers; names that are not in the catalogue are left out. */
     @Transactional
     public Specs sheets(Collection<String> names, Collection<Long> classIds) {
+        List<Material> asked = Material.withVariants(names);
+        List<Long> ids = asked.stream().map(Material::id).toList();
         Map<Long, BigDecimal> kept = ledger.kept(classIds);
-        List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(classIds)).toList();
+        List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(classIds, ids)).toList();
         Map<Long, BigDecimal> cutOff = ledger.cutOff(classIds);
         Offcuts.Pieces pieces = offcuts.pieces(classIds);
         List<MaterialSpec> materials = new ArrayList<>();
         Map<String, Unusable> broken = new HashMap<>();
-        for (Material m : Material.withVariants(names)) {
+        for (Material m : asked) {
             try {
                 Quantity there = onHand(m, kept, coming).plus(m.shown(cutOff.getOrDefault(m.id(), BigDecimal.ZERO)));
                 Quantity cut = pieces.opened().getOrDefault(m.id(), List.of()).stream().map(StockPiece::amount).reduce(Quantity.zero(m.unit()), Quantity::plus);

@@ -145,10 +145,12 @@ public class PlanService {
     /**
      * Keeps what the class is printed or reviewed with, unless the same class was kept last; stock and prices that moved
      * make it no other class. Nothing is kept of a plan with conflicts, and of nobody whom to call.
+     *
+     * @param asPlanned the class's file
      */
     @Transactional
-    public Optional<KeptPlan> keep(CraftClass craftClass, String occasion) {
-        ClassFile file = file(craftClass).withoutContacts();
+    public Optional<KeptPlan> keep(CraftClass craftClass, ClassFile asPlanned, String occasion) {
+        ClassFile file = asPlanned.withoutContacts();
         Optional<KeptPlan> last = KeptPlan.latest(craftClass);
         if (last.isPresent() && last.get().file().sameClass(file)) {
             return last;
