@@ -4,6 +4,7 @@ import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.CraftClass;
 import benchful.core.day.Course;
+import benchful.core.day.HandsUp;
 import benchful.core.day.Running;
 import benchful.core.day.Tap;
 import benchful.core.learning.Pause;
@@ -18,6 +19,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -63,6 +65,11 @@ public class Days {
     /** Who had finished when, as far as it was told and counts. */
     public List<Tap> counts(CraftClass craftClass) {
         return ClassDay.of(craftClass).map(day -> Running.counting(DayTap.of(day)).stream().filter(t -> t.kind() == Tap.Kind.COUNT).toList()).orElse(List.of());
+    }
+
+    /** How often hands went up at each step, by its key, as far as it was told and counts. */
+    public Map<String, HandsUp.Asked> asked(CraftClass craftClass) {
+        return told(craftClass).map(HandsUp::of).orElse(Map.of());
     }
 
     LocalDateTime now() {

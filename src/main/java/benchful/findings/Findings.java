@@ -7,7 +7,6 @@ import benchful.core.learning.StepPace;
 import benchful.core.learning.StepPace.Seen;
 import benchful.core.learning.WasteRate;
 import benchful.day.Days;
-import benchful.findings.Finding.Decided;
 import benchful.findings.Levels.Shown;
 import benchful.plans.stored.ClassTroubles;
 import benchful.plans.stored.PlanService;
@@ -57,7 +56,7 @@ class Findings {
     }
 
     /** All that is stored of it. */
-    private record Stored(long project, long version, ProjectSpec sheet, List<Tried<Reviewed>> reviewed, List<Decided> history) {}
+    private record Stored(long project, long version, ProjectSpec sheet, List<Tried<Reviewed>> reviewed, History history) {}
 
     Optional<ProjectFindings> of(long project) {
         return QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(Project.class, project).map(this::stored)).map(this::found);
@@ -65,34 +64,35 @@ class Findings {
 
     private Stored stored(Project project) {
         List<Tried<Reviewed>> reviewed = Review.latest(project, MOST_CLASSES).stream()
-                .map(review -> troubles.tried(review.craftClass().line(), () -> Reviewed.of(review, days.counts(review.craftClass())))).toList();
-        return new Stored(project.id(), project.version(), project.toSpec(), reviewed, Finding.of(project.id()).stream().map(Finding::decided).toList());
+                .map(review -> troubles.tried(review.craftClass().line(), () -> Reviewed.of(review, days.counts(review.craftClass()), days.asked(review.craftClass())))).toList();
+        return new Stored(project.id(), project.version(), project.toSpec(), reviewed, new History(Finding.of(project.id()).stream().map(Finding::decided).toList()));
     }
 
     private ProjectFindings found(Stored stored) {
         List<Reviewed> reviewed = Tried.worked(stored.reviewed);
         Map<String, Setting> typed = typed(stored);
-        List<Shown> shown = reviewed.stream().map(one -> shown(stored, typed, one)).toList();
+        Helps helps = new Helps(stored.sheet, reviewed, stored.history, LocalDate.now(clock));
+        List<Shown> shown = reviewed.stream().map(one -> shown(stored, typed, helps, one)).toList();
         Levels levels = new Levels(stored.sheet, shown, LocalDate.now(clock));
         List<StepFinding> steps = steps(stored, typed, shown, levels);
         List<MaterialFinding> materials = materials(stored, reviewed);
         List<LevelFinding> ofLevels = levels.paces().entrySet().stream().map(e -> finding(stored, e.getKey(), e.getValue(), levels.evidence(e.getKey()))).toList();
-        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, materials, ofLevels, stored.history, Tried.troubles(stored.reviewed));
+        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, helps.findings(), materials, ofLevels, stored.history.decided(), Tried.troubles(stored.reviewed));
     }
 
     private static Map<String, Setting> typed(Stored stored) {
         Map<String, Setting> typed = new HashMap<>();
         stored.sheet.steps().stream().filter(s -> s.kind().needsClass())
-                .forEach(s -> typed.put(s.id(), typed(s.id(), Setting.of(s), stored.history)));
+                .forEach(s -> typed.put(s.id(), stored.history.typed(s.id(), Setting.of(s))));
         return typed;
     }
 
     private static Setting typedPace(Stored stored, SkillLevel level) {
-        return typed(LevelFinding.key(level), Setting.pace(BigDecimal.valueOf(stored.sheet.pace(level))), stored.history);
+        return stored.history.typed(LevelFinding.key(level), Setting.pace(BigDecimal.valueOf(stored.sheet.pace(level))));
     }
 
-    private Shown shown(Stored stored, Map<String, Setting> typed, Reviewed one) {
-        return new Shown(one, new Evidence(one, plans.stepLengths(one.file(), one.students()), typed, level -> typedPace(stored, level).pace().doubleValue()).seen());
+    private Shown shown(Stored stored, Map<String, Setting> typed, Helps helps, Reviewed one) {
+        return new Shown(one, new Evidence(one, plans.stepLengths(helps.in(one.file()), one.students()), typed, level -> typedPace(stored, level).pace().doubleValue()).seen());
     }
 
     private List<StepFinding> steps(Stored stored, Map<String, Setting> typed, List<Shown> shown, Levels levels) {
@@ -111,7 +111,7 @@ class Findings {
     private static LevelFinding finding(Stored stored, SkillLevel level, LevelPace pace, String evidence) {
         Setting now = Setting.pace(BigDecimal.valueOf(stored.sheet.pace(level)));
         String key = LevelFinding.key(level);
-        return new LevelFinding(level, stored.sheet.timesOf(), now, typedPace(stored, level), pace, evidence, refused(key, now, evidence, stored.history));
+        return new LevelFinding(level, stored.sheet.timesOf(), now, typedPace(stored, level), pace, evidence, stored.history.refused(key, now, evidence));
     }
 
     private List<MaterialFinding> materials(Stored stored, List<Reviewed> reviewed) {
@@ -124,38 +124,23 @@ class Findings {
                 .map(line -> finding(line, reviewed.get(0), new ArrayList<>(seen.get(line.material()).values()), evidence(seen.get(line.material())), stored.history)).toList();
     }
 
-    /** What was typed: what stands in the project, and where that was taken from classes, what stood there before. */
-    private static Setting typed(String key, Setting now, List<Decided> history) {
-        Setting typed = now;
-        for (Decided decided : history) {
-            if (decided.taken() && decided.key().equals(key) && decided.after().equals(typed)) {
-                typed = decided.before();
-            }
-        }
-        return typed;
-    }
-
-    private StepFinding finding(Step step, Setting typed, Map<String, Seen> seen, List<Decided> history) {
+    private StepFinding finding(Step step, Setting typed, Map<String, Seen> seen, History history) {
         return new StepFinding(step, typed, StepPace.of(new ArrayList<>(seen.values()), LocalDate.now(clock)), evidence(seen),
-                refused(step.id(), Setting.of(step), evidence(seen), history));
+                history.refused(step.id(), Setting.of(step), evidence(seen)));
     }
 
     /** @param last the latest class, which says what the catalogue allows for its level */
-    private MaterialFinding finding(MaterialLine line, Reviewed last, List<WasteRate.Seen> seen, String evidence, List<Decided> history) {
+    private MaterialFinding finding(MaterialLine line, Reviewed last, List<WasteRate.Seen> seen, String evidence, History history) {
         Optional<MaterialSpec> material = last.file().materials().stream().filter(m -> m.name().equals(line.material())).findFirst();
         Setting now = Setting.waste(line.waste() != null ? line.waste() : material.map(m -> m.waste(last.file().setup().level())).orElse(BigDecimal.ZERO));
         String key = MaterialFinding.KEY + line.material();
-        WasteRate rate = WasteRate.of(seen, typed(key, now, history).waste().movePointLeft(2).doubleValue(), LocalDate.now(clock));
+        WasteRate rate = WasteRate.of(seen, history.typed(key, now).waste().movePointLeft(2).doubleValue(), LocalDate.now(clock));
         return new MaterialFinding(line.material(), now, rate, seen.get(0).taken(), material.filter(m -> m.confidence() != null).isPresent(), evidence,
-                refused(key, now, evidence, history));
+                history.refused(key, now, evidence));
     }
 
     private static String evidence(Map<String, ?> seen) {
         return seen.keySet().stream().sorted().collect(Collectors.joining(" "));
-    }
-
-    private static boolean refused(String key, Setting now, String evidence, List<Decided> history) {
-        return history.stream().anyMatch(d -> !d.taken() && d.key().equals(key) && d.evidence().equals(evidence) && d.before().equals(now));
     }
 
     /**

@@ -2,10 +2,10 @@ package benchful.findings;
 
 import benchful.projects.ProjectSpec;
 
-/** What classes showed of one thing that stands in a project: the minutes of a step, what spoils of a material, or how long a level takes. */
-public sealed interface Learned permits StepFinding, MaterialFinding, LevelFinding {
+/** What classes showed of one thing that stands in a project: the minutes of a step, the calls for help at it, what spoils of a material, or how long a level takes. */
+public sealed interface Learned permits StepFinding, HelpFinding, MaterialFinding, LevelFinding {
 
-    /** Tells it from all others of its project: a step's short name, or {@code material:} or {@code level:} and a name. */
+    /** Tells it from all others of its project: a step's short name, or {@code help:}, {@code material:} or {@code level:} and a name. */
     String key();
 
     String title();

@@ -56,11 +56,11 @@ public record MaterialFinding(String material, Setting now, WasteRate rate, doub
     }
 
     public double least() {
-        return rate.least();
+        return rate.after().least();
     }
 
     public double most() {
-        return rate.most();
+        return rate.after().most();
     }
 
     @Override

@@ -12,13 +12,14 @@ import java.util.stream.Stream;
  *
  * @param version of the project that it is compared with
  * @param steps those of which anything is known, in the order of the project
+ * @param helps steps of which it is known how often students ask for help, in the order of the project
  * @param materials those of which anything is known, in the order of the project
  * @param levels those of which anything is known
  * @param history what was decided before, the latest first
  * @param troubles classes that could not be read
  */
 @TemplateData
-public record ProjectFindings(long project, long version, ProjectSpec sheet, List<StepFinding> steps, List<MaterialFinding> materials,
+public record ProjectFindings(long project, long version, ProjectSpec sheet, List<StepFinding> steps, List<HelpFinding> helps, List<MaterialFinding> materials,
         List<LevelFinding> levels, List<Finding.Decided> history, List<Trouble> troubles) {
 
     /** What should be changed in the project and was not refused. */
@@ -28,12 +29,12 @@ public record ProjectFindings(long project, long version, ProjectSpec sheet, Lis
 
     /** How many classes showed anything. */
     public int classes() {
-        return (int) all().flatMap(l -> Stream.of(l.evidence().split(" "))).distinct().count();
+        return (int) all().flatMap(l -> Stream.of(l.evidence().split(" "))).map(review -> review.split(":")[0]).distinct().count();
     }
 
     /** All of which anything is known. */
     private Stream<Learned> all() {
-        return Stream.of(steps, materials, levels).flatMap(List::stream);
+        return Stream.of(steps, helps, materials, levels).flatMap(List::stream);
     }
 
     /** Tells these proposals from any others. */

@@ -1,6 +1,7 @@
 package benchful.findings;
 
 import benchful.classes.ClassFile;
+import benchful.core.day.HandsUp.Asked;
 import benchful.core.day.Tap;
 import benchful.core.learning.StepReview;
 import benchful.reviews.Review;
@@ -18,16 +19,21 @@ import java.util.stream.Collectors;
  * @param evidence tells this review, as it stands, from all others
  * @param students who came; null for all
  * @param materials what was noted of them, by name
+ * @param asked how often hands went up, by the keys of the steps of which it is known
  * @param typed keys of the steps whose minutes were typed, rather than when they ended
  */
-record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students, List<StepReview> steps, Map<String, MaterialNote> materials, Set<String> typed) {
+record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students, List<StepReview> steps, Map<String, MaterialNote> materials,
+        Map<String, Asked> asked, Set<String> typed) {
 
-    /** @param counted who had finished when, as it was tapped on the day */
-    static Reviewed of(Review review, List<Tap> counted) {
+    /**
+     * @param counted who had finished when, as it was tapped on the day
+     * @param asked the same of hands that went up
+     */
+    static Reviewed of(Review review, List<Tap> counted, Map<String, Asked> asked) {
         ReviewSpec sheet = review.sheet();
         Set<String> typed = sheet.steps().entrySet().stream().filter(e -> e.getValue().took() != null).map(Map.Entry::getKey).collect(Collectors.toSet());
         String evidence = review.craftClass().id() + ":" + review.version() + (counted.isEmpty() ? "" : ":" + counted.size());
         return new Reviewed(evidence, review.craftClass().startsAt().toLocalDate(), review.plan().file(),
-                sheet.students(), review.steps(counted).stream().filter(s -> s.actual() != null || !s.counts().isEmpty()).toList(), sheet.materials(), typed);
+                sheet.students(), review.steps(counted).stream().filter(s -> s.actual() != null || !s.counts().isEmpty()).toList(), sheet.materials(), asked, typed);
     }
 }

@@ -8,28 +8,44 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 /**
  * What stands in a project and is learned: all times of a step that grow with its pace (of a make step one student's three, of the
- * others how long it lasts), the percentage of a material that is brought for what spoils, or how
- * many times as long a level takes. Each is null where there is none.
+ * others how long it lasts), the percentage of a material that is brought for what spoils, how
+ * many times as long a level takes, or the calls for help at a step. Each is null where there is none.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record Setting(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent, BigDecimal waste, BigDecimal pace) {
+public record Setting(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent, BigDecimal waste, BigDecimal pace, Step.Help help) {
+
+    public Setting {
+        pace = pace == null ? null : hundredths(pace);
+        help = help == null ? null : new Step.Help(hundredths(Objects.requireNonNullElse(help.calls(), BigDecimal.ZERO)), Objects.requireNonNullElse(help.lasts(), Duration.ZERO));
+    }
+
+    /** So that what was stored equals what stands in a project. */
+    private static BigDecimal hundredths(BigDecimal number) {
+        return number.setScale(2, RoundingMode.HALF_UP);
+    }
 
     static Setting of(Step step) {
         Step.StudentTime student = step.student();
-        return student != null ? new Setting(student.quick(), student.usual(), student.slow(), null, null, null, null)
-                : new Setting(null, null, null, step.lasts(), step.perStudent(), null, null);
+        return student != null ? new Setting(student.quick(), student.usual(), student.slow(), null, null, null, null, null)
+                : new Setting(null, null, null, step.lasts(), step.perStudent(), null, null, null);
     }
 
     static Setting waste(BigDecimal percent) {
-        return new Setting(null, null, null, null, null, percent, null);
+        return new Setting(null, null, null, null, null, percent, null, null);
     }
 
     static Setting pace(BigDecimal times) {
-        return new Setting(null, null, null, null, null, null, times.setScale(2, RoundingMode.HALF_UP));
+        return new Setting(null, null, null, null, null, null, times, null);
+    }
+
+    /** @param help null for none */
+    static Setting help(Step.Help help) {
+        return new Setting(null, null, null, null, null, null, null, help == null ? new Step.Help(BigDecimal.ZERO, Duration.ZERO) : help);
     }
 
     Step in(Step step) {
@@ -38,7 +54,7 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
 
     Setting each(UnaryOperator<Duration> change) {
         UnaryOperator<Duration> known = time -> time == null ? null : change.apply(time);
-        return new Setting(known.apply(quick), known.apply(usual), known.apply(slow), known.apply(lasts), known.apply(perStudent), waste, pace);
+        return new Setting(known.apply(quick), known.apply(usual), known.apply(slow), known.apply(lasts), known.apply(perStudent), waste, pace, help);
     }
 
     /** The one that stands for all; null of a step without times. */
@@ -55,13 +71,16 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
                 : (double) mine.toSeconds() / theirs.toSeconds();
     }
 
-    /** "4 min, 6 min, 9 min 30 s" of a make step; "15 min" of others; "8 % waste"; "1.5 times as long". */
+    /** "4 min, 6 min, 9 min 30 s" of a make step; "15 min" of others; "8 % waste"; "1.5 times as long"; "2 calls an hour of 90 s". */
     public String words() {
         if (waste != null) {
             return Formats.number(waste, 2) + " % waste";
         }
         if (pace != null) {
             return Formats.number(pace, 2) + " times as long";
+        }
+        if (help != null) {
+            return help.calls().signum() == 0 ? "no calls for help" : "%s an hour of %s".formatted(Formats.counted(help.calls(), "call"), Times.words(help.lasts()));
         }
         if (usual != null) {
             return "%s, %s, %s".formatted(Times.words(quick), Times.words(usual), Times.words(slow));

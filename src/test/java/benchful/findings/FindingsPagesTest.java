@@ -115,11 +115,8 @@ class FindingsPagesTest {
     void learnsFromWhoHadFinishedWhen() {
         reviewed(first, 23, 65);
         String before = step("sew");
-        String taps = counted("one", "15:01", 1) + "," + counted("two", "15:12", 4) + "," + counted("three", "15:20", 6);
-        FormElement form = (FormElement) tutor.open(first + "/day").page().selectFirst("form[data-day]");
-        form.addElement(form.appendElement("input").attr("type", "hidden").attr("name", "taps").attr("value", "[" + taps + "]"));
-        tutor.press(form.selectFirst("button"));
-        assertThat(tutor.status()).isEqualTo(200);
+        List<String> taps = List.of(counted("one", "15:01", 1), counted("two", "15:12", 4), counted("three", "15:20", 6));
+        tapped(first, taps);
         String after = step("sew");
         assertThat(before).startsWith("From 1 class: one student usually needs");
         assertThat(after).startsWith("From 1 class, in 1 of them with who had finished when: one student usually needs");
@@ -127,7 +124,54 @@ class FindingsPagesTest {
     }
 
     private static String counted(String id, String at, int finished) {
-        return "{\"id\":\"%s\",\"at\":\"2027-04-10T%s:00.000\",\"kind\":\"count\",\"step\":\"sew\",\"number\":%d,\"text\":\"\"}".formatted(id, at, finished);
+        return tap(id, at, "count", "sew", finished);
+    }
+
+    private static String tap(String id, String at, String kind, String step, int number) {
+        return "{\"id\":\"%s\",\"at\":\"2027-04-10T%s:00.000\",\"kind\":\"%s\",\"step\":\"%s\",\"number\":%d,\"text\":\"\"}".formatted(id, at, kind, step, number);
+    }
+
+    private void tapped(String craftClass, List<String> taps) {
+        FormElement form = (FormElement) tutor.open(craftClass + "/day").page().selectFirst("form[data-day]");
+        form.addElement(form.appendElement("input").attr("type", "hidden").attr("name", "taps").attr("value", "[" + String.join(",", taps) + "]"));
+        tutor.press(form.selectFirst("button"));
+        assertThat(tutor.status()).isEqualTo(200);
+    }
+
+    /** Eight students sew for an hour and put up a hand every two minutes, each of them some four times; nothing was typed. */
+    @Test
+    void learnsHowOftenStudentsAskAndThatWaitingForHelpIsNoSewing() {
+        reviewed(first, 23, 65);
+        int sewing = usual(step("sew"));
+        assertThat(tutor.page().select("#help-sew")).isEmpty();
+        List<String> taps = new ArrayList<>(List.of(tap("fold", "14:33", "finish", "fold", 0), tap("sew", "15:38", "finish", "sew", 0)));
+        for (int i = 0; i < 30; i++) {
+            String minute = "%d:%02d".formatted(14 + (34 + 2 * i) / 60, (34 + 2 * i) % 60);
+            String next = "%d:%02d".formatted(14 + (35 + 2 * i) / 60, (35 + 2 * i) % 60);
+            taps.addAll(List.of(tap("up" + i, minute, "help", "-", 1), tap("down" + i, next, "help", "-", 0)));
+        }
+        tapped(first, taps);
+        assertThat(usual(step("sew"))).as("waiting for help is taken off").isLessThan(sewing);
+        assertThat(help()).contains("From 1 class in which hands were counted, 30 hands in all: one student is likely to ask 1.6 times an hour, with nine chances in ten 1.2 to 2.1.",
+                "In the project: no calls for help; proposed: 1.5 calls an hour of 2 min.");
+
+        tutor.press(tutor.page().selectFirst("section:has(#help-sew) button:contains(Keep as it is)"));
+        assertThat(tutor.page().select("section:has(#help-sew) button")).isEmpty();
+        assertThat(usual(step("sew"))).as("what is kept is planned with, and learned with").isEqualTo(sewing);
+
+        tapped(first, List.of(tap("more", "15:36", "help", "-", 1)));
+        tutor.open("/projects/1/findings");
+        tutor.press(tutor.page().selectFirst("section:has(#help-sew) button:contains(Take)"));
+        assertThat(tutor.page().select("main ul li").text()).contains("Help with Sew the sides, taken: 1.5 calls an hour of 2 min instead of no calls for help (from 1 class)");
+        assertThat(tutor.open("/projects/1/edit").field("/steps/2/help/calls")).isEqualTo("1.5");
+        assertThat(tutor.field("/steps/2/help/lasts")).isEqualTo("2 min");
+        help();
+        assertThat(tutor.page().select("section:has(#help-sew) button")).isEmpty();
+        assertThat(usual(step("sew"))).isLessThan(sewing);
+    }
+
+    private String help() {
+        return tutor.open("/projects/1/findings").page().select("section:has(#help-sew)").text();
     }
 
     private String step(String step) {

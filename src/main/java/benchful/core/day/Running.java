@@ -220,6 +220,11 @@ public final class Running {
         return !told(pause.key()).skipped && !change.leavesOut(pause.key());
     }
 
+    /** Those that are not left out. */
+    List<Pause> pauses() {
+        return course.pauses().stream().filter(p -> counts(p, Change.NONE)).toList();
+    }
+
     private LocalDateTime afterPauses(LocalDateTime from, Change change) {
         LocalDateTime moved = from;
         for (Pause pause : course.pauses()) {

@@ -3,28 +3,19 @@ package benchful.core.learning;
 import java.time.LocalDate;
 import java.util.List;
 import org.apache.commons.numbers.gamma.RegularizedBeta;
-import org.apache.commons.statistics.distribution.GammaDistribution;
 
 /**
  * What share of a material spoils. A material is reckoned in things: pieces of what is counted or cut, else what one student takes. The
  * model is explained at the package.
  *
  * @param classes in which something was said of the material
- * @param shape   of what is believed of the share, a gamma distribution: things spoilt, above 0
- * @param rate    of the same: things taken, above 0
+ * @param after   what is believed of the share: things spoilt against things taken
  */
-public record WasteRate(int classes, double shape, double rate) {
+public record WasteRate(int classes, Gamma after) {
     /** A share that nothing was typed of is believed to be about this (common practice, no source). */
     private static final double LEAST_TYPED = 0.005;
 
-    private static final double NINE_IN_TEN = 0.9;
     private static final int MOST = 10_000_000;
-
-    public WasteRate {
-        if (!(shape > 0 && rate > 0)) {
-            throw new IllegalArgumentException("Shape and rate must be above 0, not %s and %s".formatted(shape, rate));
-        }
-    }
 
     /**
      * A material in one class.
@@ -46,37 +37,23 @@ public record WasteRate(int classes, double shape, double rate) {
      */
     public static WasteRate of(List<Seen> classes, double typed, LocalDate today) {
         double usual = classes.stream().mapToDouble(Seen::taken).average().orElseThrow();
-        return new WasteRate(0, Math.max(typed, LEAST_TYPED) * usual, usual).updated(classes, today);
+        return new WasteRate(0, new Gamma(Math.max(typed, LEAST_TYPED) * usual, usual)).updated(classes, today);
     }
 
     WasteRate updated(List<Seen> more, LocalDate today) {
         double taken = more.stream().mapToDouble(s -> Ageing.weight(s.day(), today) * s.taken()).sum();
         double spoilt = more.stream().mapToDouble(s -> Ageing.weight(s.day(), today) * s.spoilt()).sum();
-        return new WasteRate(classes + more.size(), shape + spoilt, rate + taken);
+        return new WasteRate(classes + more.size(), after.updated(spoilt, taken));
     }
 
     /** The share that is likely to spoil. */
     public double share() {
-        return shape / rate;
-    }
-
-    /** With nine chances in ten the true share is at least this. */
-    public double least() {
-        return quantile((1 - NINE_IN_TEN) / 2);
-    }
-
-    /** With nine chances in ten the true share is at most this. */
-    public double most() {
-        return quantile((1 + NINE_IN_TEN) / 2);
-    }
-
-    private double quantile(double p) {
-        return GammaDistribution.of(shape, 1 / rate).inverseCumulativeProbability(p);
+        return after.mean();
     }
 
     /**
      * How many more to bring for so many things, so that with nine chances in ten none is missing: the least k that a negative binomial
-     * distribution with the mean {@code share * taken} stays within. Cost O(log k).
+     * distribution with the mean {@code share() * taken} stays within. Cost O(log k).
      *
      * @throws IllegalArgumentException where that would be more than ten million
      */
@@ -100,6 +77,6 @@ public record WasteRate(int classes, double shape, double rate) {
 
     /** The negative binomial distribution function is a regularized beta function (NIST Digital Library of Mathematical Functions, 8.17.24, from memory). */
     private boolean within(int k, double taken) {
-        return RegularizedBeta.value(rate / (rate + taken), shape, k + 1.0) >= NINE_IN_TEN;
+        return RegularizedBeta.value(after.rate() / (after.rate() + taken), after.shape(), k + 1.0) >= Multiple.NINE_IN_TEN;
     }
 }

@@ -49,6 +49,16 @@
  * Gelman et al., Bayesian Data Analysis, 3rd ed., section 2.6 (from memory; its worked example of asthma deaths is a test). It leaves
  * out that one student may spoil many.
  *
+ * <p><b>How often a student asks for help</b> ({@link benchful.core.learning.CallRate}): the simulation lets each student of a make step ask
+ * after an exponential time of work, so the hands that go up in a class, y, are Poisson with the mean c e, where c is one student's calls in
+ * an hour and e the hours that all students worked at the step without a hand up (who has finished, has left or is asking works not; the
+ * calls of another level than that of the steps' times are multiplied by a factor of the level, and so are its hours). c is gamma(a, a / t)
+ * with t the typed calls, so that typing counts like a calls seen. After classes with weights u
+ * <pre>a' = a + sum(u y)    b' = a / t + sum(u e)</pre>
+ * and a' / b' is proposed. Source: Gelman et al. as above, which has it with an exposure. A class in which nobody used the count of hands
+ * tells nothing. It leaves out that one class asks more than another, and how long a call lasts: a hand that goes down says that somebody
+ * was helped, but not since when.
+ *
  * <p>What it leaves out: that one class is slow in all of its steps, so that the sum over steps is a little less sure than if
  * they were unlike each other; and steps whose ends overlap in a class that goes at its own pace, where the time from one end
  * to the next tells less of the step.

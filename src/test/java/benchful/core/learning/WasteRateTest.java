@@ -19,13 +19,13 @@ class WasteRateTest {
     /** Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, section 2.6, "Estimating a rate from Poisson data": deaths from asthma (from memory). */
     @Test
     void reproducesTheWorkedExampleOfAsthmaDeaths() {
-        WasteRate prior = new WasteRate(0, 3, 5);
+        WasteRate prior = new WasteRate(0, new Gamma(3, 5));
         WasteRate oneYear = prior.updated(List.of(new Seen(TODAY, 2, 3)), TODAY);
         WasteRate tenYears = prior.updated(List.of(new Seen(TODAY, 20, 30)), TODAY);
 
-        assertThat(oneYear).isEqualTo(new WasteRate(1, 6, 7));
+        assertThat(oneYear).isEqualTo(new WasteRate(1, new Gamma(6, 7)));
         assertThat(oneYear.share()).isCloseTo(0.86, within(0.005));
-        assertThat(tenYears).isEqualTo(new WasteRate(1, 33, 25));
+        assertThat(tenYears).isEqualTo(new WasteRate(1, new Gamma(33, 25)));
         assertThat(tenYears.share()).isCloseTo(1.32, within(0.005));
     }
 
@@ -34,7 +34,7 @@ class WasteRateTest {
     @CsvSource({"1, 1, 1", "1, 20, 10", "3, 60, 12", "7, 480, 468", "40, 480, 468", "12, 10, 10000"})
     void bringsEnoughAsAReferenceLibraryReckons(int shape, double rate, double taken) {
         int reference = PascalDistribution.of(shape, rate / (rate + taken)).inverseCumulativeProbability(0.9);
-        assertThat(new WasteRate(1, shape, rate).enough(taken)).isEqualTo(reference);
+        assertThat(new WasteRate(1, new Gamma(shape, rate)).enough(taken)).isEqualTo(reference);
     }
 
     @Test
@@ -66,7 +66,7 @@ class WasteRateTest {
             }
             WasteRate rate = WasteRate.of(before, 0.1, TODAY);
             served += spoilt(60, share, random) <= rate.enough(60) ? 1 : 0;
-            least += rate.least() <= share && share <= rate.most() ? 1 : 0;
+            least += rate.after().least() <= share && share <= rate.after().most() ? 1 : 0;
         }
         System.out.printf("what is brought for waste was enough in %.1f %% of %d classes; the interval of nine in ten held the true share in %.1f %%%n",
                 100.0 * served / classes, classes, 100 * least / classes);

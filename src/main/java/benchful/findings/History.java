@@ -1,0 +1,24 @@
+package benchful.findings;
+
+import benchful.findings.Finding.Decided;
+import java.util.List;
+
+/** What was decided of a project's findings, the latest first. */
+record History(List<Decided> decided) {
+
+    /** What was typed: what stands in the project, and where that was taken from classes, what stood there before. */
+    Setting typed(String key, Setting now) {
+        Setting typed = now;
+        for (Decided one : decided) {
+            if (one.taken() && one.key().equals(key) && one.after().equals(typed)) {
+                typed = one.before();
+            }
+        }
+        return typed;
+    }
+
+    /** Whether just this was refused. */
+    boolean refused(String key, Setting now, String evidence) {
+        return decided.stream().anyMatch(d -> !d.taken() && d.key().equals(key) && d.evidence().equals(evidence) && d.before().equals(now));
+    }
+}
