@@ -84,6 +84,12 @@ class DraftsTest {
             page.locator("[name='/steps/1/text']").fill("With a match.");
             page.locator("[name='/steps/1/text']").evaluate("(field, files) => field.dispatchEvent(new ClipboardEvent('paste', {clipboardData: files, bubbles: true}))", page.evaluateHandle(TRANSFER));
             assertThat(shots).hasCount(2);
+            page.locator("[name=remove][value='/steps/1']").press("Enter");
+            Locator undo = page.getByText("Undo").first();
+            assertThat(undo).isFocused();
+            undo.press("Enter");
+            assertThat(page.locator("[id='f-steps-1'] > summary")).isFocused();
+            assertThat(shots).hasCount(2);
             assertThat(page.locator("[name='/steps/1/text']")).hasValue("With a match.");
             assertThat(page.locator("[data-part=draft] [role=status]")).containsText("Kept", new ContainsTextOptions().setTimeout(20_000));
             page.navigate(address.resolve("/projects").toString());

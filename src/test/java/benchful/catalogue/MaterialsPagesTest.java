@@ -97,6 +97,8 @@ class MaterialsPagesTest {
         assertThat(tutor.page().select("fieldset legend").eachText()).containsExactly("Offer 1", "Offer 2");
         tutor.press(tutor.page().selectFirst("button[name=remove]"));
         assertThat(tutor.page().select("option[selected]").eachText()).doesNotContain("Row Beads");
+        tutor.press("Undo");
+        assertThat(tutor.page().select("option[selected]").eachText()).contains("Row Beads");
         assertThat(tutor.open("/materials?find=row+silk").page().text()).contains("from Row Beads");
     }
 

@@ -113,6 +113,9 @@ class ClassesPagesTest {
         assertThat(tutor.page().select("legend:contains(Meeting)")).hasSize(2);
         tutor.press(tutor.page().selectFirst("button[aria-label=Remove meeting 2]"));
         assertThat(tutor.page().select("legend:contains(Meeting)")).hasSize(1);
+        tutor.type("/students/0/name", "Ada").press(tutor.page().selectFirst("button[name=remove][value=/students/0]")).press("Undo");
+        assertThat(tutor.page().selectFirst("[name=/students/0/name]").val()).isEqualTo("Ada");
+        assertThat(tutor.page().select(".removed")).isEmpty();
         assertThat(tutor.open("/classes/" + strand).page().select(".pagehead p").first().text()).matches("Sat 6 Mar 2027, \\S+ to \\S+");
     }
 

@@ -2,6 +2,7 @@ package benchful.projects.writing;
 
 import benchful.projects.lines.LineBoxes;
 import benchful.projects.lines.Understanding;
+import benchful.web.forms.RemovedRow;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.HashMap;
@@ -34,7 +35,7 @@ record Boxes(Map<String, String> typed, Map<String, Understanding> read, String 
                 read.put(list, boxes.read(list, now, were == null ? "" : were));
             }
         }
-        String pressed = BUTTONS.stream().map(fields::getFirst).filter(Objects::nonNull).findFirst().orElse("");
+        String pressed = BUTTONS.stream().map(fields::getFirst).filter(Objects::nonNull).findFirst().orElseGet(() -> RemovedRow.placeIn(fields.getFirst("putback")));
         return new Boxes(typed, read, pressed);
     }
 

@@ -30,7 +30,7 @@ final class FormPictures {
 
     /** The form with its pictures held; one that can't be stays in it as it is. */
     static SpecForm held(SpecForm form, Instant now) {
-        return form.tree() instanceof ObjectNode tree ? new SpecForm(held(tree, now), form.faults(), form.version(), form.theirs()) : form;
+        return form.tree() instanceof ObjectNode tree ? form.with(held(tree, now)) : form;
     }
 
     static ObjectNode held(ObjectNode tree, Instant now) {

@@ -8,6 +8,8 @@ import benchful.projects.pictures.ProjectPicture;
 import benchful.web.Pages;
 import benchful.web.forms.FaultCollector;
 import benchful.web.forms.FormTree;
+import benchful.web.forms.ListButtons;
+import benchful.web.forms.RemovedRow;
 import benchful.web.forms.SentForm;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecFormat;
@@ -32,7 +34,7 @@ final class ProjectFormFiller {
     private final MultivaluedMap<String, String> fields;
     private final PickedPictures picked;
     private final ObjectNode tree;
-    private final boolean rearranged;
+    private final ListButtons buttons;
     private final Boxes boxes;
 
     private ProjectFormFiller(SentForm sent, Map<String, String> hazards) {
@@ -41,7 +43,7 @@ final class ProjectFormFiller {
         sent.files().forEach(picked::take);
         tree = TREES.of(fields);
         boxes = Boxes.read(fields, tree, hazards);
-        rearranged = FormTree.rearranged(fields, tree) || fields.containsKey("read");
+        buttons = ListButtons.of(fields, tree, TREES);
         ShortNames.fill(tree);
         BareNumbers.unite(tree);
         if ("/sizing".equals(fields.getFirst("add")) && tree.at("/sizing/" + (tree.at("/sizing").size() - 1)) instanceof ObjectNode added) {
@@ -76,12 +78,17 @@ final class ProjectFormFiller {
 
     /** True where a list button was pressed: nothing is to be saved. */
     boolean rearranged() {
-        return rearranged;
+        return buttons.pressed() || fields.containsKey("read");
+    }
+
+    /** Rows that can be put back into the form. */
+    List<RemovedRow> removed() {
+        return buttons.removed();
     }
 
     /** The form as it was typed, to be shown again. */
     SpecForm shown() {
-        return SpecForm.faulty(tree, Stream.concat(picked.refusals(tree).stream(), FormPictures.faults(tree).stream()).toList(), version());
+        return SpecForm.faulty(tree, Stream.concat(picked.refusals(tree).stream(), FormPictures.faults(tree).stream()).toList(), version()).withRemoved(removed());
     }
 
     long version() {
@@ -122,6 +129,7 @@ final class ProjectFormFiller {
                 stored.put(name.strip(), values.get(0));
             }
         });
+        buttons.putBack().filter(row -> row.beside().containsKey("stored")).ifPresent(row -> stored.put(row.row().path("name").asText(), row.beside().get("stored")));
         return stored;
     }
 

@@ -101,7 +101,7 @@ class ProjectFormPages {
         ObjectNode tree = wanted.version().sheet().deepCopy();
         tree.path("pictures").forEach(p -> ((ObjectNode) p).remove("content"));
         Reading<ProjectSpec> reading = PictureIntake.fit(reader().tree(tree), names(tree)).with(sheet -> withContents(sheet, id, version));
-        return post(id, stored(target.project()), Boxes.UNTOUCHED, Optional.empty()).putBack(reading, wanted.fresh(), target);
+        return new SpecPost<>(reader(), shown -> page(shown, id, stored(target.project()), Boxes.UNTOUCHED, Optional.empty())).putBack(reading, wanted.fresh(), target);
     }
 
     private static Set<String> names(JsonNode sheet) {
@@ -119,16 +119,12 @@ class ProjectFormPages {
         }
         Reading<ProjectSpec> reading = forms.read(reader(), id);
         return QuarkusTransaction.requiringNew().call(() -> {
-            Response answer = post(id, forms.stored(), forms.boxes(), forms.draft()).answer(reading, forms.version(), target(id));
+            Response answer = new SpecPost<>(reader(), form -> page(form.withRemoved(forms.removed()), id, forms.stored(), forms.boxes(), forms.draft())).answer(reading, forms.version(), target(id));
             if (answer.getStatusInfo().getFamily() == Response.Status.Family.REDIRECTION) {
                 ProjectDraft.done(forms.draft());
             }
             return answer;
         });
-    }
-
-    private SpecPost<ProjectSpec> post(Long id, Map<String, String> stored, Boxes boxes, Optional<Long> draft) {
-        return new SpecPost<>(reader(), form -> page(form, id, stored, boxes, draft));
     }
 
     private SpecReader<ProjectSpec> reader() {

@@ -13,12 +13,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * What a form sends, as the tree of its sheet. Fields are named by JSON Pointers ({@code /steps/3/title}); blank fields and
- * rows left wholly blank are dropped, but not while a list button is pressed; line ends are single. The buttons {@code add}, {@code remove}, {@code up} and {@code copy} name a list or a row by its
- * pointer and change the tree without saving, so that lists can be edited without JavaScript.
+ * rows left wholly blank are dropped, but not while one of the {@link ListButtons} is pressed; line ends are single.
  */
 public final class FormTree {
     /** The text of a field at a list's own place that stands for the empty list, where that differs from none. */
@@ -38,7 +38,7 @@ public final class FormTree {
     public ObjectNode of(MultivaluedMap<String, String> form) {
         Branch root = new Branch(rearrangedList(form));
         fields(form, root::put);
-        return (ObjectNode) root.node("");
+        return root.node("") instanceof ObjectNode tree ? tree : NODES.objectNode();
     }
 
     /** Each field that is a place of the sheet: the keys that lead there, and what was typed. */
@@ -115,8 +115,8 @@ public final class FormTree {
         }
     }
 
-    private boolean isList(String pointer) {
-        return schema.at(pointer.replaceAll("/\\d+(?=/|$)", "/0")).path("type").asText().equals("array");
+    boolean isList(String pointer) {
+        return schema.at(generalised(pointer)).path("type").asText().equals("array");
     }
 
     private static void put(ObjectNode object, String key, String value) {
@@ -127,81 +127,44 @@ public final class FormTree {
         }
     }
 
-    private static boolean pressed(MultivaluedMap<String, String> form) {
-        return rearrangedList(form) != null;
-    }
-
     /** The list a pressed button is about, its rows' numbers as 0; null where none was pressed. */
     private static String rearrangedList(MultivaluedMap<String, String> form) {
-        String row = Stream.of("remove", "up", "copy").map(form::getFirst).filter(Objects::nonNull).findFirst().orElse(null);
-        String list = form.containsKey("add") ? form.getFirst("add") : row == null ? null : row.replaceFirst("/[^/]*$", "");
-        return list == null ? null : list.replaceAll("/\\d+", "/0");
+        String list = ListButtons.list(form);
+        return list == null ? null : generalised(list);
     }
 
-    /** True where a list button was pressed and nothing is to be saved; the tree is changed as the button asks. */
-    public static boolean rearranged(MultivaluedMap<String, String> form, ObjectNode tree) {
-        String add = form.getFirst("add");
-        String remove = form.getFirst("remove");
-        String up = form.getFirst("up");
-        String copy = form.getFirst("copy");
-        if (add != null) {
-            add(tree, add);
-        } else if (remove != null) {
-            row(tree, remove).ifRemovable();
-        } else if (up != null) {
-            row(tree, up).swapWithAbove();
-        } else if (copy != null) {
-            row(tree, copy).repeat();
+    /** A row of a list by itself, its values as a form has them and its shape as the schema says; null where all of it is blank. */
+    JsonNode row(String list, JsonNode row) {
+        Branch root = new Branch(null);
+        flatten(row, List.of(), root::put);
+        return root.node(generalised(list) + "/0");
+    }
+
+    private static void flatten(JsonNode node, List<String> path, BiConsumer<List<String>, String> taker) {
+        if (path.size() > DEEPEST) {
+            return;
         }
-        return pressed(form);
-    }
-
-    private static void add(ObjectNode tree, String list) {
-        JsonNode parent = list.startsWith("/") ? at(tree, list.substring(0, list.lastIndexOf('/'))) : NODES.missingNode();
-        String name = list.substring(list.lastIndexOf('/') + 1);
-        if (parent instanceof ObjectNode o && (!o.has(name) || o.get(name).isArray())) {
-            o.withArrayProperty(name).addObject();
+        if (node.isObject()) {
+            node.properties().forEach(e -> flatten(e.getValue(), longer(path, e.getKey()), taker));
+        } else if (node.isArray() && !node.isEmpty()) {
+            IntStream.range(0, node.size()).forEach(i -> flatten(node.get(i), longer(path, String.valueOf(i)), taker));
+        } else {
+            taker.accept(path, node.isArray() ? EMPTY_LIST : shown(node.asText("")));
         }
     }
 
-    private static Row row(ObjectNode tree, String pointer) {
-        int slash = Math.max(0, pointer.lastIndexOf('/'));
-        String index = pointer.substring(Math.min(pointer.length(), slash + 1));
-        return new Row(at(tree, pointer.substring(0, slash)), index.matches(ROW) ? Integer.parseInt(index) : -1);
+    private static List<String> longer(List<String> path, String key) {
+        return Stream.concat(path.stream(), Stream.of(key)).toList();
     }
 
-    private static JsonNode at(ObjectNode tree, String pointer) {
-        return pointer.isEmpty() || pointer.startsWith("/") ? tree.at(pointer) : NODES.missingNode();
+    /** A place with the numbers of rows as 0, as the schema has it. */
+    private static String generalised(String pointer) {
+        return pointer.replaceAll("/\\d+(?=/|$)", "/0");
     }
 
     /** Rows by number, then keys by name. */
     private static int rank(String key) {
         return key.matches("\\d{1,8}") ? Integer.parseInt(key) : Integer.MAX_VALUE;
-    }
-
-    private record Row(JsonNode list, int index) {
-        void ifRemovable() {
-            if (list instanceof ArrayNode a && index >= 0 && index < a.size()) {
-                a.remove(index);
-            }
-        }
-
-        /** A copied step has no short name until it gets one of its own. */
-        void repeat() {
-            if (list instanceof ArrayNode a && index >= 0 && index < a.size()) {
-                JsonNode copy = a.get(index).deepCopy();
-                a.insert(index + 1, copy);
-                if (copy instanceof ObjectNode row && row.has("title")) {
-                    row.remove("id");
-                }
-            }
-        }
-
-        void swapWithAbove() {
-            if (list instanceof ArrayNode a && index >= 1 && index < a.size()) {
-                a.insert(index - 1, a.remove(index));
-            }
-        }
     }
 
     /** A place that has others below it, or a text. */

@@ -14,24 +14,45 @@ import java.util.stream.IntStream;
  * @param tree what was stored or typed
  * @param version of the stored sheet that the form started from; 0 for a new one
  * @param theirs what somebody else saved meanwhile; null where nobody did
+ * @param removed rows that can be put back
  */
 @TemplateData
-public record SpecForm(JsonNode tree, List<Fault> faults, long version, JsonNode theirs) {
+public record SpecForm(JsonNode tree, List<Fault> faults, long version, JsonNode theirs, List<RemovedRow> removed) {
     public SpecForm {
         faults = List.copyOf(faults);
+        removed = List.copyOf(removed);
     }
 
     public static SpecForm of(JsonNode tree, long version) {
-        return new SpecForm(tree, List.of(), version, null);
+        return new SpecForm(tree, List.of(), version, null, List.of());
     }
 
     public static SpecForm faulty(JsonNode tree, List<Fault> faults, long version) {
-        return new SpecForm(tree, faults, version, null);
+        return new SpecForm(tree, faults, version, null, List.of());
     }
 
     /** The second editor's form: theirs is stored, mine is kept; saving again from here replaces theirs. */
     public static SpecForm stale(JsonNode mine, JsonNode theirs, long theirVersion) {
-        return new SpecForm(mine, List.of(), theirVersion, theirs);
+        return new SpecForm(mine, List.of(), theirVersion, theirs, List.of());
+    }
+
+    public SpecForm withRemoved(List<RemovedRow> rows) {
+        return new SpecForm(tree, faults, version, theirs, rows);
+    }
+
+    /** With another tree, such as one that was mended. */
+    public SpecForm with(JsonNode other) {
+        return new SpecForm(other, faults, version, theirs, removed);
+    }
+
+    /** What was taken out just before a row that is there. */
+    public List<RemovedRow> removedBefore(String row) {
+        return removed.stream().filter(r -> r.place().equals(row) && r.index() < tree.at(r.list()).size()).toList();
+    }
+
+    /** What was taken out behind the last row of a list. */
+    public List<RemovedRow> removedBehind(String list) {
+        return removed.stream().filter(r -> r.list().equals(list) && r.index() >= tree.at(list).size()).toList();
     }
 
     /** What stands in a field. */

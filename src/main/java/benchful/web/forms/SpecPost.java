@@ -42,11 +42,11 @@ public final class SpecPost<T> {
     }
 
     public Response answer(MultivaluedMap<String, String> form, Target<T> target) {
-        ObjectNode tree = new FormTree(reader.schema()).of(form);
-        if (FormTree.rearranged(form, tree)) {
-            return Pages.again(page.apply(SpecForm.of(tree, Pages.version(form))));
-        }
-        return answer(reader.tree(tree), Pages.version(form), target);
+        FormTree trees = new FormTree(reader.schema());
+        ObjectNode tree = trees.of(form);
+        ListButtons buttons = ListButtons.of(form, tree, trees);
+        SpecPost<T> post = new SpecPost<>(reader, shown -> page.apply(shown.withRemoved(buttons.removed())));
+        return buttons.pressed() ? Pages.again(post.page.apply(SpecForm.of(tree, Pages.version(form)))) : post.answer(reader.tree(tree), Pages.version(form), target);
     }
 
     /** For a sheet that takes more than its form to read. */

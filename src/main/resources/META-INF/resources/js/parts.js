@@ -6,7 +6,7 @@
 import {forget, path} from './drafts.js';
 
 const form = document.querySelector('form[data-parts]');
-const LIST_BUTTONS = ['add', 'remove', 'up', 'copy', 'read'];
+const LIST_BUTTONS = ['add', 'remove', 'up', 'copy', 'putback', 'read'];
 let latest = 0;
 let waiting;
 
@@ -56,12 +56,14 @@ async function press(button) {
   document.activeElement?.blur();
   take(page, {except: 'nothing'});
   if (hand) document.getElementById(hand)?.focus();
+  if (button.name === 'remove') form.querySelector('[name=putback][autofocus]')?.focus();
   const row = document.getElementById(aim);
   if (button.name === 'add' && row) {
     row.closest('details')?.setAttribute('open', '');
     if (row.matches('details')) row.open = true;
     row.querySelector('input:not([type=hidden]), select, textarea')?.focus();
   }
+  if (button.name === 'putback') row?.querySelector('summary, input:not([type=hidden]), select, button')?.focus();
   typed = true;
   later();
 }

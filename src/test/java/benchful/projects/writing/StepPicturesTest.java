@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import javax.imageio.ImageIO;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -122,6 +123,30 @@ class StepPicturesTest {
         assertThat(kept.getRGB(10, 10)).isEqualTo(0xFF0000FF);
         tutor.follow("Edit").type("/pictures/0/turned", "180").press("Save the project");
         assertThat(read(stored().pictures().get(0).content()).getWidth()).as("a stored picture too").isEqualTo(20);
+    }
+
+    @Test
+    void putsAStoredPictureAndARowBackThatWereRemoved() throws IOException {
+        put(photo(40, 20)).press("Save the project");
+        byte[] whole = stored().pictures().get(0).content();
+        tutor.open(tutor.path() + "/edit").press(row("remove", "/pictures/0")).press(row("remove", "/steps/0/pictures/0")).press(row("remove", "/steps/0"));
+        assertThat(tutor.page().select(".removed").eachText()).containsExactly("Removed: Fold the sides Undo", "Removed: fold-the-sides Undo");
+        tutor.type("/name", "").press("Save the project");
+        assertThat(tutor.status()).isEqualTo(422);
+        tutor.type("/name", "Test lantern").press(undo("Fold the sides")).press(undo("fold-the-sides"));
+        assertThat(tutor.page().select(".removed")).isEmpty();
+        assertThat(tutor.page().selectFirst(".picture img").attr("src")).contains("/pictures/fold-the-sides");
+        tutor.type("/steps/0/pictures/0", "fold-the-sides").press("Save the project");
+        assertThat(stored().pictures().get(0).content()).isEqualTo(whole);
+        assertThat(stored().steps().get(0).title()).isEqualTo("Fold the sides");
+    }
+
+    private Element row(String button, String place) {
+        return tutor.page().selectFirst("button[name=%s][value=%s]".formatted(button, place));
+    }
+
+    private Element undo(String name) {
+        return tutor.page().selectFirst("button[aria-label=Undo: put “%s” back]".formatted(name));
     }
 
     @Test

@@ -71,7 +71,7 @@ class FormTreeTest {
         MultivaluedMap<String, String> form =
                 form("/name", "Ring", "/sizes/0/name", "S", "/sizes/1/name", "", "/sizes/2/name", "L", button, place == null ? "" : place);
         ObjectNode tree = TREE.of(form);
-        assertThat(FormTree.rearranged(form, tree)).isTrue();
+        assertThat(ListButtons.of(form, tree, TREE).pressed()).isTrue();
         StringBuilder names = new StringBuilder();
         for (JsonNode size : tree.get("sizes")) {
             names.append(names.isEmpty() ? "" : ",").append(size.path("name").asText(""));
@@ -93,14 +93,14 @@ class FormTreeTest {
     void addsNothingWhereAButtonNamesNoList() {
         MultivaluedMap<String, String> form = form("/name", "Ring", "add", "");
         ObjectNode tree = TREE.of(form);
-        FormTree.rearranged(form, tree);
+        ListButtons.of(form, tree, TREE);
         assertTree(tree, "{\"name\": \"Ring\"}");
     }
 
     @Test
     void savesWhereNoListButtonIsPressed() {
         MultivaluedMap<String, String> form = form("/name", "Ring");
-        assertThat(FormTree.rearranged(form, TREE.of(form))).isFalse();
+        assertThat(ListButtons.of(form, TREE.of(form), TREE).pressed()).isFalse();
     }
 
     @Test
