@@ -13,6 +13,7 @@ import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecFormat;
 import benchful.web.forms.SpecPost;
 import benchful.web.forms.SpecReader;
+import benchful.web.forms.TypedPrices;
 import benchful.web.tasks.Tried;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -41,7 +42,8 @@ import java.util.Map;
 @Path("/materials")
 @Produces(MediaType.TEXT_HTML)
 public class MaterialsPages {
-    private static final SpecReader<MaterialSpec> READER = new SpecReader<>(MaterialSpec.class, MaterialRules::faults);
+    private static final SpecReader<MaterialSpec> READER = new SpecReader<>(MaterialSpec.class, MaterialRules::faults)
+            .pricedIn((sheet, place) -> TypedPrices.nearest(sheet, place, "supplier").flatMap(Supplier::byName).map(Supplier::currency));
 
     private final CatalogueRules rules;
     private final Instance<HazardNames> hazards;

@@ -157,7 +157,7 @@ class OrderPages {
     }
 
     private Response changed(PurchaseOrder order, MultivaluedMap<String, String> form, Consumer<PurchaseOrder> then) {
-        return new SpecPost<>(DRAFT, f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, bin, clock, then));
+        return new SpecPost<>(DRAFT.pricedIn((sheet, place) -> Optional.of(order.currency)), f -> page(order, f, receipt(order), null)).answer(form, new DraftTarget(order, bin, clock, then));
     }
 
     private static boolean overtaken(PurchaseOrder order, MultivaluedMap<String, String> form) {

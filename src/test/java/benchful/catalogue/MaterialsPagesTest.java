@@ -75,6 +75,21 @@ class MaterialsPagesTest {
     }
 
     @Test
+    void takesTheSignOfTheSuppliersCurrencyAndRefusesAnother() {
+        supplier("Sign Beads");
+        String page = material("Sign silk", "Sign Beads");
+        tutor.open(page + "/edit").type("/offers/0/price", "€2.60").type("/offers/0/breaks/0/packs", "10").type("/offers/0/breaks/0/price", "GBP 2,10").press("Save");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select(".fault").eachText()).containsExactly("“€2.60” is not in GBP, as this price is. Give it in GBP, such as 4.50.");
+        assertThat(tutor.field("/offers/0/price")).isEqualTo("€2.60");
+        tutor.type("/offers/0/price", "£2.60").press("Save");
+        assertThat(tutor.status()).isEqualTo(200);
+        tutor.open(page + "/edit");
+        assertThat(tutor.field("/offers/0/price")).isEqualTo("2.60");
+        assertThat(tutor.field("/offers/0/breaks/0/price")).isEqualTo("2.10");
+    }
+
+    @Test
     void showsBothVersionsToTheSecondOfTwoEditors() {
         supplier("Both Beads");
         String page = material("Both silk", "Both Beads");

@@ -94,7 +94,7 @@ class OrdersPagesTest {
     void changesADraftExactlyThenSendsAndReceivesItInTwoParcels() {
         String order = written("Ninepin Bead Loft");
         String silk = line("bead silk 0.6 mm, sea green");
-        tutor.type("/lines/" + silk + "/packs", "7").type("/lines/" + silk + "/price", "1,335").type("/delivery", "3.95").press("Save changes");
+        tutor.type("/lines/" + silk + "/packs", "7").type("/lines/" + silk + "/price", "1,335").type("/delivery", "£3.95").press("Save changes");
         assertThat(tutor.status()).isEqualTo(200);
         // 7 x 1.335 = 9.345 -> 9.35; VAT 20 % of 9.35 = 1.87
         assertThat(cells("bead silk 0.6 mm, sea green")).contains("£9.35", "£1.87");
@@ -133,6 +133,7 @@ class OrdersPagesTest {
             packs | 1.5     | Give how many packs, from 0 to 100,000
             packs | many    | Give how many packs, from 0 to 100,000
             price | -0.01   | Give a price from 0 to 1,000,000
+            price | €1.20   | “€1.20” is not in GBP, as this price is. Give it in GBP, such as 4.50.
             price | cheap   | Give a price from 0 to 1,000,000
             """)
     void keepsNonsenseInItsFieldAndSaysHowToMendIt(String field, String typed, String message) {

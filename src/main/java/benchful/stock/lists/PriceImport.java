@@ -47,7 +47,7 @@ public final class PriceImport {
         this.addsNew = addsNew;
         this.unused = table.unknown(PriceRow.COLUMNS);
         Map<String, List<PriceRow>> byMaterial = new LinkedHashMap<>();
-        table.rows().stream().map(r -> PriceRow.read(r, supplier)).forEach(r -> byMaterial.computeIfAbsent(r.materialKey(), k -> new ArrayList<>()).add(r));
+        table.rows().stream().map(r -> PriceRow.read(r, supplier, PriceImport::currency)).forEach(r -> byMaterial.computeIfAbsent(r.materialKey(), k -> new ArrayList<>()).add(r));
         byMaterial.values().forEach(this::material);
     }
 
@@ -128,6 +128,10 @@ public final class PriceImport {
         } else {
             material.replace(after, PriceImport::supplier, today);
         }
+    }
+
+    private static String currency(String supplier) {
+        return Supplier.byName(supplier).map(Supplier::currency).orElse(null);
     }
 
     private static Supplier supplier(String name) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /**
  * A row of a price list: what one pack costs from so many packs on.
@@ -28,15 +29,18 @@ record PriceRow(int number, String material, String variantOf, Unit unit, String
 
     static final List<String> COLUMNS = List.of("material", "variant of", "unit", "supplier", "pack", "lengths", "article", "from packs", "price");
 
-    /** @param supplier of all rows that name none; null where each has to name its own */
-    static PriceRow read(Table.Row row, String supplier) {
+    /**
+     * @param supplier of all rows that name none; null where each has to name its own
+     * @param currencies of suppliers by name; null for one that there is not
+     */
+    static PriceRow read(Table.Row row, String supplier, UnaryOperator<String> currencies) {
         RowReader cells = new RowReader(row);
         String material = cells.name("material");
         String seller = row.get("supplier").isEmpty() && supplier != null ? supplier : cells.name("supplier");
         Unit unit = cells.unit("unit");
         Quantity pack = required(cells, "pack", cells.amount("pack", unit));
         Integer packs = cells.whole("from packs");
-        BigDecimal price = required(cells, "price", cells.price("price"));
+        BigDecimal price = required(cells, "price", cells.price("price", currencies.apply(seller)));
         Integer lengths = cells.whole("lengths");
         String article = cells.text("article");
         if (article != null && article.length() > LONGEST_ARTICLE) {

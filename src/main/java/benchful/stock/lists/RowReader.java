@@ -4,6 +4,7 @@ import benchful.catalogue.MaterialRules;
 import benchful.core.quantity.MeasuringRange;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
+import benchful.core.quantity.WrittenPrice;
 import benchful.web.tables.Table;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.Optional;
 /** Reads the cells of one row and gathers what is wrong with them. An empty cell is read as null. */
 public final class RowReader {
     private static final int LONGEST_NAME = 120;
+    private static final BigDecimal HIGHEST_PRICE = BigDecimal.valueOf(1_000_000);
 
     private final Table.Row row;
     private final List<String> faults = new ArrayList<>();
@@ -56,19 +58,21 @@ public final class RowReader {
         return symbol.isEmpty() || unit.isPresent() ? unit.orElse(null) : faulty(column, "“%s” is no unit that materials are counted in here.".formatted(symbol));
     }
 
-    /** A price; a comma in it is a decimal one, unless it may as well part thousands. */
-    public BigDecimal price(String column) {
+    /**
+     * A price; a comma in it is a decimal one, unless it may as well part thousands.
+     *
+     * @param currency that the price is in; null where that is not known, which is a fault elsewhere
+     */
+    public BigDecimal price(String column, String currency) {
         String written = row.get(column);
         if (written.isEmpty()) {
             return null;
         }
-        if (written.matches("[1-9]\\d{0,2},\\d{3}")) {
-            return faulty(column, "“%s” may be a thousand and more or a little over one. Write it as %s or as %s."
-                    .formatted(written, written.replace(",", ""), written.replace(',', '.')));
+        Optional<WrittenPrice> price = WrittenPrice.of(written).filter(p -> p.amount() == null || p.amount().compareTo(HIGHEST_PRICE) <= 0);
+        if (price.isEmpty()) {
+            return faulty(column, "“%s” is no price. Write a number from 0 to 1,000,000, such as 4.50.".formatted(written));
         }
-        return written.matches("\\d{1,7}([.,]\\d{1,4})?")
-                ? new BigDecimal(written.replace(',', '.'))
-                : faulty(column, "“%s” is no price. Write a number such as 4.50, without a sign.".formatted(written));
+        return price.get().unfit(currency).map(detail -> this.<BigDecimal>faulty(column, detail)).orElse(price.get().amount());
     }
 
     public Integer whole(String column) {

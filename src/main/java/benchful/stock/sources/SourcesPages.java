@@ -1,10 +1,13 @@
 package benchful.stock.sources;
 
+import benchful.catalogue.Supplier;
+import benchful.catalogue.suppliers.UsualCurrency;
 import benchful.core.Fault;
 import benchful.web.Pages;
 import benchful.web.forms.FormTree;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecReader;
+import benchful.web.forms.TypedPrices;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -16,6 +19,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Takes where missing materials come from, and goes back to the page that missed them. */
@@ -26,9 +30,12 @@ class SourcesPages {
     private static final Pattern MISSES = Pattern.compile("/classes/\\d{1,18}|/batches/\\d{1,18}|/orders/new(?:\\?[\\w=&-]{0,2000})?");
 
     private final SourceBook book;
+    private final SpecReader<SourcesSpec> reader;
 
-    SourcesPages(SourceBook book) {
+    SourcesPages(SourceBook book, UsualCurrency usual) {
         this.book = book;
+        this.reader = READER.pricedIn((sheet, place) -> TypedPrices.nearest(sheet, place, "seller").flatMap(Supplier::byName).map(Supplier::currency)
+                .or(() -> TypedPrices.nearest(sheet, place, "currency")).or(() -> Optional.of(usual.code())));
     }
 
     @CheckedTemplate(basePath = "stock")
@@ -43,7 +50,7 @@ class SourcesPages {
     @Transactional
     public Response take(MultivaluedMap<String, String> form) {
         String back = back(form.getFirst("back"));
-        SpecReader.Reading<SourcesSpec> reading = READER.tree(new FormTree(READER.schema()).of(form));
+        SpecReader.Reading<SourcesSpec> reading = reader.tree(new FormTree(READER.schema()).of(form));
         List<Fault> faults = reading instanceof SpecReader.Read<SourcesSpec> read ? book.write(read.sheet()) : ((SpecReader.Faulty<SourcesSpec>) reading).faults();
         return faults.isEmpty() ? Pages.seeOther(back + "#buy")
                 : Pages.faulty(Templates.sources(new Sources(SpecForm.faulty(reading.tree(), faults, 0), back)));

@@ -12,7 +12,9 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -29,24 +31,35 @@ public final class SpecReader<T> {
     private final Class<T> type;
     private final SpecSchema schema;
     private final Function<T, List<Fault>> rules;
+    private final BiFunction<JsonNode, String, Optional<String>> coins;
 
     /**
      * @param type a record that is a {@link benchful.web.forms.fields.Spec}
      * @param rules what must agree within the sheet, beyond the schema
      */
     public SpecReader(Class<T> type, Function<T, List<Fault>> rules) {
-        this(type, SpecSchema.of(type), rules);
+        this(type, SpecSchema.of(type), rules, TypedPrices::named);
     }
 
-    private SpecReader(Class<T> type, SpecSchema schema, Function<T, List<Fault>> rules) {
+    private SpecReader(Class<T> type, SpecSchema schema, Function<T, List<Fault>> rules, BiFunction<JsonNode, String, Optional<String>> coins) {
         this.type = type;
         this.schema = schema;
         this.rules = rules;
+        this.coins = coins;
     }
 
     /** A reader that asks more of the sheet: its faults are told together with the others. */
     public SpecReader<T> and(Function<T, List<Fault>> more) {
-        return new SpecReader<>(type, schema, sheet -> Stream.concat(rules.apply(sheet).stream(), more.apply(sheet).stream()).toList());
+        return new SpecReader<>(type, schema, sheet -> Stream.concat(rules.apply(sheet).stream(), more.apply(sheet).stream()).toList(), coins);
+    }
+
+    /**
+     * A reader that knows in which currency the sheet's prices are, where the sheet itself does not say.
+     *
+     * @param other the code of the currency of a place in a sheet as it is written; nothing where that is not known
+     */
+    public SpecReader<T> pricedIn(BiFunction<JsonNode, String, Optional<String>> other) {
+        return new SpecReader<>(type, schema, rules, other);
     }
 
     /** What was read. */
@@ -105,11 +118,17 @@ public final class SpecReader<T> {
         }
     }
 
-    /** Checks what was typed or read. Texts that stand for numbers, as forms send them, are taken as numbers. */
+    /**
+     * Checks what was typed or read. Texts that stand for numbers, as forms send them, are taken as numbers; prices may bear the sign
+     * of their currency, and keep it until all is well.
+     */
     public Reading<T> tree(JsonNode written) {
-        JsonNode tree = schema.coerced(written);
-        List<Fault> faults = schema.faults(tree);
-        return faults.isEmpty() ? bound(tree) : new Faulty<>(faults, tree, Map.of());
+        TypedPrices prices = TypedPrices.in(written, schema);
+        JsonNode tree = schema.coerced(prices.numbers(written));
+        List<Fault> faults = new ArrayList<>(prices.faults(tree, coins));
+        schema.faults(tree).stream().filter(fault -> faults.stream().noneMatch(f -> f.pointer().equals(fault.pointer()))).forEach(faults::add);
+        Reading<T> reading = faults.isEmpty() ? bound(tree) : new Faulty<>(faults, tree, Map.of());
+        return reading instanceof Faulty<T> faulty ? new Faulty<>(faulty.faults(), prices.asTyped(tree), Map.of()) : reading;
     }
 
     private Reading<T> bound(JsonNode tree) {

@@ -2,6 +2,8 @@ package benchful.web.forms;
 
 import benchful.core.Fault;
 import benchful.core.quantity.Sentence;
+import benchful.web.forms.fields.Mend;
+import benchful.web.forms.fields.Price;
 import benchful.web.forms.fields.Spec;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -34,6 +36,7 @@ import java.util.stream.Collectors;
 public final class SpecSchema {
     private static final int LONGEST_NAME = 200;
     private static final int MOST_PLACES = 15;
+    private static final String PRICE = Price.class.getAnnotation(Mend.class).value();
     private static final Map<Class<?>, SpecSchema> MADE = new ConcurrentHashMap<>();
 
     private final String name;
@@ -114,6 +117,10 @@ public final class SpecSchema {
             case "boolean" -> "Write true or false here.";
             default -> mend(pointer);
         };
+    }
+
+    boolean isPrice(String pointer) {
+        return at(pointer).path(SchemaTerms.MEND).asText().equals(PRICE);
     }
 
     /** How to put a value at a place right. */

@@ -53,13 +53,14 @@ class ListsPagesTest {
         String page = material("Fault silk", "Fault Beads", "2.40");
         preview("prices", "", false, """
                 material,supplier,pack,price,from packs
-                Fault silk,Fault Beads,2 m,9.99,
+                Fault silk,Fault Beads,2 m,£9.99,
                 Fault silk,Nobody Beads,2 m,1.00,
                 Fault silk,Fault Beads,5 g,1.00,
                 Fault silk,Fault Beads,2 m,cheap,
                 Fault silk,Fault Beads,3 m,1.00,5
                 ,Fault Beads,2 m,1.00,
                 Fault cord,Fault Beads,2 m,"1,234",
+                Fault cord,Fault Beads,2 m,"2,40 €",
                 """);
         assertThat(tutor.status()).isEqualTo(422);
         assertThat(tutor.page().select(".summary li").eachText())
@@ -67,7 +68,8 @@ class ListsPagesTest {
                 .anyMatch(f -> f.startsWith("Row 5") && f.contains("price: “cheap” is no price."))
                 .anyMatch(f -> f.startsWith("Row 6") && f.contains("the price of a single pack is missing"))
                 .anyMatch(f -> f.startsWith("Row 7") && f.contains("material: give a name"))
-                .anyMatch(f -> f.startsWith("Row 8") && f.contains("price: “1,234” may be a thousand and more or a little over one. Write it as 1234 or as 1.234."));
+                .anyMatch(f -> f.startsWith("Row 8") && f.contains("price: “1,234” may be a thousand and more or a little over one. Write it as 1234 or as 1.234."))
+                .anyMatch(f -> f.startsWith("Row 9") && f.contains("price: “2,40 €” is not in GBP, as this price is. Give it in GBP, such as 4.50."));
         assertThat(tutor.page().select("button").eachText()).doesNotContain("Import all of it");
         assertThat(tutor.open(page).page().text()).contains("£2.40").doesNotContain("£9.99");
     }

@@ -90,7 +90,7 @@ class SourcesPagesTest {
 
         assertThat(tutor.page().select(".panel.good")).isEmpty();
         assertThat(missing()).hasSize(3);
-        tutor.type("/sources/2/holds", "10 m").type("/sources/2/price", "3").type("/sources/2/seller", "Ribbon house").press("Write it down and work it out again");
+        tutor.type("/sources/2/holds", "10 m").type("/sources/2/price", "3 €").type("/sources/2/seller", "Ribbon house").press("Write it down and work it out again");
         assertThat(tutor.path()).startsWith("/orders/new");
         assertThat(missing()).containsExactly("Shade glue: 60 g missing", "Shade card: 3,600 cm² missing");
         assertThat(tutor.page().select("h3").eachText()).anySatisfy(h -> assertThat(h).startsWith("Ribbon house"));
