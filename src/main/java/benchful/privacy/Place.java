@@ -17,6 +17,7 @@ record Place(String words, String address) {
             Map.entry("craft_class", new Place("class", "/classes/{id}")),
             Map.entry("kept_plan", new Place("plan of a class as it was printed or reviewed", "/classes/{class_id}")),
             Map.entry("review", new Place("review of a class", "/classes/{class_id}/review")),
+            Map.entry("class_photo", new Place("photograph of a class", "/classes/{class_id}/photos")),
             Map.entry("assessment", new Place("risk assessment of a class", "/classes/{class_id}/assessment")),
             Map.entry("printed_assessment", new Place("printed risk assessment of a class", "/classes/{class_id}/assessment")),
             Map.entry("packed_content", new Place("packing list of a class", "/classes/{class_id}/packing")),

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 
 /** What the page of a review shows. */
 @TemplateData
-public record ReviewView(Review review, SpecForm form, List<Row> rows, List<String> materials, List<Leftovers.Line> leftovers, List<String> reasons) {
+public record ReviewView(Review review, SpecForm form, List<Row> rows, List<String> materials, List<Leftovers.Line> leftovers, List<String> reasons, List<PhotoLine> photos) {
 
     /** A planned step with what happened. */
     @TemplateData
@@ -27,7 +27,8 @@ public record ReviewView(Review review, SpecForm form, List<Row> rows, List<Stri
         List<PlannedStep> planned = review.plan().steps();
         return new ReviewView(review, form,
                 IntStream.range(0, planned.size()).mapToObj(i -> new Row(planned.get(i), results.get(i))).toList(),
-                Stream.concat(materials.stream(), review.sheet().materials().keySet().stream()).distinct().toList(), leftovers, reasons);
+                Stream.concat(materials.stream(), review.sheet().materials().keySet().stream()).distinct().toList(), leftovers, reasons,
+                ClassPhoto.photos(review.craftClass()));
     }
 
     public List<StepReview> ranOver() {

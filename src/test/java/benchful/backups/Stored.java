@@ -27,6 +27,7 @@ public class Stored {
         "insert into past_price select min(id), 1.10, '2025-01-01', '2025-06-01' from offer",
         "insert into printed_assessment (class_id, printed_at, sheet) select min(id), '2026-11-01 10:00', '{}' from craft_class",
         "insert into assessment (version, class_id, sheet) select 0, min(id), '{\"notes\": \"line\\nline\"}' from craft_class",
+        "insert into class_photo (class_id, caption, media_type, content) select min(id), 'Six strands', 'image/png', '\\x89504e470d0a1a0a00ff' from craft_class",
         "insert into bin_entry (kind, name, address, removed_at) values ('venue', 'Old loft', '/venues/9', now())",
         "insert into bin_row (entry_id, table_name, before) select id, 'venue', '{\"id\": 9, \"name\": \"Old loft\"}' from bin_entry",
         "update supplier set contact = e'Ask for \"Ninepin\", mornings\\nthen ring; ÅÉ 珠' where id = (select min(id) from supplier)",

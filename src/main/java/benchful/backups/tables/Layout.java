@@ -22,6 +22,7 @@ public record Layout(String table, String column, String folder, String label, S
             new Layout("project", "sheet", "projects", "name", JSON),
             new Layout("project_picture", "content", "pictures", "name", PICTURE),
             new Layout("held_picture", "content", "pictures-being-written", "left(digest, 12)", PICTURE),
+            new Layout("class_photo", "content", "photographs", "'class ' || class_id", PICTURE),
             new Layout("venue", "sheet", "venues", "name", JSON),
             new Layout("craft_class", "setup", "classes", "setup ->> 'title'", JSON),
             new Layout("kept_plan", "file", "plans", "'class ' || class_id", JSON),
@@ -36,7 +37,7 @@ public record Layout(String table, String column, String folder, String label, S
     private static final Map<String, String> WORDS = Map.ofEntries(
             Map.entry("project", "projects"), Map.entry("project_picture", "pictures of projects"), Map.entry("project_draft", "projects being written"),
             Map.entry("held_picture", "pictures of projects being written"), Map.entry("venue", "venues"),
-            Map.entry("craft_class", "classes"), Map.entry("kept_plan", "plans kept when printed"), Map.entry("review", "reviews"),
+            Map.entry("craft_class", "classes"), Map.entry("kept_plan", "plans kept when printed"), Map.entry("review", "reviews"), Map.entry("class_photo", "photographs of finished pieces"),
             Map.entry("assessment", "risk assessments"), Map.entry("printed_assessment", "risk assessments as printed"),
             Map.entry("hazard", "hazards of your own"), Map.entry("kit_batch", "kit batches"), Map.entry("supplier", "suppliers"),
             Map.entry("material", "materials"), Map.entry("offer", "packs and prices"), Map.entry("price_break", "prices for many packs"),

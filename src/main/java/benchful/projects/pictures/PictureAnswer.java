@@ -12,13 +12,13 @@ import java.util.Optional;
 import java.util.UUID;
 
 /** One picture for pages and for whoever opens it by itself; a browser asks again but fetches only what changed. */
-final class PictureAnswer {
+public final class PictureAnswer {
     private static final String NOTHING_ACTIVE = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; sandbox";
 
     private PictureAnswer() {}
 
     /** @param query how it is turned and cut: {@code turned} [degrees], {@code left}, {@code top}, {@code right}, {@code bottom} [%] */
-    static Response of(byte[] stored, String mediaType, MultivaluedMap<String, String> query, Request request) {
+    public static Response of(byte[] stored, String mediaType, MultivaluedMap<String, String> query, Request request) {
         byte[] content = mediaType.equals("image/svg+xml") ? named(stored) : edit(query).on(stored, mediaType);
         EntityTag tag = new EntityTag(UUID.nameUUIDFromBytes(content).toString());
         Response.ResponseBuilder unchanged = request.evaluatePreconditions(tag);
