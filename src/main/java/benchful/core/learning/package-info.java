@@ -59,6 +59,9 @@
  * tells nothing. It leaves out that one class asks more than another, and how long a call lasts: a hand that goes down says that somebody
  * was helped, but not since when.
  *
+ * <p><b>What is not learned</b>: how long breaks really were, as nothing tells when one is over, so that a longer one counts for the step
+ * after it; and how many of a tool are needed, as nothing but free notes says that one was short.
+ *
  * <p>What it leaves out: that one class is slow in all of its steps, so that the sum over steps is a little less sure than if
  * they were unlike each other; and steps whose ends overlap in a class that goes at its own pace, where the time from one end
  * to the next tells less of the step.
