@@ -7,6 +7,7 @@ import benchful.SampleData;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.LocatorAssertions.ContainsTextOptions;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -24,16 +25,25 @@ class DraftsTest {
     @Inject
     SampleData data;
 
+    /** A program that is away for a while, and a browser that forgot its name, so that the key of the form has run out. */
     @Test
-    void outliveThePageAndTheBrowser() {
+    void outliveThePageTheBrowserTheProgramAndTheirKey() {
         data.nothing();
         try (Browser browser = Browser.open()) {
             try (BrowserContext window = browser.window(1280)) {
                 Page page = window.newPage();
                 page.navigate(address.resolve("/projects/new").toString());
                 page.locator("[name='/name']").fill("Half a lantern");
+                page.route("**/projects/drafts", Route::abort);
                 page.locator("[name='lines/steps']").fill("make: Fold it, 4-6-10 min\nmake: Light it");
-                assertThat(page.locator("[data-part=draft] [role=status]")).containsText("Kept", new ContainsTextOptions().setTimeout(20_000));
+                page.waitForRequest("**/projects/drafts", () -> { });
+                page.unroute("**/projects/drafts");
+                Locator kept = page.locator("[data-part=draft] [role=status]");
+                assertThat(kept).containsText("Kept", new ContainsTextOptions().setTimeout(20_000));
+                window.clearCookies();
+                page.waitForResponse(answer -> answer.url().matches(".*/projects/drafts/\\d+") && answer.ok(), () ->
+                        page.waitForResponse(answer -> answer.status() == 403, () ->
+                                page.locator("[name='lines/tools']").fill("scissors")));
                 page.locator("[name='/craft']").fill("paper");
                 page.locator("header.site a[href='/projects']").click();
             }
@@ -42,6 +52,7 @@ class DraftsTest {
                 page.navigate(address.resolve("/projects").toString());
                 page.getByText("Half a lantern").click();
                 assertThat(page.locator("[name='/craft']")).hasValue("paper");
+                assertThat(page.locator("[name='lines/tools']")).hasValue("scissors");
                 assertThat(page.locator("[name='lines/steps']")).hasValue("make: Fold it, 4-6-10 min\nmake: Light it");
                 Locator can = page.locator("[data-part=draft] li");
                 assertThat(can.first()).containsText("Print a handout: not yet. Give one student's quick, usual and slow times.");

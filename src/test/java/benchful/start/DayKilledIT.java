@@ -22,8 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Kills the packaged program between taps of a running class, as often as {@code -Dbenchful.kills} says, and compares what was
- * acknowledged with what is there. Taps are sent as the page of the day sends them: all that the log has not shown yet.
+ * Kills the packaged program between taps of a running class and while a project is being written, as often as {@code -Dbenchful.kills}
+ * says, and compares what was acknowledged with what is there. Taps are sent as the page of the day sends them: all that the log has not
+ * shown yet. The project is written on in the page that was open when the program was killed.
  */
 class DayKilledIT {
     /** Whoever taps waits for the program to come back rather than going on for ever. */
@@ -41,19 +42,25 @@ class DayKilledIT {
     private int taps;
 
     @Test
-    void losesAndDoublesNoAcknowledgedTap() throws Exception {
+    void losesAndDoublesNoAcknowledgedTapAndNoDraft() throws Exception {
         Map<String, String> settings = Map.of("BENCHFUL_DATA", folder.resolve("data").toString(), "QUARKUS_HTTP_PORT", String.valueOf(freePort()));
         Program program = Program.start(folder, settings).whenReady();
         address = program.address().toURL();
         new Visitor(address).open("/").press("Load the sample classes");
         Thread phone = new Thread(this::tapOn);
         phone.start();
+        Visitor writer = new Visitor(address).open("/projects/new").type("/name", "Half a lantern");
         for (int kill = 0; kill < KILLS; kill++) {
             somethingIsAcknowledged();
+            String text = "Kept before the end number %d.".formatted(kill);
+            writer.type("/summary", text).press("Keep as a draft");
             TimeUnit.MILLISECONDS.sleep(random.nextInt(1500));
             program.kill();
             program = Program.start(folder, settings).whenReady();
+            assertThat(new Visitor(address).open(writer.path()).field("/summary")).isEqualTo(text);
         }
+        writer.type("/craft", "paper").type("lines/steps", "make: Fold it, 4-6-10 min").press("Save the project");
+        assertThat(writer.page().select("h1").text()).isEqualTo("Half a lantern");
         somethingIsAcknowledged();
         over = true;
         phone.join();

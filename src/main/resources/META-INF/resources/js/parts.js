@@ -2,10 +2,13 @@
 // that comes back only the parts are taken: those marked data-part, and the boxes of lines marked data-box. What is typed into a
 // box is read as soon as the hand rests.
 //
-// Whatever is typed is kept as a draft a moment later, and once more when the page is left.
+// Whatever is typed is kept as a draft a moment later, and once more when the page is left. Where the program is away it is tried again
+// until it is back; a key that has run out is changed for the one that comes with the refusal.
 import {forget, path} from './drafts.js';
 
 const form = document.querySelector('form[data-parts]');
+const RESTS = 1500;
+const AGAIN = 3000;
 const LIST_BUTTONS = ['add', 'remove', 'up', 'copy', 'putback', 'read'];
 let latest = 0;
 let waiting;
@@ -23,13 +26,26 @@ const withoutFiles = sent => {
   return sent;
 };
 
+const parsed = async answer => new DOMParser().parseFromString(await answer.text(), 'text/html');
+
+async function post(address, sent) {
+  let answer = await fetch(address, {method: 'POST', body: sent});
+  if (answer.status === 403) {
+    const fresh = (await parsed(answer)).querySelector('[name="form-key"]');
+    if (!fresh) throw new Error('no key');
+    form.querySelector(':scope > [name="form-key"]').value = fresh.value;
+    sent.set('form-key', fresh.value);
+    answer = await fetch(address, {method: 'POST', body: sent});
+  }
+  if (!answer.ok) throw new Error(answer.status);
+  return parsed(answer);
+}
+
 async function fetched(name, value, sent = new FormData(form)) {
   const turn = ++latest;
   sent.append(name, value);
   sent.append('sending', `${Date.now()} ${turn}`); // No two are alike, so none is taken for one that was pressed twice.
-  const answer = await fetch(form.action, {method: 'POST', body: sent});
-  if (!answer.ok) throw new Error(answer.status);
-  const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+  const page = await post(form.action, sent);
   return turn === latest ? page : null;
 }
 
@@ -86,18 +102,19 @@ async function keep() {
   try {
     const sent = withoutFiles(new FormData(form));
     sent.append('sending', `${Date.now()} keep`);
-    const answer = await fetch('/projects/drafts', {method: 'POST', body: sent});
-    if (!answer.ok) throw new Error(answer.status);
-    const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+    const page = await post('/projects/drafts', sent);
     form.querySelector('[data-part=draft]').replaceWith(page.querySelector('[data-part=draft]'));
     known(page);
     if (!typed) forget({path: path(form)});
-  } catch { typed = true; } finally { underway = false; }
+  } catch {
+    typed = true;
+    later(AGAIN);
+  } finally { underway = false; }
 }
 
-function later() {
+function later(rest = RESTS) {
   clearTimeout(keeping);
-  keeping = setTimeout(keep, 1500);
+  keeping = setTimeout(keep, rest);
 }
 
 form.addEventListener('input', event => {
