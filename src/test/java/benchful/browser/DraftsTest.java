@@ -121,7 +121,13 @@ class DraftsTest {
             Locator seen = page.locator("#preview");
             assertThat(seen).containsText("1 candle", new ContainsTextOptions().setTimeout(30_000));
             assertThat(seen).containsText("Not shown, as it is not whole yet: paper, Light it.");
-            assertThat(seen.locator("img.page").first()).isVisible();
+            Locator first = seen.locator(".page img").first();
+            double before = first.boundingBox().width;
+            first.click();
+            assertTrue(first.boundingBox().width > 1.5 * before, "larger");
+            assertThat(seen.locator(".smaller").first()).isVisible();
+            page.keyboard().press("Escape");
+            assertThat(seen.locator(".smaller").first()).not().isVisible();
             page.locator("[name='lines/materials']").fill("candle 3\npaper 2 sheets");
             assertThat(seen).containsText("3 candle", new ContainsTextOptions().setTimeout(30_000));
             page.setViewportSize(360, 740);

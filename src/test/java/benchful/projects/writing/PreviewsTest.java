@@ -44,7 +44,7 @@ class PreviewsTest {
         tutor.press("Show the handout");
         String seen = tutor.page().select("[data-seen]").text();
         assertThat(seen).contains("Size Small.", "1 candle", "30 cm wire", "pliers", "Not shown, as it is not whole yet: Light it.", "Say which craft it is");
-        String page = tutor.page().selectFirst("[data-seen] img.page").attr("src");
+        String page = tutor.page().selectFirst("[data-seen] .page img").attr("src");
         assertThat(page).startsWith("data:image/png;base64,");
         assertThat(ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(page.substring(page.indexOf(',') + 1)))).getWidth()).as("A4 at 84 dots an inch").isBetween(690, 700);
         assertThat(tutor.field("/name")).as("the form is there as it was").isEqualTo("Test lantern");
