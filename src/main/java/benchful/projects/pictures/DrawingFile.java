@@ -179,7 +179,7 @@ final class DrawingFile {
     }
 
     /** The JDK's own reader, with every way out of the file closed. */
-    private static DocumentBuilder builder() {
+    static DocumentBuilder builder() {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
@@ -195,7 +195,7 @@ final class DrawingFile {
         }
     }
 
-    private static byte[] written(Document drawing) {
+    static byte[] written(Document drawing) {
         try {
             TransformerFactory factory = TransformerFactory.newDefaultInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);

@@ -19,7 +19,8 @@ public final class PictureAnswer {
 
     /** @param query how it is turned and cut: {@code turned} [degrees], {@code left}, {@code top}, {@code right}, {@code bottom} [%] */
     public static Response of(byte[] stored, String mediaType, MultivaluedMap<String, String> query, Request request) {
-        byte[] content = mediaType.equals("image/svg+xml") ? named(stored) : edit(query).on(stored, mediaType);
+        byte[] edited = edit(query).on(stored, mediaType);
+        byte[] content = mediaType.equals("image/svg+xml") ? named(edited) : edited;
         EntityTag tag = new EntityTag(UUID.nameUUIDFromBytes(content).toString());
         Response.ResponseBuilder unchanged = request.evaluatePreconditions(tag);
         CacheControl askAgain = new CacheControl();

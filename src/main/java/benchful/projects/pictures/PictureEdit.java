@@ -4,7 +4,7 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 
 /**
- * How a photograph is turned, and what is cut off afterwards; a drawing stays as it is.
+ * How a picture is turned, and what is cut off afterwards.
  *
  * @param quarters turns to the right, from 0 to 3
  * @param left share of the width that goes, [%], from 0; left and right leave a tenth at the least
@@ -36,8 +36,11 @@ public record PictureEdit(int quarters, double left, double top, double right, d
 
     /** @param content of a picture that is fit to be stored */
     public byte[] on(byte[] content, String mediaType) {
-        if (isNone() || !mediaType.startsWith("image/") || mediaType.equals("image/svg+xml")) {
+        if (isNone() || !mediaType.startsWith("image/")) {
             return content;
+        }
+        if (mediaType.equals("image/svg+xml")) {
+            return DrawingEdit.on(content, this);
         }
         return PhotoFile.edited(content, mediaType.substring("image/".length()), this) instanceof PictureFile.Fit fit ? fit.content() : content;
     }

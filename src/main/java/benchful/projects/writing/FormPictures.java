@@ -145,11 +145,6 @@ final class FormPictures {
         return query.isEmpty() ? "" : "?" + query.substring(1);
     }
 
-    /** True for a photograph. */
-    static boolean isTurnable(JsonNode picture) {
-        return picture.path("media_type").asText().matches("image/(?:png|jpeg)");
-    }
-
     /** What of the turning and cutting of a picture was written wrong, for a form that is shown again. */
     static List<Fault> faults(ObjectNode tree) {
         FaultCollector faults = new FaultCollector();

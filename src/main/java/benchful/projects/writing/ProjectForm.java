@@ -197,10 +197,6 @@ public record ProjectForm(SpecForm form, Long id, Map<String, String> stored, Ch
         return FormPictures.address(form.tree().at(row), isNew() || storedName(row).isEmpty() ? null : "/projects/%d/pictures/%s".formatted(id, storedName(row)));
     }
 
-    public boolean turnable(String row) {
-        return preview(row) != null && FormPictures.isTurnable(form.tree().at(row));
-    }
-
     public List<String> turns() {
         return List.of("90", "180", "270");
     }

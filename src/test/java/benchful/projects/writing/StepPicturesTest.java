@@ -126,6 +126,19 @@ class StepPicturesTest {
     }
 
     @Test
+    void turnsAndCutsADrawingWhichStaysOne() {
+        byte[] drawing = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 40 20\"><text>‹length›</text></svg>".getBytes(StandardCharsets.UTF_8);
+        tutor.press("Add a picture").pick("file:/pictures/0", "plan.svg", "image/svg+xml", drawing).type("/pictures/0/name", "plan").type("/pictures/0/alt", "A plan")
+                .press("Keep as a draft");
+        tutor.type("/pictures/0/turned", "90").type("/pictures/0/cut/top", "50").press(tutor.page().selectFirst("button[name=read][value=/pictures/0]"));
+        String shown = new String(new Visitor(start).open(tutor.page().selectFirst("fieldset.picture img").attr("src")).bytes(), StandardCharsets.UTF_8);
+        assertThat(shown).contains("viewBox=\"0 20 20 20\"", "matrix(0 1 -1 0 20 0)");
+        tutor.press("Save the project");
+        assertThat(new String(stored().pictures().get(0).content(), StandardCharsets.UTF_8)).isEqualTo(shown);
+        assertThat(stored().pictures().get(0).mediaType()).isEqualTo("image/svg+xml");
+    }
+
+    @Test
     void putsAStoredPictureAndARowBackThatWereRemoved() throws IOException {
         put(photo(40, 20)).press("Save the project");
         byte[] whole = stored().pictures().get(0).content();
