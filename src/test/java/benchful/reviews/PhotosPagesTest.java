@@ -79,6 +79,7 @@ class PhotosPagesTest {
         String project = tutor.open(craftClass).page().selectFirst("main a[href~=^/projects/\\d+$]").attr("href");
         assertThat(captions(project)).containsExactly("Sat 6 Mar 2027: Six strands, two of them left-handed");
         assertThat(captions(project + "/reviews")).isEqualTo(captions(project));
+        assertThat(tutor.open("/privacy").type("name", "left-handed").press("Find").page().select("main a[href=%s/photos]".formatted(craftClass)).text()).contains("photograph of a class");
     }
 
     @Test
