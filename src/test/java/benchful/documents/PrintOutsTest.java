@@ -50,12 +50,15 @@ class PrintOutsTest {
                 .flatMap(paper -> Stream.of(Version.values()).map(version -> Arguments.of(what, paper, version))));
     }
 
+    /** The validator, which takes longer than all else together, sees each version on one paper; on the other it sees every other project. */
     @ParameterizedTest(name = "{0} {1} {2}")
     @MethodSource("all")
     void isFitToBeHandedOut(PrintOut what, Paper paper, Version version) throws IOException {
         try (PdfReading pdf = printed(strand, what, paper, version)) {
             isTaggedAndTitled(pdf);
-            assertThat(pdf.barriers()).isEmpty();
+            if (paper == Paper.A4) {
+                assertThat(pdf.barriers()).isEmpty();
+            }
             hasItsFontsEmbedded(pdf);
             isOnThisPaper(pdf, paper);
             keepsEveryLetterInsideTheMargins(pdf, what);
