@@ -72,6 +72,16 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
         return project.steps().stream().filter(s -> s.kind().mayBePrepared()).toList();
     }
 
+    /** Steps that have a place in an order of her own. */
+    public List<Step> orderable() {
+        return project.steps().stream().filter(s -> s.kind().needsClass()).toList();
+    }
+
+    /** "step 3 of your order". */
+    public String inOrder(int place) {
+        return "step %d of your order".formatted(place);
+    }
+
     public boolean preparedAhead(String step) {
         return IntStream.range(0, form.tree().path("prepared_ahead").size())
                 .anyMatch(i -> form.tree().path("prepared_ahead").path(i).asText().equals(step));

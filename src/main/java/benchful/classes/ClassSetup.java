@@ -46,6 +46,7 @@ import java.util.Map;
  * @param breaks in every meeting that holds them
  * @param rest a rule by which more breaks are placed; null for none
  * @param preparedAhead ids of steps the tutor does before the class instead
+ * @param ownOrder ids of steps that come in this order where the project leaves it open; the rest stay where they end soonest
  * @param tools what the tutor brings, added to the venue's
  * @param currency ISO 4217 code the totals are shown in
  * @param costs what more hours, hands and students would cost or bring; null where the tutor did not say
@@ -73,6 +74,7 @@ public record ClassSetup(
         @Length(most = 20) List<Break> breaks,
         @JsonInclude(JsonInclude.Include.NON_NULL) Rest rest,
         @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> preparedAhead,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Choose a step of the project.") String> ownOrder,
         @Length(most = 200) Map<@Filled(80) @Mend("Name a tool in at most 80 letters.") String, @Count Integer> tools,
         @CurrencyCode String currency,
         Costs costs,
@@ -91,6 +93,7 @@ public record ClassSetup(
         students = students == null ? List.of() : List.copyOf(students);
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
         preparedAhead = preparedAhead == null ? List.of() : List.copyOf(preparedAhead);
+        ownOrder = ownOrder == null ? List.of() : List.copyOf(ownOrder);
         tools = copy(tools);
         choices = copy(choices);
         instead = instead == null ? List.of() : List.copyOf(instead);

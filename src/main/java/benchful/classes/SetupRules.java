@@ -2,6 +2,7 @@ package benchful.classes;
 
 import benchful.core.Fault;
 import benchful.projects.ProjectSpec;
+import benchful.projects.Step;
 import benchful.web.Formats;
 import benchful.web.forms.SpecReader;
 import java.time.Duration;
@@ -40,6 +41,7 @@ public final class SetupRules {
         rules.sizes();
         rules.students();
         rules.steps();
+        rules.order();
         rules.currency();
         rules.groups();
         rules.faults.addAll(ChoiceRules.faults(setup, project));
@@ -113,6 +115,35 @@ public final class SetupRules {
             String id = setup.preparedAhead().get(i);
             if (project.step(id).isEmpty()) {
                 fault("/prepared_ahead/" + i, "“%s” has no step “%s”.".formatted(project.name(), id));
+            }
+        }
+    }
+
+    /** Her own order asks for nothing that the project forbids. */
+    private void order() {
+        List<String> order = setup.ownOrder();
+        for (int i = 0; i < order.size(); i++) {
+            String step = order.get(i);
+            String title = project.step(step).map(Step::title).orElse(step);
+            Set<String> later = new HashSet<>();
+            order.subList(0, i).forEach(earlier -> before(earlier, later));
+            if (project.step(step).isEmpty()) {
+                fault("/own_order/" + i, "“%s” has no step “%s”.".formatted(project.name(), step));
+            } else if (!project.step(step).get().kind().needsClass()) {
+                fault("/own_order/" + i, "“%s” is nothing that the class does, so it has no place in your order. Choose another step, or none.".formatted(title));
+            } else if (order.indexOf(step) < i) {
+                fault("/own_order/" + i, "“%s” stands in your order twice. Take it out here.".formatted(title));
+            } else if (later.contains(step)) {
+                fault("/own_order/" + i, "“%s” must come sooner, by what the project says of its steps. Move it up, or take it out of your order.".formatted(title));
+            }
+        }
+    }
+
+    /** All that the project has done before a step. */
+    private void before(String step, Set<String> found) {
+        for (int i = 0; i < project.steps().size(); i++) {
+            if (project.steps().get(i).id().equals(step)) {
+                project.predecessors(i).stream().filter(a -> a.least() == null || !a.least().isNegative()).map(Step.After::step).filter(found::add).forEach(b -> before(b, found));
             }
         }
     }

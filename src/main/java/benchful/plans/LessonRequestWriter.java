@@ -85,7 +85,14 @@ final class LessonRequestWriter {
         room.forEach(request::tool);
         setup.meetings().forEach(m -> meeting(m, request));
         setup.breaks().stream().filter(b -> isTooLong(b, setup)).forEach(b -> tooLong(b, request));
+        ownOrder(request.build()).forEach(request::link);
         return BreakPlacer.placed(request.build(), setup.meetings().stream().flatMap(this::movable).toList());
+    }
+
+    /** What the tutor asks for beyond the project, of the steps that the class still does. */
+    private List<Link> ownOrder(LessonRequest asked) {
+        List<String> order = setup.ownOrder().stream().filter(id -> asked.steps().stream().anyMatch(s -> s.id().equals(id) && s.kind().needsClass() && !asked.isAhead(s))).toList();
+        return IntStream.range(1, order.size()).mapToObj(i -> new Link(order.get(i - 1), order.get(i))).toList();
     }
 
     /** A break that no meeting is long enough for is no break to leave out but a mistake, which the engine names. */

@@ -11,7 +11,11 @@ import java.util.Map;
 
 /** Makes whole class files: a project, a class of it, a room, and a catalogue that sells some of what it needs. */
 final class ClassFileMaker {
+    /** The first numbers of near seeds are near each other. */
+    private static final long FAR_APART = 0x9E3779B97F4A7C15L;
+
     private final Chance chance;
+    private final Chance ordering;
     private final String mark;
     private final ObjectNode file = SpecFormat.json().createObjectNode();
     private final ProjectMaker maker;
@@ -20,6 +24,7 @@ final class ClassFileMaker {
     ClassFileMaker(long seed) {
         this.chance = new Chance(seed);
         this.mark = " of life " + seed;
+        this.ordering = new Chance(seed * FAR_APART);
         this.maker = new ProjectMaker(chance);
     }
 
@@ -113,6 +118,14 @@ final class ClassFileMaker {
     }
 
     private void more(ObjectNode setup) {
+        if (ordering.once(4)) {
+            ArrayNode order = setup.putArray("own_order");
+            file.at("/project/steps").forEach(step -> {
+                if (List.of("show", "make", "together").contains(step.path("kind").asText()) && ordering.once(2)) {
+                    order.add(step.get("id").asText());
+                }
+            });
+        }
         if (chance.once(2)) {
             ObjectNode pause = setup.putArray("breaks").addObject().put("at", chance.of("10:30", "11:00", "00:00", "23:58")).put("lasts", chance.of("10 min", "1 h"));
             if (chance.once(2)) {

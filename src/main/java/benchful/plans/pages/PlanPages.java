@@ -154,7 +154,7 @@ class PlanPages {
             ClassFile file = plans.file(craftClass);
             advice.keepOnlyFor(craftClass, file);
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanView(craftClass, file, plan, form, null, kept, experience.of(craftClass, file, plan.lesson())));
+            return Templates.show(new PlanView(craftClass, file, plan, order(file, plan), form, null, kept, experience.of(craftClass, file, plan.lesson())));
         }
 
         /** What can't be tried any more is told in the form. */
@@ -170,13 +170,17 @@ class PlanPages {
                 return page(form(), null);
             }
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanView(craftClass, file, plan, SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null,
+            return Templates.show(new PlanView(craftClass, file, plan, order(file, plan), SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null,
                     experience.of(craftClass, file, plan.lesson())));
         }
 
         Trial kept(WhatIf undo) {
             List<Difference> changes = Difference.between(undo.over(new FormTree(reader.schema()), stored), stored);
             return changes.isEmpty() ? null : new Trial(undo, changes);
+        }
+
+        private OwnOrder order(ClassFile file, ClassPlan plan) {
+            return plan.lesson() == null ? null : OwnOrder.of(file, plan.lesson(), plans);
         }
 
         private ClassPlan plan(ClassFile file) {

@@ -111,6 +111,22 @@ class PlanPagesTest {
         assertThat(tutor.open(kept).page().select("button").eachText()).doesNotContain("Undo");
     }
 
+    @Test
+    void keepsAnOrderOfHerOwnAndSaysWhatItCosts() {
+        tutor.open(page).press("Keep this order");
+        assertThat(tutor.page().select("#order").text()).matches("Your own order: Welcome.*, then .*\\. It costs no time\\. Leave the order to the plan Change your order");
+        assertThat(tutor.page().select("button").eachText()).contains("Undo").doesNotContain("Keep this order");
+        assertThat(stored("/own_order/1")).isNotEmpty();
+        tutor.press("Leave the order to the plan");
+        assertThat(stored("/own_order/0")).isEmpty();
+
+        tutor.open(page + "/setup").type("/own_order/0", "tidy").press("One more step").type("/own_order/1", "welcome").press("Save and show the plan");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select(".summary").text()).contains("“Welcome, and what we make” must come sooner");
+        tutor.press(tutor.page().selectFirst("button[aria-label=Move step 2 of your order up]")).press("Save and show the plan");
+        assertThat(tutor.page().select("#order").text()).startsWith("Your own order: Welcome, and what we make, then ").doesNotContain("Keep this order");
+    }
+
     /** In the small form on the page. */
     private String shown(String field) {
         return tutor.page().select("form.inputs [name=%s]".formatted(field)).val();
