@@ -2,12 +2,13 @@ package benchful.home;
 
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.core.type.TypeReference;
+import io.quarkus.arc.Arc;
 import io.quarkus.arc.Unremovable;
 import io.quarkus.runtime.BlockingOperationControl;
 import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
 import io.vertx.core.http.Cookie;
 import io.vertx.core.http.HttpServerRequest;
-import jakarta.enterprise.context.RequestScoped;
+import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Named;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,7 +20,7 @@ import java.util.List;
  * accounts; every page can show them.
  */
 @Named("guide")
-@RequestScoped
+@ApplicationScoped
 @Unremovable
 public class Guide {
     static final String COOKIE = "benchful-guide";
@@ -46,9 +47,9 @@ public class Guide {
         return STOPS.stream().filter(stop -> page.matches(stop.at())).findFirst().map(Stop::says).orElse(List.of());
     }
 
-    /** A page of a failure may be made where no form can be. */
+    /** A page of a failure may be made outside any request, or where no form can be. */
     public boolean isWanted() {
-        Cookie noted = request.getCurrent() == null || !BlockingOperationControl.isBlockingAllowed() ? null : sent().getCookie(COOKIE);
+        Cookie noted = !Arc.container().requestContext().isActive() || request.getCurrent() == null || !BlockingOperationControl.isBlockingAllowed() ? null : sent().getCookie(COOKIE);
         return noted != null && noted.getValue().equals(SHOWN);
     }
 

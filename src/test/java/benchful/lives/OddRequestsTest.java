@@ -36,6 +36,9 @@ class OddRequestsTest {
             String answer = sent(request);
             requests.answered("request " + seed, request.lines().findFirst().orElse(""), Duration.ofNanos(System.nanoTime() - before));
             requests.count(answer.isEmpty() ? "not answered" : "answered " + answer.substring(0, Math.min(12, answer.length())).replaceAll("^\\S+ ", ""));
+            if (answer.isEmpty() && !promisesMore(request)) {
+                requests.fault("request %d is not answered: %s".formatted(seed, request.lines().limit(8).toList()));
+            }
             if (answer.matches("(?s)HTTP/1\\.[01] 5(?!03).*") || !Words.foreign(answer).isEmpty()) {
                 requests.fault("request %d: %s%n  %s".formatted(seed, request.lines().limit(8).toList(), answer.lines().limit(1).toList() + " " + Words.foreign(answer)));
             }
@@ -86,11 +89,15 @@ class OddRequestsTest {
             socket.setSoTimeout(10_000);
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
             // Who closes one half would be taken for gone; it is done only where the rest of a body that is not there is waited for.
-            if (request.matches("(?s).*(Transfer-Encoding: |Content-Length: (-1|x|9{5,})).*")) {
+            if (promisesMore(request)) {
                 socket.shutdownOutput();
             }
             return read(socket.getInputStream());
         }
+    }
+
+    private static boolean promisesMore(String request) {
+        return request.matches("(?s).*(Transfer-Encoding: |Content-Length: (-1|x|9{5,})).*");
     }
 
     private static String read(InputStream in) {

@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
 /**
@@ -121,8 +122,9 @@ final class DrawingEdit {
     /** An identifier that the drawing does not use yet. */
     private String freeName() {
         Set<String> taken = new HashSet<>();
-        for (int i = 0; i < root.getElementsByTagName("*").getLength(); i++) {
-            taken.add(((Element) root.getElementsByTagName("*").item(i)).getAttribute("id"));
+        NodeList drawn = root.getElementsByTagName("*");
+        for (int i = 0; i < drawn.getLength(); i++) {
+            taken.add(((Element) drawn.item(i)).getAttribute("id"));
         }
         int number = 1;
         while (taken.contains("edge-" + number)) {

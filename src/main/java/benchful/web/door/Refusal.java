@@ -58,9 +58,17 @@ record Refusal(int status, String title, String detail, int retryAfter) {
         if (forPrograms) {
             routing.end(json());
         } else {
-            Templates.error(title, detail).renderAsync().thenAccept(routing::end);
+            Templates.error(title, detail).renderAsync().whenComplete((page, failure) -> end(routing, failure == null ? page : null));
         }
         routing.request().resume();
+    }
+
+    /** @param page null where it can't be shown, and only its words are */
+    private void end(RoutingContext routing, String page) {
+        if (page == null) {
+            routing.response().putHeader(HttpHeaders.CONTENT_TYPE, MediaType.TEXT_PLAIN + ";charset=UTF-8");
+        }
+        routing.end(page == null ? title + "\n" + detail : page);
     }
 
     private String json() {
