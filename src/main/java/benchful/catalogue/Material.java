@@ -226,9 +226,14 @@ public class Material extends EditedEntity {
         return heldAmount == null ? Quantity.zero(unit) : new Quantity(heldAmount, held()).in(unit).measurable();
     }
 
+    /** The same for all ways to write a material's name. */
+    public static String key(String name) {
+        return name.strip().toLowerCase(Locale.ROOT);
+    }
+
     /** Whatever the case of its letters and the blanks around them. */
     public static Optional<Material> byName(String name) {
-        return find("lower(name) = ?1", name.strip().toLowerCase(Locale.ROOT)).firstResultOptional();
+        return find("lower(name) = ?1", key(name)).firstResultOptional();
     }
 
     /** True where a material is called just so, letter for letter. */
@@ -262,7 +267,7 @@ public class Material extends EditedEntity {
     /** Those that have a least, and have less than it or are among the named, by name. */
     public static List<Material> toFill(Collection<String> names) {
         return list("minimum is not null and (id in ?1 or lower(name) in ?2) order by lower(name)",
-                LowMaterial.all().stream().map(LowMaterial::id).toList(), names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).toList());
+                LowMaterial.all().stream().map(LowMaterial::id).toList(), names.stream().map(Material::key).toList());
     }
 
     /** Those that carry a hazard, by name. */
@@ -273,13 +278,13 @@ public class Material extends EditedEntity {
 
     /** Those with these names, whatever the case of their letters; names not in the catalogue are left out. */
     public static List<Material> named(Collection<String> names) {
-        List<String> lower = names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).distinct().toList();
+        List<String> lower = names.stream().map(Material::key).distinct().toList();
         return lower.isEmpty() ? List.of() : list("lower(name) in ?1 order by lower(name)", lower);
     }
 
     /** The same and all their variants. */
     public static List<Material> withVariants(Collection<String> names) {
-        List<String> lower = names.stream().map(n -> n.strip().toLowerCase(Locale.ROOT)).distinct().toList();
+        List<String> lower = names.stream().map(Material::key).distinct().toList();
         List<Long> ids = lower.isEmpty() ? List.of()
                 : getEntityManager().createQuery("select id from Material where lower(name) in :names", Long.class).setParameter("names", lower).getResultList();
         return ids.isEmpty() ? List.of() : list("from Material m left join fetch m.variantOf where m.id in ?1 or m.variantOf.id in ?1 order by lower(m.name)", ids);

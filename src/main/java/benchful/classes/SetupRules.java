@@ -112,30 +112,37 @@ public final class SetupRules {
 
     private void steps() {
         for (int i = 0; i < setup.preparedAhead().size(); i++) {
-            String id = setup.preparedAhead().get(i);
-            if (project.step(id).isEmpty()) {
-                fault("/prepared_ahead/" + i, "“%s” has no step “%s”.".formatted(project.name(), id));
-            }
+            isStep(setup.preparedAhead().get(i), "/prepared_ahead/" + i);
         }
+    }
+
+    /** Whether the project has the step; a fault where it has not. */
+    private boolean isStep(String id, String pointer) {
+        boolean there = project.step(id).isPresent();
+        if (!there) {
+            fault(pointer, "“%s” has no step “%s”.".formatted(project.name(), id));
+        }
+        return there;
     }
 
     /** Her own order asks for nothing that the project forbids. */
     private void order() {
         List<String> order = setup.ownOrder();
+        Set<String> sooner = new HashSet<>();
         for (int i = 0; i < order.size(); i++) {
             String step = order.get(i);
             String title = project.step(step).map(Step::title).orElse(step);
-            Set<String> later = new HashSet<>();
-            order.subList(0, i).forEach(earlier -> before(earlier, later));
-            if (project.step(step).isEmpty()) {
-                fault("/own_order/" + i, "“%s” has no step “%s”.".formatted(project.name(), step));
-            } else if (!project.step(step).get().kind().needsClass()) {
+            if (!isStep(step, "/own_order/" + i)) {
+                continue;
+            }
+            if (!project.step(step).orElseThrow().kind().needsClass()) {
                 fault("/own_order/" + i, "“%s” is nothing that the class does, so it has no place in your order. Choose another step, or none.".formatted(title));
             } else if (order.indexOf(step) < i) {
                 fault("/own_order/" + i, "“%s” stands in your order twice. Take it out here.".formatted(title));
-            } else if (later.contains(step)) {
+            } else if (sooner.contains(step)) {
                 fault("/own_order/" + i, "“%s” must come sooner, by what the project says of its steps. Move it up, or take it out of your order.".formatted(title));
             }
+            before(step, sooner);
         }
     }
 

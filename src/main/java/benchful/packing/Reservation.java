@@ -16,7 +16,6 @@ import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -59,16 +58,12 @@ class Reservation {
         Map<Long, BigDecimal> kept = ledger.kept(ids);
         List<Long> materials = stocked.values().stream().map(Material::id).toList();
         List<Map<Long, Quantity>> coming = incoming.stream().map(i -> i.towards(ids, materials)).toList();
-        return used.stream().flatMap(m -> Optional.ofNullable(stocked.get(key(m.name()))).filter(s -> s.unit().dimension().equals(m.unit().dimension())).stream()
+        return used.stream().flatMap(m -> Optional.ofNullable(stocked.get(Material.key(m.name()))).filter(s -> s.unit().dimension().equals(m.unit().dimension())).stream()
                 .map(s -> row(need(m, cut.contains(m.name())), s, held(s, reserved), held(s, kept), coming.stream().map(c -> c.get(s.id())).reduce(Quantity.zero(s.unit()), Reservation::plus)))).toList();
     }
 
     private static Map<String, Material> stocked(List<MaterialsPlan.MaterialPlan> used) {
-        return Material.withVariants(used.stream().map(MaterialsPlan.MaterialPlan::name).toList()).stream().collect(Collectors.toMap(m -> key(m.name()), m -> m));
-    }
-
-    private static String key(String name) {
-        return name.strip().toLowerCase(Locale.ROOT);
+        return Material.withVariants(used.stream().map(MaterialsPlan.MaterialPlan::name).toList()).stream().collect(Collectors.toMap(m -> Material.key(m.name()), m -> m));
     }
 
     /** Until it is cut, a class needs the whole sheets and lengths that it is cut from; then only its pieces. */

@@ -8,7 +8,6 @@ import io.quarkus.qute.TemplateData;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -37,8 +36,8 @@ public record NamedMaterials(Map<String, Unit> unknown, List<Link> unsold) {
             lines.get(i).offered().forEach(name -> named.putIfAbsent(name, unit));
         }
         List<Material> known = Material.named(named.keySet());
-        Set<String> names = known.stream().map(m -> lower(m.name())).collect(Collectors.toSet());
-        named.keySet().removeIf(name -> names.contains(lower(name)));
+        Set<String> names = known.stream().map(m -> Material.key(m.name())).collect(Collectors.toSet());
+        named.keySet().removeIf(name -> names.contains(Material.key(name)));
         return new NamedMaterials(named, known.stream().filter(NamedMaterials::unsold).map(m -> new Link(m.id(), m.name())).toList());
     }
 
@@ -57,9 +56,5 @@ public record NamedMaterials(Map<String, Unit> unknown, List<Link> unsold) {
     /** Writes down those that are not in the catalogue. */
     void add(LocalDate today) {
         unknown.forEach((name, unit) -> Material.stored(MaterialSpec.of(name.strip(), unit), supplier -> null, false, today));
-    }
-
-    private static String lower(String name) {
-        return name.strip().toLowerCase(Locale.ROOT);
     }
 }

@@ -45,7 +45,8 @@ public record OwnOrder(ClassFile file, LessonPlan lesson, LocalDateTime left) {
 
     /** Groups that take turns have no order in common. */
     public boolean canBeKept() {
-        return file.setup().groups() == 1 && planned().size() > 1 && !planned().equals(file.setup().ownOrder());
+        List<String> planned = planned();
+        return file.setup().groups() == 1 && planned.size() > 1 && !planned.equals(file.setup().ownOrder());
     }
 
     private List<String> planned() {

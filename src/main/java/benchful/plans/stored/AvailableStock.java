@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -62,17 +61,13 @@ public class AvailableStock {
          */
         public CatalogueSpec of(Long classId, Collection<String> names) {
             Optional.ofNullable(classId).map(brokenFor::get).ifPresent(Specs::refuse);
-            names.stream().map(n -> broken.get(key(n))).filter(Objects::nonNull).findFirst().ifPresent(Specs::refuse);
+            names.stream().map(n -> broken.get(Material.key(n))).filter(Objects::nonNull).findFirst().ifPresent(Specs::refuse);
             return all();
         }
 
         private static void refuse(Unusable broken) {
             throw broken;
         }
-    }
-
-    private static String key(String name) {
-        return name.strip().toLowerCase(Locale.ROOT);
     }
 
     /** The same for one class, or for none in particular; one material that can't be used makes it fail. */
@@ -97,7 +92,7 @@ public class AvailableStock {
                 Quantity cut = pieces.opened().getOrDefault(m.id(), List.of()).stream().map(StockPiece::amount).reduce(Quantity.zero(m.unit()), Quantity::plus);
                 materials.add(m.toSpec().onHand(most(Quantity.zero(m.unit()), most(cut, there)).measurable(), pieces.known().getOrDefault(m.id(), List.of())));
             } catch (Unusable e) {
-                broken.put(key(m.name()), e);
+                broken.put(Material.key(m.name()), e);
             }
         }
         return new Specs(materials, Supplier.all().stream().map(Supplier::toSpec).toList(), broken, pieces.broken());
