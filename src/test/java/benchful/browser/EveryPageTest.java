@@ -24,9 +24,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -38,8 +35,6 @@ import org.junit.jupiter.api.Test;
  */
 @QuarkusTest
 class EveryPageTest {
-    private static final String NO_MORE = "";
-
     private static Browser browser;
 
     @TestHTTPResource
@@ -68,9 +63,7 @@ class EveryPageTest {
         String comparison = "/classes/%d/comparison?with=%%2Fhelpers%%3D2%%26%%2Fgroups%%3D2".formatted(data.classTitled("Knotted strand, Saturday"));
         Map<String, String> kinds = new LinkedHashMap<>();
         List<String> faults = new ArrayList<>();
-        BlockingQueue<String> looked = new LinkedBlockingQueue<>();
-        CompletableFuture<List<String>> others = CompletableFuture.supplyAsync(() -> lookOtherwise(looked), task -> new Thread(task, "phone").start());
-        try (BrowserContext window = browser.window(1280)) {
+        try (BrowserContext window = browser.window(1280); BrowserContext phone = browser.window(360); BrowserContext plain = browser.plainWindow(360)) {
             Page wide = window.newPage();
             wide.onConsoleMessage(said -> refused(wide, said.text()).ifPresent(faults::add));
             Deque<String> open = new ArrayDeque<>(List.of("/", "/classes/new?project=1", "/projects/new", "/nothing-here", comparison));
@@ -80,14 +73,12 @@ class EveryPageTest {
                 if (kinds.putIfAbsent(kind(path), path) != null) {
                     continue;
                 }
-                looked.add(path);
                 look(wide, path, faults);
                 links(wide).stream().filter(met::add).forEach(open::add);
+                narrow(phone, path, faults);
+                withoutScripts(plain, path, faults);
             }
-        } finally {
-            looked.add(NO_MORE);
         }
-        faults.addAll(others.join());
         assertThat(faults).isEmpty();
         assertThat(kinds.keySet()).contains("/", "/classes", "/classes/N", "/classes/N/setup", "/classes/N/review", "/projects", "/projects/N",
                 "/materials", "/venues", "/hazards", "/classes/N/documents", "/classes/N/comparison", "/classes/N/suggestions", "/orders/N", "/batches/N", "/bin", "/privacy",
@@ -126,20 +117,6 @@ class EveryPageTest {
     private static String words(Rule rule) {
         return rule.getId() + " " + rule.getHelp() + " "
                 + rule.getNodes().stream().limit(3).map(n -> n.getHtml()).collect(Collectors.joining(" … "));
-    }
-
-    /** As a phone shows it and without scripts, by a browser of its own beside the first. */
-    private List<String> lookOtherwise(BlockingQueue<String> looked) {
-        List<String> faults = new ArrayList<>();
-        try (Browser second = Browser.open(); BrowserContext phone = second.window(360); BrowserContext plain = second.plainWindow(360)) {
-            for (String path = looked.take(); !path.equals(NO_MORE); path = looked.take()) {
-                narrow(phone, path, faults);
-                withoutScripts(plain, path, faults);
-            }
-            return faults;
-        } catch (InterruptedException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     private void narrow(BrowserContext phone, String path, List<String> faults) {
