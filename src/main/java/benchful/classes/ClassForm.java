@@ -77,6 +77,16 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
         return project.steps().stream().filter(s -> s.kind().needsClass()).toList();
     }
 
+    /** What the place in an order of her own is called. */
+    public String placed(int place) {
+        return place == 1 ? "First" : "Then (%d)".formatted(place);
+    }
+
+    /** "Step 2 with a time of its own". */
+    public String timed(int number) {
+        return number == 1 ? "Step" : "Step (%d)".formatted(number);
+    }
+
     /** "step 3 of your order". */
     public String inOrder(int place) {
         return "step %d of your order".formatted(place);

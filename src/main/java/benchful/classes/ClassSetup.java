@@ -28,6 +28,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the tutor decides about one class: everything that, with the project, venue and catalogue, the plan is computed from.
@@ -47,6 +48,7 @@ import java.util.Map;
  * @param rest a rule by which more breaks are placed; null for none
  * @param preparedAhead ids of steps the tutor does before the class instead
  * @param ownOrder ids of steps that come in this order where the project leaves it open; the rest stay where they end soonest
+ * @param ownTimes when steps are to begin, by the tutor's own wish; one that can't begin so soon begins as soon as it can
  * @param tools what the tutor brings, added to the venue's
  * @param currency ISO 4217 code the totals are shown in
  * @param costs what more hours, hands and students would cost or bring; null where the tutor did not say
@@ -75,6 +77,7 @@ public record ClassSetup(
         @JsonInclude(JsonInclude.Include.NON_NULL) Rest rest,
         @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> preparedAhead,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Choose a step of the project.") String> ownOrder,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<OwnTime> ownTimes,
         @Length(most = 200) Map<@Filled(80) @Mend("Name a tool in at most 80 letters.") String, @Count Integer> tools,
         @CurrencyCode String currency,
         Costs costs,
@@ -94,6 +97,7 @@ public record ClassSetup(
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
         preparedAhead = preparedAhead == null ? List.of() : List.copyOf(preparedAhead);
         ownOrder = ownOrder == null ? List.of() : List.copyOf(ownOrder);
+        ownTimes = ownTimes == null ? List.of() : List.copyOf(ownTimes);
         tools = copy(tools);
         choices = copy(choices);
         instead = instead == null ? List.of() : List.copyOf(instead);
@@ -124,6 +128,11 @@ public record ClassSetup(
             return new Meeting(date.plusWeeks(weeks), starts, ends);
         }
 
+        /** Whether it is going on at a time of its day. */
+        public boolean isOn(LocalTime time) {
+            return !time.isBefore(starts) && time.isBefore(ends);
+        }
+
         /** Whether a break lies wholly within its hours. */
         public boolean holds(Break b) {
             return !b.at().isBefore(starts) && !date.atTime(b.at()).plus(b.lasts()).isAfter(date.atTime(ends));
@@ -150,6 +159,27 @@ public record ClassSetup(
      * Whatever is not their own work and lasts as long rests them too.
      */
     public record Rest(@Required Duration after, @Required Duration lasts) {}
+
+    /**
+     * When a step is to begin.
+     *
+     * @param step id of a step
+     * @param meeting in which meeting, from 1; null for the first
+     */
+    public record OwnTime(
+            @Required @Length(least = 1, most = 40) @Mend("Choose a step of the project.") String step,
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Range(from = 1, to = 20) @Mend("Enter the number of a meeting, or nothing for the first.") Integer meeting,
+            @Required LocalTime at) {
+        /** Of the meetings of a class, from 0. */
+        public int index() {
+            return meeting == null ? 0 : meeting - 1;
+        }
+    }
+
+    /** The meeting that a wish is for; nothing where there is none. */
+    public Optional<Meeting> meetingOf(OwnTime wish) {
+        return wish.index() < meetings.size() ? Optional.of(meetings.get(wish.index())) : Optional.empty();
+    }
 
     /**
      * A student known by name.

@@ -42,6 +42,7 @@ public final class SetupRules {
         rules.students();
         rules.steps();
         rules.order();
+        rules.times();
         rules.currency();
         rules.groups();
         rules.faults.addAll(ChoiceRules.faults(setup, project));
@@ -143,6 +144,30 @@ public final class SetupRules {
                 fault("/own_order/" + i, "“%s” must come sooner, by what the project says of its steps. Move it up, or take it out of your order.".formatted(title));
             }
             before(step, sooner);
+        }
+    }
+
+    private void times() {
+        Set<String> asked = new HashSet<>();
+        for (int i = 0; i < setup.ownTimes().size(); i++) {
+            ClassSetup.OwnTime wish = setup.ownTimes().get(i);
+            String at = "/own_times/" + i;
+            if (isStep(wish.step(), at + "/step")) {
+                step(project.step(wish.step()).orElseThrow(), at, asked);
+            }
+            if (setup.meetingOf(wish).isEmpty()) {
+                fault(at + "/meeting", "There is no meeting %d. The class has %d.".formatted(wish.meeting(), setup.meetings().size()));
+            }
+            setup.meetingOf(wish).filter(m -> !m.isOn(wish.at())).ifPresent(m -> fault(at + "/at",
+                    "Meeting %d is from %s to %s. Give a time within it.".formatted(wish.index() + 1, m.starts(), m.ends())));
+        }
+    }
+
+    private void step(Step step, String at, Set<String> asked) {
+        if (!step.kind().needsClass()) {
+            fault(at + "/step", "“%s” is nothing that the class does, so it can't begin at a time of your own. Choose another step.".formatted(step.title()));
+        } else if (!asked.add(step.id())) {
+            fault(at + "/step", "“%s” has a time of your own already. Keep one of the two.".formatted(step.title()));
         }
     }
 

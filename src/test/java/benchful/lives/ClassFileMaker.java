@@ -16,6 +16,7 @@ final class ClassFileMaker {
 
     private final Chance chance;
     private final Chance ordering;
+    private final Chance timing;
     private final String mark;
     private final ObjectNode file = SpecFormat.json().createObjectNode();
     private final ProjectMaker maker;
@@ -25,6 +26,7 @@ final class ClassFileMaker {
         this.chance = new Chance(seed);
         this.mark = " of life " + seed;
         this.ordering = new Chance(seed * FAR_APART);
+        this.timing = new Chance((seed + 1) * -FAR_APART);
         this.maker = new ProjectMaker(chance);
     }
 
@@ -125,6 +127,10 @@ final class ClassFileMaker {
                     order.add(step.get("id").asText());
                 }
             });
+        }
+        if (timing.once(3)) {
+            List<String> steps = file.at("/project/steps").findValuesAsText("id");
+            setup.putArray("own_times").addObject().put("step", timing.of(steps)).put("meeting", 1).put("at", setup.at("/meetings/0/starts").asText());
         }
         if (chance.once(2)) {
             ObjectNode pause = setup.putArray("breaks").addObject().put("at", chance.of("10:30", "11:00", "00:00", "23:58")).put("lasts", chance.of("10 min", "1 h"));

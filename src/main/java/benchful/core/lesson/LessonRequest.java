@@ -26,13 +26,15 @@ import java.util.stream.Collectors;
  * @param breaks        breaks at fixed times
  * @param preparedAhead ids of make and wait steps that the tutor does before this class; with them go the waits that follow
  *                      nothing else, and the demonstrations that show nothing else
+ * @param notBefore     by id of a step, the time that the tutor asks for: it does not begin sooner, and no later than it must
  * @param promise       share of such classes that are to keep the plan's times, in (0, 1)
  * @param seed          start of all random numbers
  * @param replications  simulated classes, at least 1
  * @param timeLimit     how long the search for the best order may take
  */
 public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> room, int headcount, int helpers, int groups,
-        Pacing pacing, List<Meeting> meetings, List<Break> breaks, Set<String> preparedAhead, double promise, long seed, int replications, Duration timeLimit) {
+        Pacing pacing, List<Meeting> meetings, List<Break> breaks, Set<String> preparedAhead,
+        Map<String, LocalDateTime> notBefore, double promise, long seed, int replications, Duration timeLimit) {
 
     public LessonRequest {
         steps = List.copyOf(steps);
@@ -41,6 +43,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         meetings = List.copyOf(meetings);
         breaks = List.copyOf(breaks);
         preparedAhead = new Preparation.Whole(steps, links).with(preparedAhead);
+        notBefore = Map.copyOf(notBefore);
         atMost(1000, steps.size(), "The number of steps");
         Guard.atLeast(1, headcount, "The number of students");
         atMost(1000, headcount, "The number of students");
@@ -127,7 +130,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         builder.meetings.addAll(meetings);
         builder.breaks.addAll(breaks);
         return builder.headcount(headcount).helpers(helpers).groups(groups).pacing(pacing)
-                .preparedAhead(preparedAhead).promise(promise).seed(seed).replications(replications).timeLimit(timeLimit);
+                .preparedAhead(preparedAhead).notBefore(notBefore).promise(promise).seed(seed).replications(replications).timeLimit(timeLimit);
     }
 
     /** Collects a request; unset values are one student, no helper, one group, together, nine in ten, seed 1, 5,000 simulated classes, 2 seconds. */
@@ -138,6 +141,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         private final List<Meeting> meetings = new ArrayList<>();
         private final List<Break> breaks = new ArrayList<>();
         private Set<String> preparedAhead = Set.of();
+        private Map<String, LocalDateTime> notBefore = Map.of();
         private int headcount = 1;
         private int helpers;
         private int groups = 1;
@@ -234,6 +238,11 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
             return this;
         }
 
+        public Builder notBefore(Map<String, LocalDateTime> times) {
+            notBefore = Map.copyOf(times);
+            return this;
+        }
+
         public Builder promise(double share) {
             promise = share;
             return this;
@@ -256,7 +265,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
 
         public LessonRequest build() {
             return new LessonRequest(steps, links, room, headcount, helpers, groups, pacing, meetings, breaks, preparedAhead,
-                    promise, seed, replications, timeLimit);
+                    notBefore, promise, seed, replications, timeLimit);
         }
     }
 

@@ -154,7 +154,7 @@ class PlanPages {
             ClassFile file = plans.file(craftClass);
             advice.keepOnlyFor(craftClass, file);
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanView(craftClass, file, plan, order(file, plan), form, null, kept, experience.of(craftClass, file, plan.lesson())));
+            return Templates.show(new PlanView(craftClass, file, plan, wishes(file, plan), form, null, kept, experience.of(craftClass, file, plan.lesson())));
         }
 
         /** What can't be tried any more is told in the form. */
@@ -170,7 +170,7 @@ class PlanPages {
                 return page(form(), null);
             }
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanView(craftClass, file, plan, order(file, plan), SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null,
+            return Templates.show(new PlanView(craftClass, file, plan, wishes(file, plan), SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null,
                     experience.of(craftClass, file, plan.lesson())));
         }
 
@@ -179,8 +179,8 @@ class PlanPages {
             return changes.isEmpty() ? null : new Trial(undo, changes);
         }
 
-        private OwnOrder order(ClassFile file, ClassPlan plan) {
-            return plan.lesson() == null ? null : OwnOrder.of(file, plan.lesson(), plans);
+        private OwnWishes wishes(ClassFile file, ClassPlan plan) {
+            return plan.lesson() == null ? null : OwnWishes.of(file, plan.lesson(), plans);
         }
 
         private ClassPlan plan(ClassFile file) {

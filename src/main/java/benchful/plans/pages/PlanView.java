@@ -31,13 +31,13 @@ import java.util.stream.Collectors;
  * What the page of a class shows, from top to bottom as the tutor works.
  *
  * @param file as it is stored, or with what is tried
- * @param order null where the class can't be planned
+ * @param wishes null where the class can't be planned
  * @param tried what is tried and stored nowhere; null for the class as it is
  * @param kept the change that was just kept and can be taken back; null where there is none
  * @param experience what earlier classes of the project showed and the tutor noted
  */
 @TemplateData
-public record PlanView(CraftClass craftClass, ClassFile file, ClassPlan plan, OwnOrder order, SpecForm form, Trial tried, Trial kept, Experience.Known experience) {
+public record PlanView(CraftClass craftClass, ClassFile file, ClassPlan plan, OwnWishes wishes, SpecForm form, Trial tried, Trial kept, Experience.Known experience) {
 
     public ProjectSpec project() {
         return file.project();

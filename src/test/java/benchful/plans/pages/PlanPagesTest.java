@@ -13,6 +13,7 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalTime;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -114,17 +115,38 @@ class PlanPagesTest {
     @Test
     void keepsAnOrderOfHerOwnAndSaysWhatItCosts() {
         tutor.open(page).press("Keep this order");
-        assertThat(tutor.page().select("#order").text()).matches("Your own order: Welcome.*, then .*\\. It costs no time\\. Leave the order to the plan Change your order");
+        assertThat(tutor.page().select("#wishes").text()).matches("Your own order: Welcome.*, then .*\\. This costs no time\\. Leave all to the plan Change what you ask for");
         assertThat(tutor.page().select("button").eachText()).contains("Undo").doesNotContain("Keep this order");
         assertThat(stored("/own_order/1")).isNotEmpty();
-        tutor.press("Leave the order to the plan");
+        tutor.press("Leave all to the plan");
         assertThat(stored("/own_order/0")).isEmpty();
 
         tutor.open(page + "/setup").type("/own_order/0", "tidy").press("One more step").type("/own_order/1", "welcome").press("Save and show the plan");
         assertThat(tutor.status()).isEqualTo(422);
         assertThat(tutor.page().select(".summary").text()).contains("“Welcome, and what we make” must come sooner");
         tutor.press(tutor.page().selectFirst("button[aria-label=Move step 2 of your order up]")).press("Save and show the plan");
-        assertThat(tutor.page().select("#order").text()).startsWith("Your own order: Welcome, and what we make, then ").doesNotContain("Keep this order");
+        assertThat(tutor.page().select("#wishes").text()).startsWith("Your own order: Welcome, and what we make, then ");
+        assertThat(tutor.page().select("button").eachText()).doesNotContain("Keep this order");
+    }
+
+    @Test
+    void beginsAStepAtATimeOfHerOwnAndSaysWhatItCosts() {
+        LocalTime later = LocalTime.parse(stored("/meetings/0/starts")).plusMinutes(25);
+        tutor.open(page).type("/own_times/0/step", "welcome").type("/own_times/0/at", later.toString()).press("Begin it then");
+        assertThat(tutor.page().select("#wishes").text()).matches("Your own times: Welcome, and what we make at %s\\. This costs 2[45] min: left to the plan, the class ends \\d\\d:\\d\\d\\..*".formatted(later));
+        assertThat(tutor.page().select("button").eachText()).contains("Undo");
+        assertThat(stored("/own_times/0/step")).isEqualTo("welcome");
+
+        tutor.type("/own_times/1/step", "tidy").type("/own_times/1/at", "05:00").press("Begin it then");
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select("#ask[open] .fault").text()).contains("Meeting 1 is from ", "Give a time within it.");
+        assertThat(tutor.page().select("#ask [name=/own_times/1/at]").attr("value")).isEqualTo("05:00");
+        tutor.type("/own_times/1/at", "").press("Begin it then");
+        assertThat(tutor.status()).as("half a wish is refused").isEqualTo(422);
+
+        tutor.open(page).press("Leave all to the plan");
+        assertThat(tutor.page().select("#wishes")).isEmpty();
+        assertThat(stored("/own_times/0/at")).isEmpty();
     }
 
     /** In the small form on the page. */

@@ -30,6 +30,11 @@ public final class Bound {
         return most;
     }
 
+    /** No plan misses the times asked for by less, all together [grains]. */
+    public long leastLate() {
+        return model.late(earliest);
+    }
+
     private long spread(int resource) {
         List<Activity> users = model.activities().stream()
                 .filter(activity -> activity.uses()[resource] > 0 && activity.work() > 0 && !activity.atHome()).toList();
@@ -56,7 +61,7 @@ public final class Bound {
         if (most == 0) {
             return 0;
         }
-        Activity all = model.activities().get(0).at(Presence.CLASS_WITH_BREAKS).lasting(most);
+        Activity all = model.activities().get(0).at(Presence.CLASS_WITH_BREAKS).lasting(most).between(0, Activity.ANY_TIME);
         return model.hours().end(all, model.hours().earliestStart(all, 0));
     }
 }

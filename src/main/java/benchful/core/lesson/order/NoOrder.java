@@ -22,12 +22,12 @@ public final class NoOrder {
      */
     public static Contradiction proven(List<Gap> gaps, List<String> tools, Model model) {
         List<Step> steps = steps(gaps, model);
-        return of(steps, "No order keeps the greatest gaps" + between(steps) + " with the hours and tools there are.", mend(tools), true);
+        return of(steps, "No order keeps the greatest gaps" + between(steps) + asked(model) + " with the hours and tools there are.", mend(tools), true);
     }
 
     public static Contradiction notFound(Model model) {
         List<Step> steps = steps(model.gaps().stream().filter(Gap::hasGreatest).toList(), model);
-        return of(steps, "No order was found that keeps the greatest gaps" + between(steps) + "; one may exist.", mend(List.of()), false);
+        return of(steps, "No order was found that keeps the greatest gaps" + between(steps) + asked(model) + "; one may exist.", mend(List.of()), false);
     }
 
     private static List<Step> steps(List<Gap> gaps, Model model) {
@@ -40,6 +40,10 @@ public final class NoOrder {
         String first = String.join(", ", steps.stream().limit(NAMED).map(step -> "\"" + step.title() + "\"").toList());
         int more = steps.size() - NAMED;
         return steps.isEmpty() ? "" : " between " + first + (more > 0 ? " and " + more + " more step" + (more == 1 ? "" : "s") : "");
+    }
+
+    private static String asked(Model model) {
+        return model.hasTimesAskedFor() ? " and the times you asked for" : "";
     }
 
     private static String mend(List<String> tools) {

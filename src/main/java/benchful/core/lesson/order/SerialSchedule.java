@@ -39,6 +39,14 @@ public final class SerialSchedule {
 
     /** Start times [grains], or nothing if the greatest gaps could not be kept in this way. */
     public Optional<long[]> starts() {
+        if (!model.hasTimesAskedFor()) {
+            return placed();
+        }
+        long[] soonest = new Windows(model, new long[model.size()]).tightened();
+        return new SerialSchedule(model.noLaterThan(soonest)).placed().or(this::placed);
+    }
+
+    private Optional<long[]> placed() {
         release = new long[model.size()];
         for (int round = 0; round < ROUNDS_PER_ACTIVITY * (model.size() + 1); round++) {
             long[] starts = new long[model.size()];
@@ -96,7 +104,7 @@ public final class SerialSchedule {
                 ready.add(i);
             }
         }
-        return ready.stream().min(Comparator.<Integer>comparingLong(i -> windows.cause(i) < 0 ? Long.MAX_VALUE : windows.latest(i))
+        return ready.stream().min(Comparator.<Integer>comparingLong(i -> windows.isPressed(i) ? windows.latest(i) : Long.MAX_VALUE)
                 .thenComparing(Comparator.<Integer>comparingLong(i -> tail[i]).reversed())
                 .thenComparing(Comparator.naturalOrder())).orElseThrow();
     }

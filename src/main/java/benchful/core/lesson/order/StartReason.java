@@ -5,11 +5,15 @@ import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Model;
+import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Why an activity begins when it does: the last thing that kept it from beginning sooner. */
 final class StartReason {
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     private final Model model;
     private final long[] starts;
@@ -27,6 +31,18 @@ final class StartReason {
         long start = starts[activity.index()];
         if (start == 0) {
             return "Begins with the class.";
+        }
+        return asAskedFor(activity, start) + whyThen(activity, start);
+    }
+
+    /** Told where it can't begin as soon as that. */
+    private String asAskedFor(Activity activity, long start) {
+        return activity.isAskedFor() && start > activity.notBefore() ? "You asked for " + CLOCK.format(model.hours().toTime(activity.notBefore())) + ". " : "";
+    }
+
+    private String whyThen(Activity activity, long start) {
+        if (activity.isAskedFor() && start == activity.notBefore()) {
+            return "Begins at the time you asked for.";
         }
         return afterLink(activity, start).or(() -> afterMeeting(activity, start)).or(() -> afterClosed(start)).or(() -> afterResource(activity, start))
                 .orElse("Is held back so that the gaps around it are kept.");

@@ -15,6 +15,9 @@ import java.util.List;
  */
 final class Windows {
 
+    /** What does not come from a fixed activity but from the time that the tutor asks for. */
+    private static final int ASKED_FOR = -2;
+
     private final Model model;
     private final List<List<Gap>> touching = new ArrayList<>();
     private final long[] earliest;
@@ -32,6 +35,7 @@ final class Windows {
         for (int i = 0; i < model.size(); i++) {
             touching.add(new ArrayList<>());
             earliest[i] = model.hours().earliestStart(model.activity(i), release[i]);
+            lower(i, model.activity(i).notAfter(), ASKED_FOR);
             changed.add(i);
         }
         for (Gap gap : model.gaps()) {
@@ -54,9 +58,14 @@ final class Windows {
         return latest[activity];
     }
 
-    /** The fixed activity that the latest start comes from, -1 if none. */
+    /** The fixed activity that the latest start comes from, less than 0 if none. */
     int cause(int activity) {
         return cause[activity];
+    }
+
+    /** Whether its latest start comes from a fixed activity, or from a time asked for. */
+    boolean isPressed(int activity) {
+        return cause[activity] >= 0 || cause[activity] == ASKED_FOR;
     }
 
     /** Fixes a start inside its window. */

@@ -11,6 +11,7 @@ import benchful.core.lesson.risk.Script.Need;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
@@ -49,13 +50,14 @@ final class Prerequisites {
         return all.get(block);
     }
 
-    /** Not before its meeting begins; and not before its planned start where the plan holds it back for a greatest gap. */
+    /** Not before its meeting begins, nor the time asked for; and not before its planned start where the plan holds it back for a greatest gap. */
     double release(int block) {
         if (blocks.get(block).kind() == StepKind.COLLECT) {
             return clock.seconds(request.bookedEnd());
         }
         double start = clock.seconds(blocks.get(block).start());
-        return heldBack.isHeldBack(block, all.get(block)) ? start : clock.meetingOf(start);
+        double asked = Optional.ofNullable(request.notBefore().get(blocks.get(block).step())).map(clock::seconds).orElse(0.0);
+        return heldBack.isHeldBack(block, all.get(block)) ? start : Math.max(asked, clock.meetingOf(start));
     }
 
     private List<Need> find(int block) {

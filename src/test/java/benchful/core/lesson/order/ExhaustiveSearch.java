@@ -14,11 +14,14 @@ import java.util.function.Predicate;
 
 /**
  * The shortest finish of a tiny lesson, by trying every start on a grid of five minutes. Knows one student, meetings and breaks on
- * the grid, tools, gaps and waits with a greatest length; shares nothing with the planners.
+ * the grid, tools, gaps, waits with a greatest length and times that are asked for, of which as little as can be is missed first;
+ * shares nothing with the planners.
  */
 public final class ExhaustiveSearch {
 
     private static final int GRID = 5;
+    /** A minute later than asked for weighs more than any finish. */
+    private static final int MUCH = 10_000;
 
     private final LessonRequest request;
     private final List<Step> steps;
@@ -38,24 +41,26 @@ public final class ExhaustiveSearch {
     /** Minutes from the start, or -1 if no plan keeps to the horizon. */
     public static int shortest(LessonRequest request, int horizon) {
         ExhaustiveSearch search = new ExhaustiveSearch(request, horizon);
-        search.place(0, 0);
-        return search.best == Integer.MAX_VALUE ? -1 : search.best;
+        search.place(0, 0, 0);
+        return search.best == Integer.MAX_VALUE ? -1 : search.best % MUCH;
     }
 
-    private void place(int step, int finish) {
-        if (finish >= best) {
+    private void place(int step, int finish, int late) {
+        if (late * MUCH + finish >= best) {
             return;
         }
         if (step == steps.size()) {
-            best = finish;
+            best = late * MUCH + finish;
             return;
         }
-        for (int at = 0; at <= horizon; at += GRID) {
+        LocalDateTime asked = request.notBefore().get(steps.get(step).id());
+        int least = asked == null ? 0 : minutes(asked);
+        for (int at = least; at <= horizon; at += GRID) {
             int until = end(steps.get(step), at);
             start[step] = at;
             end[step] = until;
             if (until >= 0 && fits(step)) {
-                place(step + 1, counts(steps.get(step)) ? Math.max(finish, until) : finish);
+                place(step + 1, counts(steps.get(step)) ? Math.max(finish, until) : finish, late + (asked == null ? 0 : at - least));
             }
         }
     }

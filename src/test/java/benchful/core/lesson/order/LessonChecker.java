@@ -43,6 +43,7 @@ public final class LessonChecker {
         request.steps().forEach(checker::presence);
         plan.blocks().forEach(checker::length);
         plan.blocks().forEach(checker::hours);
+        plan.blocks().forEach(checker::asked);
         checker.seats();
         plan.blocks().stream().filter(block -> block.kind().isOutside()).forEach(checker::outside);
         checker.tools();
@@ -159,6 +160,13 @@ public final class LessonChecker {
 
     private boolean isClassWork(Step step) {
         return step.kind().needsClass() && !isAhead(step);
+    }
+
+    private void asked(Block block) {
+        LocalDateTime asked = request.notBefore().get(block.step());
+        if (asked != null && block.start().isBefore(asked)) {
+            fault("\"" + block.title() + "\" begins before the time asked for.");
+        }
     }
 
     private void hours(Block block) {

@@ -14,6 +14,7 @@ import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -50,6 +51,13 @@ class LessonCheckerTest {
     @Test
     void findsNothingWrongWithASoundPlan() {
         assertThat(LessonChecker.faults(request, good)).isEmpty();
+    }
+
+    @Test
+    void seesAStepThatBeginsBeforeTheTimeAskedFor() {
+        LessonRequest asked = request.toBuilder().notBefore(Map.of("make", TEN.plusMinutes(21))).build();
+        assertThat(LessonChecker.faults(asked, good)).containsExactly("\"Make\" begins before the time asked for.");
+        assertThat(LessonChecker.faults(asked.toBuilder().notBefore(Map.of("make", TEN.plusMinutes(20))).build(), good)).isEmpty();
     }
 
     @Test

@@ -12,7 +12,7 @@ record Grain(long seconds) {
     /** A model in seconds, counted in its grains instead. */
     static Model coarsen(Model model) {
         Grain grain = of(model);
-        List<Activity> activities = model.activities().stream().map(activity -> activity.lasting(activity.work() / grain.seconds())).toList();
+        List<Activity> activities = model.activities().stream().map(activity -> activity.lasting(activity.work() / grain.seconds()).between(activity.notBefore() / grain.seconds(), activity.notAfter())).toList();
         List<Gap> gaps = model.gaps().stream().map(grain::coarsen).toList();
         return new Model(model.request(), model.hours().in(grain.seconds()), activities, gaps, model.capacity(), model.names(),
                 model.preparation(), model.horizon() / grain.seconds() + 1);
@@ -21,7 +21,7 @@ record Grain(long seconds) {
     private static Grain of(Model model) {
         long common = 0;
         for (Activity activity : model.activities()) {
-            common = divisor(common, activity.work());
+            common = divisor(divisor(common, activity.work()), activity.notBefore());
         }
         for (Gap gap : model.gaps()) {
             common = gap.hasLeast() ? divisor(common, gap.least()) : common;

@@ -89,7 +89,7 @@ public final class Hours {
 
     /** The first time at or after {@code from} at which the activity may begin. */
     public long earliestStart(Activity activity, long from) {
-        long start = from;
+        long start = Math.max(from, activity.notBefore());
         for (ClosedTime part : closedTo(activity)) {
             if (clashes(activity, start, part)) {
                 start = part.to();

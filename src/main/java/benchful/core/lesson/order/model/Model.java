@@ -31,6 +31,22 @@ public record Model(LessonRequest request, Hours hours, List<Activity> activitie
         return new Model(request, hours, free, gaps, capacity, names, preparation, horizon);
     }
 
+    /** Whether the tutor asks for the time of a step. */
+    public boolean hasTimesAskedFor() {
+        return activities.stream().anyMatch(Activity::isAskedFor);
+    }
+
+    /** The same where each activity whose time is asked for begins by these starts at the latest. */
+    public Model noLaterThan(long[] starts) {
+        List<Activity> bounded = activities.stream().map(activity -> activity.isAskedFor() ? activity.between(activity.notBefore(), starts[activity.index()]) : activity).toList();
+        return new Model(request, hours, bounded, gaps, capacity, names, preparation, horizon);
+    }
+
+    /** By how much later than asked for the activities begin, together. */
+    public long late(long[] starts) {
+        return activities.stream().filter(Activity::isAskedFor).mapToLong(activity -> starts[activity.index()] - activity.notBefore()).sum();
+    }
+
     public int size() {
         return activities.size();
     }

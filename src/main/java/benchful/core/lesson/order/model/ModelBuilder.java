@@ -14,6 +14,7 @@ import benchful.core.lesson.time.ClassTime;
 import benchful.core.lesson.time.MeetingLinks;
 import benchful.core.lesson.time.StepTime;
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -76,9 +77,14 @@ public final class ModelBuilder {
         List<Integer> mine = new ArrayList<>();
         for (int group = grouped ? 1 : 0; group <= (grouped ? request.groups() : 0); group++) {
             mine.add(activities.size());
-            activities.add(activity(step, group, inClass));
+            activities.add(activity(step, group, inClass).between(asked(step), Activity.ANY_TIME));
         }
         ofStep.put(step.id(), mine);
+    }
+
+    private long asked(Step step) {
+        LocalDateTime time = request.notBefore().get(step.id());
+        return time == null ? 0 : Math.max(0, Duration.between(request.start(), time).toSeconds());
     }
 
     private Activity activity(Step step, int group, InClass inClass) {
@@ -181,6 +187,7 @@ public final class ModelBuilder {
     private long horizon(Hours hours) {
         long sum = hours.closed().stream().mapToLong(ClosedTime::to).max().orElse(0);
         sum = activities.stream().anyMatch(activity -> activity.presence().isOutside()) ? Math.max(sum, hours.bookedEnd()) : sum;
+        sum = Math.max(sum, activities.stream().mapToLong(Activity::notBefore).max().orElse(0));
         sum += activities.stream().mapToLong(Activity::work).sum();
         return sum + gaps.stream().mapToLong(gap -> Math.max(0, gap.least())).sum() + 1;
     }

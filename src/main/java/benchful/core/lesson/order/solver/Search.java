@@ -1,5 +1,6 @@
 package benchful.core.lesson.order.solver;
 
+import benchful.core.lesson.order.Bound;
 import benchful.core.lesson.order.Load;
 import benchful.core.lesson.order.Sequence;
 import benchful.core.lesson.order.model.Activity;
@@ -11,7 +12,7 @@ import com.google.ortools.sat.IntVar;
 import java.util.Optional;
 
 /**
- * Minimises in turn the finish, the tutor's peak load, the idle time and the time from demonstrations to what they show, each kept
+ * Minimises in turn how late steps begin whose time is asked for, the finish, the tutor's peak load, the idle time and the time from demonstrations to what they show, each kept
  * while the next is sought; at last every step begins as early as the order allows. One worker, a fixed seed and a limit in the solver's own count of work make the same request
  * get the same plan on any machine, however busy; the clock is there for a machine that stands still.
  */
@@ -47,6 +48,29 @@ final class Search {
      * @param bound no plan finishes before this
      */
     Found run(Optional<long[]> known, long bound) {
+        return model.hasTimesAskedFor() ? asAskedFor(known, bound) : best(known, bound);
+    }
+
+    /** What begins as near to the times asked for as can be; of all such orders the best. */
+    private Found asAskedFor(Optional<long[]> known, long bound) {
+        long least = new Bound(model).leastLate();
+        if (known.filter(starts -> model.late(starts) <= least).isPresent()) {
+            return new Search(model.noLaterThan(known.get()), seconds).best(known, bound);
+        }
+        SolverModel nearest = new SolverModel(model, model.horizon(), false);
+        known.ifPresent(nearest::hint);
+        nearest.minimiseLateness();
+        CpSolver solver = solver(seconds);
+        CpSolverStatus status = solve(solver, nearest);
+        if (status == CpSolverStatus.INFEASIBLE) {
+            return new Found(Optional.empty(), bound, true);
+        }
+        Optional<long[]> near = isFound(status) ? Optional.of(nearest.starts(solver)) : known;
+        Found found = near.map(starts -> new Search(model.noLaterThan(starts), seconds).best(near, bound)).orElse(new Found(near, bound, false));
+        return status == CpSolverStatus.OPTIMAL ? found : new Found(found.starts(), bound, false);
+    }
+
+    private Found best(Optional<long[]> known, long bound) {
         Found shortest = known.filter(starts -> model.finish(starts) <= bound).map(starts -> new Found(known, bound, false))
                 .orElseGet(() -> shortest(known, bound));
         return shortest.starts().map(starts -> new Found(Optional.of(comfortable(starts)), shortest.bound(), false)).orElse(shortest);

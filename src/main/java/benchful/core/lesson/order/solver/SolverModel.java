@@ -106,16 +106,17 @@ final class SolverModel {
     /** All grains up to the limit at which the hours let the activity begin. */
     private Domain startDomain(Activity activity) {
         List<long[]> open = new ArrayList<>();
-        long from = 0;
+        long from = activity.notBefore();
+        long most = Math.min(limit, activity.notAfter());
         for (ClosedTime part : model.hours().closedTo(activity)) {
-            long last = Math.min(limit, lastStartBefore(activity, part));
+            long last = Math.min(most, lastStartBefore(activity, part));
             if (from <= last) {
                 open.add(new long[] {from, last});
             }
             from = Math.max(from, part.to());
         }
-        if (from <= limit) {
-            open.add(new long[] {from, limit});
+        if (from <= most) {
+            open.add(new long[] {from, most});
         }
         return Domain.fromIntervals(open.toArray(new long[0][]));
     }
@@ -154,6 +155,13 @@ final class SolverModel {
 
     void finishBetween(long least, long most) {
         solver.addLinearConstraint(finish, least, most);
+    }
+
+    /** Makes it the goal that steps begin at the times asked for, or little later. */
+    void minimiseLateness() {
+        LinearExprBuilder late = LinearExpr.newBuilder();
+        model.activities().stream().filter(Activity::isAskedFor).forEach(activity -> late.add(starts[activity.index()]).add(-activity.notBefore()));
+        solver.minimize(late);
     }
 
     void minimiseFinish() {

@@ -24,8 +24,10 @@ import benchful.core.lesson.order.ListPlanner;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -135,6 +137,28 @@ class SolverPlannerTest {
         for (long drawn = seed * 10; drawn < seed * 10 + 2; drawn++) {
             agreesWithTryingEveryStart(tinyWithWorkOutside(drawn), 200, drawn);
         }
+    }
+
+    /** Times asked for, some of which must be missed. */
+    private static LessonRequest tinyWithTimesAskedFor(long seed) {
+        Random random = new Random(seed * 17 + 3);
+        LessonRequest tiny = tiny(seed);
+        Map<String, LocalDateTime> times = new TreeMap<>();
+        for (int i = 0; i < 1 + random.nextInt(2); i++) {
+            times.put("s" + random.nextInt(5), TEN.plusMinutes(5L * (1 + random.nextInt(8))));
+        }
+        return tiny.toBuilder().notBefore(times).build();
+    }
+
+    static LongStream fewSeeds() {
+        return LongStream.range(0, 20);
+    }
+
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("fewSeeds")
+    void findsWhatTryingEveryStartFindsWithTimesAskedFor(long seed) {
+        agreesWithTryingEveryStart(tinyWithTimesAskedFor(seed), 130, seed);
     }
 
     private void agreesWithTryingEveryStart(LessonRequest request, int horizon, long drawn) {
