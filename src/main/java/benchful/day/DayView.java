@@ -2,6 +2,7 @@ package benchful.day;
 
 import benchful.classes.ClassSetup;
 import benchful.classes.CraftClass;
+import benchful.core.day.Break;
 import benchful.core.day.Course;
 import benchful.core.day.Running;
 import benchful.core.day.Running.Presence;
@@ -31,6 +32,8 @@ import java.util.stream.IntStream;
  */
 @TemplateData
 public record DayView(CraftClass craftClass, ClassSetup setup, Course course, List<Tap> log, Running running, LocalDateTime moment, String phone, String fault) {
+    /** So long after its time a break can still be begun late. */
+    private static final Duration MISSED = Duration.ofMinutes(30);
     private static final ObjectMapper JSON = new ObjectMapper();
 
     /** One step as a line or a card. */
@@ -61,7 +64,11 @@ public record DayView(CraftClass craftClass, ClassSetup setup, Course course, Li
 
     /** Against the plan: "12 min left", "4 min over". */
     private String left(Step s) {
-        Duration left = Duration.between(moment, s.stage() == Stage.NOW && s.item().handsOn() ? planned(s) : s.ends());
+        return left(s.stage() == Stage.NOW && s.item().handsOn() ? planned(s) : s.ends());
+    }
+
+    private String left(LocalDateTime until) {
+        Duration left = Duration.between(moment, until);
         long minutes = Math.round(left.toSeconds() / 60.0);
         return minutes < 0 ? -minutes + " min over" : minutes + " min left";
     }
@@ -82,6 +89,41 @@ public record DayView(CraftClass craftClass, ClassSetup setup, Course course, Li
 
     public String booked() {
         return Formats.clock(running.bookedEnd());
+    }
+
+    /**
+     * A break as a line.
+     *
+     * @param shown whether it is one to speak of now: see {@link #isShown}
+     * @param left against the plan, while it goes on; empty otherwise
+     * @param begin whether it can still be said that it begins, and {@code end} and {@code skip} the same
+     */
+    @TemplateData
+    public record Rest(String key, String stage, String clock, boolean shown, String left, boolean begin, boolean end, boolean skip) {}
+
+    public List<Rest> breaks() {
+        return running.breaks().stream().map(this::rest).toList();
+    }
+
+    private Rest rest(Break b) {
+        boolean now = b.stage() == Stage.NOW;
+        return new Rest(b.key(), Formats.word(b.stage()), Formats.clock(b.begins()) + " to " + Formats.clock(now ? b.due() : b.ends()), isShown(b), now ? left(b.due()) : "", !b.said() && !(now && b.begun()), now,
+                b.stage() == Stage.TO_COME || now && !b.begun());
+    }
+
+    /** What goes on; else what comes next, and what was due just now though nobody said that it began. */
+    private boolean isShown(Break b) {
+        boolean goesOn = running.breaks().stream().anyMatch(other -> other.stage() == Stage.NOW);
+        return switch (b.stage()) {
+            case NOW -> true;
+            case TO_COME -> !goesOn && running.breaks().stream().filter(other -> other.stage() == Stage.TO_COME).findFirst().filter(b::equals).isPresent();
+            case OVER -> !goesOn && !b.begun() && !b.said() && b.due().plus(MISSED).isAfter(moment);
+            case LEFT_OUT -> false;
+        };
+    }
+
+    public boolean anyBreak() {
+        return breaks().stream().anyMatch(Rest::shown);
     }
 
     /** A proposal as a button. */
@@ -128,7 +170,8 @@ public record DayView(CraftClass craftClass, ClassSetup setup, Course course, Li
     }
 
     private String title(String key) {
-        return course.steps().stream().filter(s -> s.key().equals(key)).map(Course.Item::title).findFirst().orElse("");
+        return course.steps().stream().filter(s -> s.key().equals(key)).map(Course.Item::title).findFirst()
+                .orElse(running.breaks().stream().anyMatch(b -> b.key().equals(key)) ? "the break" : "");
     }
 
     public int helpMore() {

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** A class as it goes on: what is stored of it, put to the fold that says how far it is. To be asked within a transaction. */
 @ApplicationScoped
@@ -103,6 +104,17 @@ public class Days {
         return new Course(items, pauses(file.setup(), breaks), file.setup().headcount(), last.date().atTime(last.ends()));
     }
 
+    /** The breaks of a plan, each under the key by which it is told of. */
+    public static List<Course.Pause> breaks(KeptPlan plan) {
+        return breaks(plan.file().setup(), plan.breaks());
+    }
+
+    /** The times between meetings are numbered first. */
+    private static List<Course.Pause> breaks(ClassSetup setup, List<Pause> breaks) {
+        int before = setup.meetings().size();
+        return IntStream.range(0, breaks.size()).mapToObj(i -> Course.Pause.rest(before + i, breaks.get(i).start(), breaks.get(i).end())).toList();
+    }
+
     private static List<Course.Pause> pauses(ClassSetup setup, List<Pause> breaks) {
         List<Course.Pause> pauses = new ArrayList<>();
         LocalDateTime ended = null;
@@ -113,7 +125,7 @@ public class Days {
             }
             ended = m.date().atTime(m.ends());
         }
-        breaks.forEach(b -> pauses.add(new Course.Pause("break-" + (pauses.size() + 1), b.start(), b.end())));
+        pauses.addAll(breaks(setup, breaks));
         return pauses.stream().sorted(Comparator.comparing(Course.Pause::start)).toList();
     }
 }

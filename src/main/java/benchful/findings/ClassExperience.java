@@ -9,6 +9,7 @@ import benchful.reviews.EarlierNotes;
 import benchful.web.Formats;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -40,12 +41,23 @@ class ClassExperience implements Experience {
     }
 
     private Optional<Proposal> proposal(ProjectFindings found, ClassFile file, LessonPlan plan) {
-        List<Learned> open = found.open();
+        List<Learned> open = found.open(file.setup());
         if (open.isEmpty()) {
             return Optional.empty();
         }
-        return plans.finish(file.with(found.with(open))).map(then -> new Proposal(found.classes(), plan.finish(), then,
-                open.stream().map(l -> new Change(l.title(), l.now().words(), l.proposed().words())).toList(), found.version(), found.fingerprint()));
+        return plans.finish(file.with(found.with(open)).with(ProjectFindings.in(file.setup(), open))).map(then -> new Proposal(found.classes(), plan.finish(), then,
+                open.stream().map(l -> change(l, file, plan)).toList(), found.version(), found.fingerprint(file.setup())));
+    }
+
+    /** Of what the class has for itself, by how much it alone moves the end. */
+    private Change change(Learned one, ClassFile file, LessonPlan plan) {
+        boolean forClass = one instanceof ForClass;
+        String moves = forClass ? plans.finish(file.with(ProjectFindings.in(file.setup(), List.of(one)))).map(then -> moves(Duration.between(plan.finish(), then))).orElse("") : "";
+        return new Change(one.title(), one.now().words(), one.proposed().words(), moves, forClass);
+    }
+
+    private static String moves(Duration later) {
+        return later.isZero() ? "the class ends as it does now" : "the class ends %s %s".formatted(Formats.words(later.abs()), later.isNegative() ? "sooner" : "later");
     }
 
     /** "Planned with version 4 of the project, saved Sat 6 Mar 2027, 18:30; the minutes of Knot the strand come from earlier classes." */

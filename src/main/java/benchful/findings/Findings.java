@@ -1,6 +1,9 @@
 package benchful.findings;
 
 import benchful.catalogue.MaterialSpec;
+import benchful.classes.ClassSetup;
+import benchful.classes.CraftClass;
+import benchful.classes.SetupTarget;
 import benchful.core.SkillLevel;
 import benchful.core.learning.LevelPace;
 import benchful.core.learning.StepPace;
@@ -77,7 +80,7 @@ class Findings {
         List<StepFinding> steps = steps(stored, typed, shown, levels);
         List<MaterialFinding> materials = materials(stored, reviewed);
         List<LevelFinding> ofLevels = levels.paces().entrySet().stream().map(e -> finding(stored, e.getKey(), e.getValue(), levels.evidence(e.getKey()))).toList();
-        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, helps.findings(), materials, ofLevels, stored.history.decided(), Tried.troubles(stored.reviewed));
+        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, helps.findings(), materials, ofLevels, new Breaks(reviewed, stored.history, LocalDate.now(clock)).findings(), stored.history.decided(), Tried.troubles(stored.reviewed));
     }
 
     private static Map<String, Setting> typed(Stored stored) {
@@ -144,12 +147,44 @@ class Findings {
     }
 
     /**
-     * Takes what is proposed into the project, whose sheet as it was is kept as an earlier version.
+     * A class that asks what it should take.
      *
-     * @return false where the project was changed meanwhile, so that nothing was taken
+     * @param setup as it was when it asked
      */
-    boolean take(ProjectFindings findings, List<Learned> taken) {
-        return keeper.replace(findings.project(), findings.version(), findings.with(taken), project -> decide(project, taken, true)).isPresent();
+    record Asking(long craftClass, ClassSetup setup) {}
+
+    Optional<Asking> asking(long craftClass, long project) {
+        return QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(CraftClass.class, craftClass).filter(c -> c.project().id() == project).map(c -> new Asking(c.id(), c.setup())));
+    }
+
+    /** Ends a transaction that would change a class which is no longer what it was. */
+    private static final class Meanwhile extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+
+    /**
+     * Takes what is proposed into the project, and into the class that asked; what was there is kept as an earlier version.
+     *
+     * @param asking null where no class asked
+     * @return false where either was changed meanwhile, so that nothing was taken
+     */
+    boolean take(ProjectFindings findings, List<Learned> taken, Asking asking) {
+        try {
+            return taken.stream().anyMatch(ForSheet.class::isInstance)
+                    ? keeper.replace(findings.project(), findings.version(), findings.with(taken), project -> take(project, taken, asking)).isPresent()
+                    : QuarkusTransaction.requiringNew().call(() -> StoredEntity.toChange(Project.class, findings.project()).map(project -> take(project, taken, asking)).isPresent());
+        } catch (Meanwhile changed) {
+            return false;
+        }
+    }
+
+    private Project take(Project project, List<Learned> taken, Asking asking) {
+        decide(project, taken, true);
+        if (asking != null && taken.stream().anyMatch(ForClass.class::isInstance)) {
+            CraftClass craftClass = StoredEntity.toChange(CraftClass.class, asking.craftClass()).filter(c -> c.setup().equals(asking.setup())).orElseThrow(Meanwhile::new);
+            new SetupTarget(craftClass, craftClass.venue()).save(ProjectFindings.in(asking.setup(), taken));
+        }
+        return project;
     }
 
     /** Refuses proposals until there is new data. */

@@ -1,5 +1,6 @@
 package benchful.findings;
 
+import benchful.classes.ClassSetup;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
@@ -11,6 +12,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -42,13 +44,33 @@ class FindingsPages {
     /**
      * What the page shows.
      *
+     * @param asking the class from whose page it was asked for; null for none
      * @param stale whether it is shown because something had changed, so that nothing was taken
      */
     @TemplateData
-    public record FindingsPage(ProjectFindings findings, Clock clock, boolean stale) {
+    public record FindingsPage(ProjectFindings findings, Findings.Asking asking, Clock clock, boolean stale) {
         /** A decision in words, with its day. */
         @TemplateData
         public record Line(LocalDateTime at, String title, boolean taken, String before, String after, int classes) {}
+
+        /** What should be changed, here and in the class that asked. */
+        public List<Learned> open() {
+            return findings.open(setup(asking));
+        }
+
+        /** Whether it can be taken here: what each class has for itself, only where that class asks. */
+        public boolean takes(Learned one) {
+            return open().contains(one);
+        }
+
+        public String fingerprint() {
+            return findings.fingerprint(setup(asking));
+        }
+
+        /** Null for none. */
+        public Long craftClass() {
+            return asking == null ? null : asking.craftClass();
+        }
 
         public List<Line> history() {
             return findings.history().stream().map(d -> new Line(at(d.at()), d.title(), d.taken(), d.before().words(), d.after().words(), d.classes())).toList();
@@ -60,20 +82,34 @@ class FindingsPages {
     }
 
     @GET
-    public TemplateInstance show(@PathParam("id") long id) {
-        return page(existing(id), false);
+    public TemplateInstance show(@PathParam("id") long id, @QueryParam("class") String craftClass) {
+        return page(existing(id), asking(id, craftClass), false);
     }
 
-    /** Takes what is proposed for one step or material, or for all; a class that asked for it is shown with it. */
+    /** Null where no class of the project asks. */
+    private Findings.Asking asking(long id, String craftClass) {
+        return Pages.number(craftClass).flatMap(c -> findings.asking(c, id)).orElse(null);
+    }
+
+    private static ClassSetup setup(Findings.Asking asking) {
+        return asking == null ? null : asking.setup();
+    }
+
+    /** Takes what is proposed for one thing, or for all; a class that asked for all is shown with it. */
     @POST
     @Path("taken")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response take(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         ProjectFindings found = existing(id);
-        if (!isOf(found, form) || !findings.take(found, asked(found, form))) {
-            return Pages.stale(page(existing(id), true));
+        Findings.Asking asking = asking(id, form.getFirst("class"));
+        if (!isOf(found, asking, form) || !findings.take(found, asked(found.open(setup(asking)), form), asking)) {
+            return Pages.stale(page(existing(id), asking(id, form.getFirst("class")), true));
         }
-        return Pages.seeOther(Pages.number(form.getFirst("class")).map(c -> "/classes/" + c).orElse("/projects/%d/findings".formatted(id)));
+        return Pages.seeOther(asking != null && form.getFirst("about") == null ? "/classes/" + asking.craftClass() : address(id, asking));
+    }
+
+    private static String address(long id, Findings.Asking asking) {
+        return "/projects/%d/findings%s".formatted(id, asking == null ? "" : "?class=" + asking.craftClass());
     }
 
     /** Nothing of it is proposed again before there is new data. */
@@ -82,29 +118,30 @@ class FindingsPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response refuse(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         ProjectFindings found = existing(id);
-        if (!isOf(found, form)) {
-            return Pages.stale(page(found, true));
+        Findings.Asking asking = asking(id, form.getFirst("class"));
+        if (!isOf(found, asking, form)) {
+            return Pages.stale(page(found, asking, true));
         }
-        findings.refuse(found, asked(found, form));
-        return Pages.seeOther("/projects/%d/findings".formatted(id));
+        findings.refuse(found, asked(found.openAnywhere(), form));
+        return Pages.seeOther(address(id, asking));
     }
 
     /** Whether the form was made of these proposals, for the project as it is. */
-    private static boolean isOf(ProjectFindings found, MultivaluedMap<String, String> form) {
-        return Pages.number(form.getFirst("version")).equals(Optional.of(found.version())) && found.fingerprint().equals(form.getFirst("fingerprint"));
+    private static boolean isOf(ProjectFindings found, Findings.Asking asking, MultivaluedMap<String, String> form) {
+        return Pages.number(form.getFirst("version")).equals(Optional.of(found.version())) && found.fingerprint(setup(asking)).equals(form.getFirst("fingerprint"));
     }
 
-    private static List<Learned> asked(ProjectFindings found, MultivaluedMap<String, String> form) {
+    private static List<Learned> asked(List<Learned> open, MultivaluedMap<String, String> form) {
         String about = form.getFirst("about");
-        List<Learned> asked = found.open().stream().filter(l -> about == null || about.equals(l.key())).toList();
+        List<Learned> asked = open.stream().filter(l -> about == null || about.equals(l.key())).toList();
         if (asked.isEmpty()) {
             throw new NotFoundException();
         }
         return asked;
     }
 
-    private TemplateInstance page(ProjectFindings found, boolean stale) {
-        return Templates.show(new FindingsPage(found, clock, stale));
+    private TemplateInstance page(ProjectFindings found, Findings.Asking asking, boolean stale) {
+        return Templates.show(new FindingsPage(found, asking, clock, stale));
     }
 
     private ProjectFindings existing(long id) {

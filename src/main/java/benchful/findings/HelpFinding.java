@@ -17,7 +17,7 @@ import java.math.RoundingMode;
  * @param refused whether the tutor refused just this and nothing new is known
  */
 @TemplateData
-public record HelpFinding(Step step, Setting typed, CallRate rate, String evidence, boolean refused) implements Learned {
+public record HelpFinding(Step step, Setting typed, CallRate rate, String evidence, boolean refused) implements ForSheet {
     static final String KEY = "help:";
 
     /** Nobody types calls closer than to a half an hour (common practice, no source). */

@@ -1,26 +1,24 @@
 package benchful.findings;
 
-import benchful.projects.ProjectSpec;
+/** What classes showed of one thing that stands in a project's sheet, or in the setup of a class. */
+public sealed interface Learned permits ForSheet, ForClass {
 
-/** What classes showed of one thing that stands in a project: the minutes of a step, the calls for help at it, what spoils of a material, or how long a level takes. */
-public sealed interface Learned permits StepFinding, HelpFinding, MaterialFinding, LevelFinding {
-
-    /** Tells it from all others of its project: a step's short name, or {@code help:}, {@code material:} or {@code level:} and a name. */
+    /** Tells it from all others of its project: a step's short name, or what kind it is and a name, such as {@code help:}, {@code material:}, {@code level:} or {@code break:}. */
     String key();
 
     String title();
 
-    /** As it stands in the project. */
+    /** As it stands there. */
     Setting now();
 
     Setting proposed();
 
-    /** The reviews that it comes from, each with its version. */
+    /** The reviews that it comes from, each with its version or with what it says of this. */
     String evidence();
 
     int classes();
 
-    /** Whether what is proposed differs so much from what stands in the project that it should be changed there. */
+    /** Whether what is proposed differs so much from what stands there that it should be changed. */
     boolean differs();
 
     /** Whether the tutor refused just this and nothing new is known. */
@@ -29,7 +27,4 @@ public sealed interface Learned permits StepFinding, HelpFinding, MaterialFindin
     default boolean open() {
         return differs() && !refused();
     }
-
-    /** The project with what is proposed. */
-    ProjectSpec in(ProjectSpec project);
 }

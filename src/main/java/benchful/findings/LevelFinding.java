@@ -16,7 +16,7 @@ import java.math.RoundingMode;
  * @param refused whether the tutor refused just this and nothing new is known
  */
 @TemplateData
-public record LevelFinding(SkillLevel level, SkillLevel timesOf, Setting now, Setting typed, LevelPace pace, String evidence, boolean refused) implements Learned {
+public record LevelFinding(SkillLevel level, SkillLevel timesOf, Setting now, Setting typed, LevelPace pace, String evidence, boolean refused) implements ForSheet {
     static final String KEY = "level:";
 
     /** Nobody types a pace closer than to a twentieth. */

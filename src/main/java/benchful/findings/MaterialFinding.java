@@ -15,7 +15,7 @@ import java.math.RoundingMode;
  * @param byChance whether the material is brought with a probability, so that the allowance is the chance that one spoils
  */
 @TemplateData
-public record MaterialFinding(String material, Setting now, WasteRate rate, double taken, boolean byChance, String evidence, boolean refused) implements Learned {
+public record MaterialFinding(String material, Setting now, WasteRate rate, double taken, boolean byChance, String evidence, boolean refused) implements ForSheet {
     static final String KEY = "material:";
     private static final BigDecimal MOST = BigDecimal.valueOf(95);
 

@@ -12,9 +12,9 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 /**
- * What stands in a project and is learned: all times of a step that grow with its pace (of a make step one student's three, of the
+ * What stands in a project or its classes and is learned: all times of a step that grow with its pace (of a make step one student's three, of the
  * others how long it lasts), the percentage of a material that is brought for what spoils, how
- * many times as long a level takes, or the calls for help at a step. Each is null where there is none.
+ * many times as long a level takes, or the calls for help at a step; and how long a break of a class lasts. Each is null where there is none.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Setting(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent, BigDecimal waste, BigDecimal pace, Step.Help help) {
@@ -33,6 +33,10 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
         Step.StudentTime student = step.student();
         return student != null ? new Setting(student.quick(), student.usual(), student.slow(), null, null, null, null, null)
                 : new Setting(null, null, null, step.lasts(), step.perStudent(), null, null, null);
+    }
+
+    static Setting lasts(Duration minutes) {
+        return new Setting(null, null, null, minutes, null, null, null, null);
     }
 
     static Setting waste(BigDecimal percent) {

@@ -17,7 +17,7 @@ import java.util.List;
  * @param refused whether the tutor refused just this and nothing new is known
  */
 @TemplateData
-public record StepFinding(Step step, Setting typed, StepPace pace, String evidence, boolean refused) implements Learned {
+public record StepFinding(Step step, Setting typed, StepPace pace, String evidence, boolean refused) implements ForSheet {
     /** Less is not worth a change of the sheet (common practice, no source). */
     private static final double WORTH_A_CHANGE = 0.03;
 

@@ -1,5 +1,6 @@
 package benchful.reviews;
 
+import benchful.core.day.Break;
 import benchful.core.day.Running;
 import benchful.core.day.Running.Presence;
 import benchful.core.day.Running.Stage;
@@ -31,8 +32,24 @@ final class FromTheDay {
         Map<String, ReviewSpec.StepNote> steps = new LinkedHashMap<>();
         day.steps().forEach(s -> note(s).ifPresent(note -> steps.put(s.item().key(), note)));
         long absent = day.seats().values().stream().filter(p -> p == Presence.ABSENT).count();
-        LocalTime began = day.taps().stream().filter(t -> t.kind() == Tap.Kind.START).map(t -> clock(t.at().toLocalTime())).findFirst().orElse(null);
-        return new ReviewSpec(began, absent == 0 ? null : students - (int) absent, steps, null, null, notes());
+        LocalTime began = day.taps().stream().filter(t -> t.kind() == Tap.Kind.START && day.steps().stream().anyMatch(s -> s.item().key().equals(t.step()))).map(t -> clock(t.at().toLocalTime())).findFirst().orElse(null);
+        return new ReviewSpec(began, absent == 0 ? null : students - (int) absent, steps, breaks(), null, null, notes());
+    }
+
+    private Map<String, ReviewSpec.BreakNote> breaks() {
+        Map<String, ReviewSpec.BreakNote> breaks = new LinkedHashMap<>();
+        day.breaks().forEach(b -> note(b).ifPresent(note -> breaks.put(b.key(), note)));
+        return breaks;
+    }
+
+    /** What was left out took no time; of a break that nobody said was over it is not known how long it was. */
+    private static Optional<ReviewSpec.BreakNote> note(Break b) {
+        if (b.stage() == Stage.LEFT_OUT) {
+            return Optional.of(new ReviewSpec.BreakNote(null, Duration.ZERO));
+        }
+        Duration took = b.said() ? Duration.ofMinutes(Math.round(Duration.between(b.begins(), b.ends()).toSeconds() / 60.0)) : null;
+        LocalTime began = b.begun() ? clock(b.begins().toLocalTime()) : null;
+        return took == null && began == null ? Optional.empty() : Optional.of(new ReviewSpec.BreakNote(began, took));
     }
 
     private static LocalTime clock(LocalTime time) {

@@ -3,6 +3,7 @@ package benchful.reviews;
 import benchful.bin.EarlierVersion;
 import benchful.classes.ClassLine;
 import benchful.classes.CraftClass;
+import benchful.core.day.Course;
 import benchful.core.day.Tap;
 import benchful.core.learning.Actual;
 import benchful.core.learning.ClassReviewer;
@@ -10,6 +11,7 @@ import benchful.core.learning.Counted;
 import benchful.core.learning.Pause;
 import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
+import benchful.day.Days;
 import benchful.plans.stored.KeptPlan;
 import benchful.projects.Project;
 import benchful.web.EditedEntity;
@@ -160,8 +162,15 @@ public class Review extends EditedEntity {
         return planned.end().toLocalDate().atTime(ended);
     }
 
+    /** A break of which nothing was noted was as planned. */
+    private Pause asItWas(Course.Pause planned) {
+        ReviewSpec.BreakNote note = sheet().breaks().getOrDefault(planned.key(), new ReviewSpec.BreakNote(null, null));
+        LocalDateTime began = note.began() == null ? planned.start() : planned.start().toLocalDate().atTime(note.began());
+        return new Pause(began, began.plus(note.took() == null ? planned.length() : note.took()));
+    }
+
     private List<Pause> pauses() {
-        List<Pause> pauses = new ArrayList<>(plan.breaks());
+        List<Pause> pauses = new ArrayList<>(Days.breaks(plan).stream().map(this::asItWas).toList());
         LocalDateTime last = null;
         for (var m : plan.file().setup().meetings()) {
             LocalDateTime start = m.date().atTime(m.starts());

@@ -10,6 +10,8 @@ import java.util.List;
 final class ReviewRules {
     private static final Duration LONGEST = Duration.ofDays(60);
 
+    private static final Duration LONGEST_BREAK = Duration.ofHours(12);
+
     private ReviewRules() {}
 
     static List<Fault> check(ReviewSpec sheet) {
@@ -20,6 +22,11 @@ final class ReviewRules {
             }
             if (note.took() != null && note.took().compareTo(LONGEST) > 0) {
                 faults.add(new Fault(JsonPointers.below("/steps", step) + "/took", "A step takes at most 60 days. Write it like 20 min."));
+            }
+        });
+        sheet.breaks().forEach((key, note) -> {
+            if (note.took() != null && note.took().compareTo(LONGEST_BREAK) > 0) {
+                faults.add(new Fault(JsonPointers.below("/breaks", key) + "/took", "A break takes at most 12 h. Write it like 14 min."));
             }
         });
         return List.copyOf(faults);

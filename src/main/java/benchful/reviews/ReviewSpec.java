@@ -26,6 +26,7 @@ import java.util.TreeSet;
  * @param began when the class really began; null for as planned
  * @param students how many came; null for all
  * @param steps by the key of the planned step: its id, and for a group {@code knot/2}
+ * @param breaks by the key under which a break of the plan is told of on the day
  * @param materials by name
  * @param why in the tutor's own words, used again and again: what made the class go as it did
  */
@@ -34,14 +35,16 @@ public record ReviewSpec(
         LocalTime began,
         @Range(from = 0, to = 200) @Mend("Enter how many students came, from 0 to 200.") Integer students,
         @Length(most = 400) Map<@Filled(60) @Mend("Name a step in at most 60 letters.") String, StepNote> steps,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 400) Map<@Filled(60) @Mend("Name a break in at most 60 letters.") String, BreakNote> breaks,
         @Length(most = 400) Map<@Filled(120) @Mend("Name a material in at most 120 letters.") String, MaterialNote> materials,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 12) List<@Filled(40) @Mend("Say why in at most 40 letters.") String> why,
         @LongText String notes) {
 
-    static final ReviewSpec EMPTY = new ReviewSpec(null, null, null, null, null, null);
+    static final ReviewSpec EMPTY = new ReviewSpec(null, null, null, null, null, null, null);
 
     public ReviewSpec {
         steps = copy(steps);
+        breaks = copy(breaks);
         materials = copy(materials);
         why = why == null ? List.of() : List.copyOf(why);
     }
@@ -58,7 +61,7 @@ public record ReviewSpec(
         Map<String, StepNote> notes = new LinkedHashMap<>();
         steps.forEach((key, note) -> notes.put(planned.stream().filter(p -> p.key().equals(key)).findFirst()
                 .or(() -> planned.stream().filter(p -> p.step().equals(key)).findFirst()).map(PlannedStep::key).orElse(key), note));
-        return new ReviewSpec(began, students, notes, materials, why, this.notes);
+        return new ReviewSpec(began, students, notes, breaks, materials, why, this.notes);
     }
 
     /**
@@ -67,6 +70,14 @@ public record ReviewSpec(
      * @param ended time of day, on the date it was planned for
      */
     public record StepNote(Duration took, LocalTime ended, @ShortText String note) {}
+
+    /**
+     * How a break went.
+     *
+     * @param began time of day, on the date it was planned for; null for as planned
+     * @param took nothing where it was left out; null where not known
+     */
+    public record BreakNote(LocalTime began, Duration took) {}
 
     /** What was left over, broken and short of a material, in its own unit; each null where not noticed. */
     public record MaterialNote(Quantity left, Quantity broken, Quantity missing) {
@@ -87,7 +98,7 @@ public record ReviewSpec(
     ReviewSpec sized(Map<String, Unit> ways) {
         Map<String, MaterialNote> notes = new LinkedHashMap<>();
         materials.forEach((name, note) -> notes.put(name, ways.containsKey(name) ? note.sized(ways.get(name)) : note));
-        return new ReviewSpec(began, students, steps, notes, why, this.notes);
+        return new ReviewSpec(began, students, steps, breaks, notes, why, this.notes);
     }
 
     private static <T> Map<String, T> copy(Map<String, T> map) {

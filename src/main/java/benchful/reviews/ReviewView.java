@@ -2,6 +2,8 @@ package benchful.reviews;
 
 import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
+import benchful.day.Days;
+import benchful.web.Formats;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.time.Duration;
@@ -17,6 +19,16 @@ public record ReviewView(Review review, SpecForm form, List<Row> rows, List<Stri
     /** A planned step with what happened. */
     @TemplateData
     public record Row(PlannedStep planned, StepReview result) {}
+
+    /** A planned break. */
+    @TemplateData
+    public record BreakRow(String key, String name, Duration planned) {}
+
+    public List<BreakRow> breaks() {
+        boolean days = review.plan().file().setup().meetings().size() > 1;
+        return Days.breaks(review.plan()).stream().map(b -> new BreakRow(b.key(), "%sBreak %s to %s".formatted(days ? Formats.words(b.start().toLocalDate()) + ", " : "",
+                Formats.clock(b.start()), Formats.clock(b.end())), b.length())).toList();
+    }
 
     /**
      * @param materials what the class took, by name, as it was packed

@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
+import benchful.core.day.Course;
 import benchful.core.day.Running;
 import benchful.core.day.RunningTest;
 import benchful.core.day.Tap;
@@ -179,6 +180,8 @@ class DayOfflineTest {
         allSent(page);
         assertThat(page.locator("[data-presence]:has-text('late')")).hasCount(1, new LocatorAssertions.HasCountOptions().setTimeout(60_000));
         assertThat(tablet.locator("[data-help]")).hasText("1", new LocatorAssertions.HasTextOptions().setTimeout(60_000));
+        press(page, "The break begins");
+        press(page, "The break is over");
         goOnToTheEnd(page);
         assertThat(page.locator("[data-done]")).isVisible();
         assertThat(tablet.locator("[data-done]")).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(60_000));
@@ -244,27 +247,28 @@ class DayOfflineTest {
         for (int i = 0; i < 300; i++) {
             List<Tap> taps = RunningTest.drawn(random, random.nextInt(14));
             LocalDateTime now = RunningTest.ONE.plusSeconds(random.nextInt(8000));
-            cases.add(Map.of("now", now.toString(), "taps", taps.stream().map(DayOfflineTest::written).toList()));
-            expected.add(summary(Running.of(RunningTest.COURSE, taps, now)));
+            Course course = i % 2 == 0 ? RunningTest.COURSE : RunningTest.TWO_BREAKS;
+            cases.add(Map.of("number", i % 2, "now", now.toString(), "taps", taps.stream().map(DayOfflineTest::written).toList()));
+            expected.add(summary(Running.of(course, taps, now)));
         }
         Object answers = page.evaluate("""
-                async ({course: data, cases}) => {
+                async ({courses, cases}) => {
                   const {course, running} = await import('/js/day/running.js');
                   const one = Date.parse('2027-03-06T13:00'), at = ms => Math.round((ms - one) / 1000);
-                  return cases.map(({now, taps}) => {
-                    const r = running(course(data), taps.map(t => ({...t, at: Date.parse(t.at)})), Date.parse(now));
+                  return cases.map(({number, now, taps}) => {
+                    const r = running(course(courses[number]), taps.map(t => ({...t, at: Date.parse(t.at)})), Date.parse(now));
                     return [...r.steps.map(s => `${s.item.key} ${s.stage} ${at(s.begins)} ${at(s.ends)} ${s.finished}`), `end ${at(r.end)} ${r.behind / 1000} ${r.help} ${r.present}`,
-                      ...r.remedies.map(m => `${m.what} ${m.step} ${m.minutes} ${m.gain / 1000}`)];
+                      ...r.breaks.map(b => `${b.key} ${b.stage} ${at(b.begins)} ${at(b.ends)} ${at(b.due)}`), ...r.remedies.map(m => `${m.what} ${m.step} ${m.minutes} ${m.gain / 1000}`)];
                   });
-                }""", Map.of("course", written(), "cases", cases));
+                }""", Map.of("courses", List.of(written(RunningTest.COURSE), written(RunningTest.TWO_BREAKS)), "cases", cases));
         assertThat(JSON.convertValue(answers, new TypeReference<List<List<String>>>() {})).isEqualTo(expected);
     }
 
-    private static Map<String, Object> written() {
-        return Map.of("students", RunningTest.COURSE.students(), "end", RunningTest.COURSE.end().toString(),
-                "steps", RunningTest.COURSE.steps().stream().map(s -> Map.of("key", s.key(), "title", s.title(), "group", s.group(), "handsOn", s.handsOn(), "own", s.own(),
+    private static Map<String, Object> written(Course course) {
+        return Map.of("students", course.students(), "end", course.end().toString(),
+                "steps", course.steps().stream().map(s -> Map.of("key", s.key(), "title", s.title(), "group", s.group(), "handsOn", s.handsOn(), "own", s.own(),
                         "start", s.start().toString(), "end", s.end().toString(), "length", (int) s.length().toSeconds())).toList(),
-                "pauses", RunningTest.COURSE.pauses().stream().map(p -> Map.of("key", p.key(), "start", p.start().toString(), "end", p.end().toString())).toList());
+                "pauses", course.pauses().stream().map(p -> Map.of("key", p.key(), "start", p.start().toString(), "end", p.end().toString())).toList());
     }
 
     private static Map<String, Object> written(Tap t) {
@@ -281,6 +285,7 @@ class DayOfflineTest {
         List<String> lines = new ArrayList<>();
         r.steps().forEach(s -> lines.add("%s %s %d %d %d".formatted(s.item().key(), Formats.word(s.stage()), at(s.begins()), at(s.ends()), s.finished())));
         lines.add("end %d %d %d %d".formatted(at(r.end()), r.behind().toSeconds(), r.help(), r.present()));
+        r.breaks().forEach(b -> lines.add("%s %s %d %d %d".formatted(b.key(), Formats.word(b.stage()), at(b.begins()), at(b.ends()), at(b.due()))));
         r.remedies().forEach(m -> lines.add("%s %s %d %d".formatted(Formats.word(m.what()), m.step(), m.minutes(), m.gain().toSeconds())));
         return lines;
     }

@@ -64,6 +64,34 @@ class DayPagesTest {
         assertThat(tutor.page().select("[data-all] .tag").eachText()).startsWith("over", "left out");
     }
 
+    /** The lines of its breaks offer what can be said of each. */
+    @Test
+    void beginsEndsAndLeavesOutABreak() {
+        tutor.press(button("Start: Welcome"));
+        assertThat(breakWords()).startsWith("to come").contains("Begins now", "No break").doesNotContain("Break is over");
+        tutor.press(button("The break begins"));
+        assertThat(breakWords()).contains("min left now", "Break is over").doesNotContain("Begins now", "No break");
+        assertThat(tutor.page().select("[data-undo]").text()).isEqualTo("Undo: start the break");
+        tutor.press(button("The break is over"));
+        assertThat(breakStages()).startsWith("over").doesNotContain("left out");
+        assertThat(breakWords()).as("the next one").startsWith("to come");
+        tutor.press(tutor.page().selectFirst("[data-undo]"));
+        tutor.press(tutor.page().selectFirst("[data-undo]"));
+        tutor.press(button("No break"));
+        assertThat(breakStages()).startsWith("left out", "to come");
+    }
+
+    private List<String> breakStages() {
+        return tutor.page().select("[data-breaks] .tag").eachText();
+    }
+
+    /** What is seen of breaks. */
+    private String breakWords() {
+        Element line = tutor.page().selectFirst("[data-breaks] li:not([hidden])").clone();
+        line.select("[hidden]").remove();
+        return line.text();
+    }
+
     /** Before it is begun by the plan of today, and then by the plan that was kept with it. */
     @Test
     void pausesWhenTheBreaksWerePlacedThatMayMove() throws Exception {

@@ -170,6 +170,47 @@ class FindingsPagesTest {
         assertThat(usual(step("sew"))).isLessThan(sewing);
     }
 
+    /** The break of ten minutes is begun at three, and over at fourteen past. */
+    @Test
+    void learnsHowLongBreaksTakeAndAsksTheNextClass() {
+        String withBreak = tutor.open(first).follow("Plan the same again").type("/breaks/0/at", "15:00").type("/breaks/0/lasts", "10 min").press("Save and show the plan").path();
+        tapped(withBreak, List.of(tap("w", "14:00", "start", "welcome", 0), tap("b", "15:00", "start", "break-1", 0), tap("e", "15:14", "finish", "break-1", 0)));
+        assertThat(tutor.open(withBreak + "/review").field("/breaks/break-1/began")).startsWith("15:00");
+        assertThat(tutor.field("/breaks/break-1/took")).isEqualTo("14 min");
+        tutor.type("/steps/fold/ended", "14:33").type("/steps/sew/ended", "15:53").press("Save the review");
+        assertThat(tutor.rows("table.typed")).as("the break is no sewing").anyMatch(r -> r.startsWith("Sew the sides") && r.contains("| 1 h 6 min |"));
+        assertThat(tutor.open("/projects/1/findings").page().select("section:has(#break-1)").text()).contains("Breaks of 10 min From 1 class in which",
+                "usually takes 9 min to 18 min.", "Planned: 10 min; proposed: 13 min.", "Each class plans its own breaks");
+        assertThat(tutor.page().select("section:has(#break-1) button").eachText()).containsExactly("Keep as it is");
+        while (!tutor.page().select("section:has(h2[id^=step]) button:contains(Keep)").isEmpty()) {
+            tutor.press(tutor.page().selectFirst("section:has(h2[id^=step]) button:contains(Keep)"));
+        }
+
+        String next = tutor.open(withBreak).follow("Plan the same again").press("Save and show the plan").path();
+        String kept = tutor.open(withBreak).follow("Plan the same again").press("Save and show the plan").path();
+        assertThat(tutor.open(next).page().select("#showed li").eachText()).containsExactly("Breaks of 10 min: 13 min instead of 10 min: the class ends 3 min later");
+        LocalTime before = end();
+        tutor.press("Take all into this class");
+        assertThat(tutor.path()).isEqualTo(next);
+        assertThat(end()).isEqualTo(before.plusMinutes(3));
+        assertThat(tutor.page().select("#showed")).isEmpty();
+        assertThat(tutor.open(next + "/setup").field("/breaks/0/lasts")).isEqualTo("13 min");
+        assertThat(tutor.open(kept + "/setup").field("/breaks/0/lasts")).isEqualTo("10 min");
+
+        tutor.open(kept).follow("One by one, and why");
+        assertThat(tutor.page().select("section:has(#break-1) button").eachText()).containsExactly("Take", "Keep as it is");
+        tutor.press(tutor.page().selectFirst("section:has(#break-1) button:contains(Keep)"));
+        assertThat(tutor.open(kept).page().select("#showed")).isEmpty();
+        assertThat(tutor.open(withBreak + "/review").type("/notes", "Cake").press("Save the review").open(kept).page().select("#showed li").eachText()).as("notes are no new data on breaks")
+                .noneMatch(line -> line.startsWith("Breaks"));
+        tutor.open(kept + "/review").type("/breaks/break-1/took", "14 min").press("Save the review");
+        String last = tutor.open(withBreak).follow("Plan the same again").press("Save and show the plan").path();
+        assertThat(tutor.page().select("#showed li").eachText()).contains("Breaks of 10 min: 13 min instead of 10 min: the class ends 3 min later");
+        assertThat(tutor.open("/projects/1/findings").page().select("main ul li").eachText()).anyMatch(line -> line.contains("Breaks of 10 min, kept: 10 min, not 13 min (from 1 class)"))
+                .anyMatch(line -> line.contains("Breaks of 10 min, taken: 13 min instead of 10 min (from 1 class)"));
+        assertThat(tutor.open(last + "/setup").field("/breaks/0/lasts")).isEqualTo("10 min");
+    }
+
     private String help() {
         return tutor.open("/projects/1/findings").page().select("section:has(#help-sew)").text();
     }

@@ -3,6 +3,7 @@ package benchful.core.day;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The plan that a class is run by.
@@ -36,11 +37,36 @@ public record Course(List<Item> steps, List<Pause> pauses, int students, LocalDa
         }
     }
 
-    /** @param key by which it can be left out */
+    /** @param key by which it can be told of; that of a break tells it from the time between two meetings */
     public record Pause(String key, LocalDateTime start, LocalDateTime end) {
+        private static final String BREAK = "break-";
+
+        /** @param number among all pauses of the class, from 1 */
+        public static Pause rest(int number, LocalDateTime start, LocalDateTime end) {
+            return new Pause(BREAK + number, start, end);
+        }
+
+        public Duration length() {
+            return Duration.between(start, end);
+        }
+
+        boolean isBreak() {
+            return key.startsWith(BREAK);
+        }
+
+        /** What is left of it once the one before it is over. */
+        Pause after(Pause before) {
+            LocalDateTime from = start.isBefore(before.end) ? before.end : start;
+            return new Pause(key, from, end.isBefore(from) ? from : end);
+        }
+
         Pause moved(Duration by) {
             return new Pause(key, start.plus(by), end.plus(by));
         }
+    }
+
+    boolean hasStep(@Nullable String key) {
+        return steps.stream().anyMatch(s -> s.key().equals(key));
     }
 
     /** The same on another day: a class that is run on a day for which nothing is planned begins with its first tap. */

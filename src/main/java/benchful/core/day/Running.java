@@ -26,25 +26,19 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Running {
     private static final Set<Kind> TELL_THAT_IT_BEGAN = Set.of(Kind.START, Kind.FINISH, Kind.SKIP);
+    private static final Set<Kind> TELL_OF_WORK = Set.of(Kind.START, Kind.FINISH, Kind.COUNT);
 
     private final Course course;
     private final LocalDateTime now;
     private final List<Tap> taps;
     private final boolean begun;
-    private final Map<String, Progress> progress = new LinkedHashMap<>();
+    private final Map<String, Told> progress = new LinkedHashMap<>();
     private final Map<Integer, Presence> seats = new TreeMap<>();
     private final List<Tap> notes = new ArrayList<>();
+    private final List<Break> breaks;
+    private final List<Pause> pauses;
     private final List<Step> steps;
     private int help;
-
-    /** What is told of a step or a pause. */
-    private static final class Progress {
-        private @Nullable LocalDateTime began;
-        private @Nullable LocalDateTime ended;
-        private boolean skipped;
-        private int more;
-        private int finished;
-    }
 
     /** How a student is not there as expected. */
     public enum Presence {
@@ -72,12 +66,14 @@ public final class Running {
     private Running(Course course, Collection<Tap> taps, LocalDateTime now) {
         this.taps = counting(taps);
         this.now = now;
-        Optional<LocalDateTime> first = this.taps.stream().filter(t -> TELL_THAT_IT_BEGAN.contains(t.kind())).map(Tap::at).findFirst();
+        Optional<LocalDateTime> first = this.taps.stream().filter(t -> TELL_THAT_IT_BEGAN.contains(t.kind()) && course.hasStep(t.step())).map(Tap::at).findFirst();
         this.begun = first.isPresent();
         this.course = first.map(course::on).orElse(course);
-        this.course.steps().forEach(s -> progress.put(s.key(), new Progress()));
-        this.course.pauses().forEach(p -> progress.put(p.key(), new Progress()));
+        this.course.steps().forEach(s -> progress.put(s.key(), new Told()));
+        this.course.pauses().forEach(p -> progress.put(p.key(), new Told()));
         this.taps.forEach(this::take);
+        this.breaks = taken();
+        this.pauses = likely();
         this.steps = steps(Change.NONE);
     }
 
@@ -110,31 +106,11 @@ public final class Running {
             case ABSENT -> seats.put(tap.number(), Presence.ABSENT);
             case LEFT -> seats.put(tap.number(), Presence.LEFT);
             default -> {
-                Progress told = tap.step() == null ? null : progress.get(tap.step());
+                Told told = tap.step() == null ? null : progress.get(tap.step());
                 if (told != null) {
-                    take(told, tap);
+                    told.take(tap);
                 }
             }
-        }
-    }
-
-    private static void take(Progress step, Tap tap) {
-        switch (tap.kind()) {
-            case START -> {
-                step.began = tap.at();
-                step.ended = null;
-                step.skipped = false;
-            }
-            case FINISH -> {
-                step.ended = tap.at();
-                step.skipped = false;
-            }
-            case SKIP -> {
-                step.ended = null;
-                step.skipped = true;
-            }
-            case MORE -> step.more += tap.number();
-            default -> step.finished = Math.max(0, tap.number());
         }
     }
 
@@ -163,7 +139,7 @@ public final class Running {
     private List<Step> steps(Change change) {
         List<Step> steps = new ArrayList<>();
         for (Item item : course.steps()) {
-            Progress told = told(item.key());
+            Told told = told(item.key());
             if (told.skipped || change.leavesOut(item.key())) {
                 LocalDateTime free = free(item, steps);
                 steps.add(new Step(item, Stage.LEFT_OUT, free, free, told.finished));
@@ -175,7 +151,7 @@ public final class Running {
     }
 
     /** A wait begins with the end of the step that it was planned after, and is over by the clock. */
-    private Step waited(Item item, Progress told, List<Step> before) {
+    private Step waited(Item item, Told told, List<Step> before) {
         boolean runs = begun && (told.began != null || before.stream().noneMatch(s -> s.isOpen() && isAfter(item, s)));
         LocalDateTime begins = told.began != null ? told.began : free(item, before);
         LocalDateTime ends = told.ended != null ? told.ended : begins.plus(item.length()).plusMinutes(told.more);
@@ -183,7 +159,7 @@ public final class Running {
         return new Step(item, stage, begins, ends, told.finished);
     }
 
-    private Step worked(Item item, Progress told, List<Step> before, Change change) {
+    private Step worked(Item item, Told told, List<Step> before, Change change) {
         LocalDateTime free = free(item, before);
         if (told.ended != null) {
             LocalDateTime began = told.began != null ? told.began : free;
@@ -212,22 +188,42 @@ public final class Running {
                 .map(Step::ends).reduce(free, Running::latest);
     }
 
-    private Progress told(String key) {
+    private Told told(String key) {
         return Objects.requireNonNull(progress.get(key));
     }
 
-    private boolean counts(Pause pause, Change change) {
-        return !told(pause.key()).skipped && !change.leavesOut(pause.key());
+    private List<Break> taken() {
+        Set<String> work = course.steps().stream().filter(Item::handsOn).map(Item::key).collect(Collectors.toSet());
+        List<LocalDateTime> worked = taps.stream().filter(t -> TELL_OF_WORK.contains(t.kind()) && t.step() != null && work.contains(t.step())).map(Tap::at).toList();
+        return course.pauses().stream().filter(Pause::isBreak).map(p -> Break.of(p, told(p.key()), worked, now)).toList();
     }
 
-    /** Those that are not left out. */
+    /** Those that are not left out, as they are likely to be, in order; one that is not over yet holds the next one back. */
+    private List<Pause> likely() {
+        Map<String, Break> known = breaks.stream().collect(Collectors.toMap(Break::key, b -> b));
+        List<Pause> likely = new ArrayList<>();
+        course.pauses().stream().filter(p -> !told(p.key()).skipped).map(p -> known.containsKey(p.key()) ? known.get(p.key()).asItIs() : p)
+                .sorted(Comparator.comparing(Pause::start)).forEach(p -> likely.add(likely.isEmpty() ? p : p.after(likely.get(likely.size() - 1))));
+        return likely;
+    }
+
+    /** All breaks, as they were planned one after the other. */
+    public List<Break> breaks() {
+        return List.copyOf(breaks);
+    }
+
+    /** Those that are not left out, as they are likely to be. */
     List<Pause> pauses() {
-        return course.pauses().stream().filter(p -> counts(p, Change.NONE)).toList();
+        return pauses;
+    }
+
+    private static boolean counts(Pause pause, Change change) {
+        return !change.leavesOut(pause.key());
     }
 
     private LocalDateTime afterPauses(LocalDateTime from, Change change) {
         LocalDateTime moved = from;
-        for (Pause pause : course.pauses()) {
+        for (Pause pause : pauses) {
             moved = counts(pause, change) && !moved.isBefore(pause.start()) && moved.isBefore(pause.end()) ? pause.end() : moved;
         }
         return moved;
@@ -236,7 +232,7 @@ public final class Running {
     /** After so much work from a moment on. */
     private LocalDateTime end(LocalDateTime from, Duration length, Change change) {
         LocalDateTime end = from.plus(length.isNegative() ? Duration.ZERO : length);
-        for (Pause pause : course.pauses()) {
+        for (Pause pause : pauses) {
             if (counts(pause, change) && pause.start().isBefore(end) && pause.end().isAfter(from)) {
                 end = end.plus(Duration.between(latest(pause.start(), from), pause.end()));
             }
@@ -275,7 +271,7 @@ public final class Running {
             all.add(new Remedy(Remedy.What.LEAVE_OUT, item.key(), item.title(), 0, gain(new Change(item.key(), 0, true), end)));
             all.add(new Remedy(Remedy.What.SHORTEN, item.key(), item.title(), third, gain(new Change(item.key(), third, false), end)));
         });
-        course.pauses().stream().filter(p -> counts(p, Change.NONE) && p.start().isAfter(now))
+        pauses.stream().filter(p -> p.isBreak() && p.start().isAfter(now))
                 .forEach(p -> all.add(new Remedy(Remedy.What.NO_BREAK, p.key(), "", 0, gain(new Change(p.key(), 0, true), end))));
         return all.stream().filter(r -> r.gain().toMinutes() > 0)
                 .sorted(Comparator.comparing(Remedy::gain).reversed().thenComparing(Remedy::step).thenComparing(Remedy::what)).toList();

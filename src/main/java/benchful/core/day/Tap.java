@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id drawn where it was tapped
  * @param at when it was tapped
- * @param step key of the step that it is of; of an undo the id of the tap that is taken back; null of what concerns the whole class
+ * @param step key of the step or break that it is of; of an undo the id of the tap that is taken back; null of what concerns the whole class
  * @param number minutes, students or a seat from 1, by the kind; 0 where it has none
  * @param text a note or a name; empty where it has none
  */
@@ -19,13 +19,13 @@ public record Tap(String id, LocalDateTime at, Kind kind, @Nullable String step,
 
     /** What can be told. */
     public enum Kind {
-        /** The step begins. */
+        /** The step or break begins. */
         START,
-        /** The step is over, and the next begins. */
+        /** The step is over, and the next begins; or the break is over. */
         FINISH,
-        /** The step is left out. */
+        /** The step or break is left out. */
         SKIP,
-        /** The step is given so many minutes more, or fewer. */
+        /** The step or break is given so many minutes more, or fewer. */
         MORE,
         /** So many students have finished the step. */
         COUNT,

@@ -1,7 +1,7 @@
 package benchful.core.learning;
 
 /** How many times what was typed it really is, as far as classes showed it: a belief on the logarithmic scale. */
-sealed interface Multiple permits StepPace, LevelPace {
+sealed interface Multiple permits StepPace, LevelPace, BreakLength {
     double NINE_IN_TEN = 0.9;
 
     /** What is believed of its logarithm. */

@@ -59,8 +59,12 @@
  * tells nothing. It leaves out that one class asks more than another, and how long a call lasts: a hand that goes down says that somebody
  * was helped, but not since when.
  *
- * <p><b>What is not learned</b>: how long breaks really were, as nothing tells when one is over, so that a longer one counts for the step
- * after it; and how many of a tool are needed, as nothing but free notes says that one was short.
+ * <p><b>How long breaks take</b> ({@link benchful.core.learning.BreakLength}): of all breaks that were planned for as many minutes d, and took y,
+ * x = log(y / d) goes into a normal-inverse-gamma model as that of a step's pace does (same source), with the plan as its centre; two such
+ * breaks of one class are seen as one, by their geometric mean. Breaks of another length tell nothing of it: a tea break is no lunch. It
+ * leaves out that a break which is announced for longer is taken for longer.
+ *
+ * <p><b>What is not learned</b>: how many of a tool are needed, as nothing but free notes says that one was short.
  *
  * <p>What it leaves out: that one class is slow in all of its steps, so that the sum over steps is a little less sure than if
  * they were unlike each other; and steps whose ends overlap in a class that goes at its own pace, where the time from one end

@@ -27,7 +27,7 @@ public interface Experience {
     }
 
     /**
-     * Other minutes for steps of the project.
+     * Other minutes for steps of the project, and for what the class has for itself.
      *
      * @param classes how many showed them
      * @param now when the class ends as it is planned now
@@ -45,11 +45,24 @@ public interface Experience {
         public boolean moves() {
             return !now.equals(then);
         }
+
+        /** Whether anything would be changed in the project; and {@link #ofClass} in the class itself. */
+        public boolean ofProject() {
+            return changes.stream().anyMatch(c -> !c.ofClass());
+        }
+
+        public boolean ofClass() {
+            return changes.stream().anyMatch(Change::ofClass);
+        }
     }
 
-    /** @param before as the minutes of the step stand in the project, and {@code after} as they are proposed */
+    /**
+     * @param before as it stands in the project or the class, and {@code after} as it is proposed
+     * @param moves by how much it alone moves the end of the class; empty where that is not said
+     * @param ofClass whether it is the class that would be changed
+     */
     @TemplateData
-    record Change(String title, String before, String after) {}
+    record Change(String title, String before, String after, String moves, boolean ofClass) {}
 
     /** A note on the day of its class. */
     @TemplateData

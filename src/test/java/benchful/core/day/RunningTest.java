@@ -21,6 +21,9 @@ public class RunningTest {
             item("knot", 40, 60, true), item("hang", 70, 90, true), item("tidy", 90, 100, true)),
             List.of(new Course.Pause("break-1", at(60), at(70))), 9, at(120));
 
+    /** The same with another break soon after the first. */
+    public static final Course TWO_BREAKS = new Course(COURSE.steps(), List.of(Course.Pause.rest(1, at(60), at(70)), Course.Pause.rest(2, at(75), at(80))), 9, at(120));
+
     private int number;
 
     static LocalDateTime at(int minute) {
@@ -79,6 +82,69 @@ public class RunningTest {
                 "hang LEFT_OUT 14:05 14:05", "tidy TO_COME 14:05 14:15");
     }
 
+    private Running begun(int now, Tap... more) {
+        List<Tap> taps = new ArrayList<>(List.of(tap(0, Kind.START, "welcome", 0), tap(10, Kind.FINISH, "welcome", 0), tap(40, Kind.FINISH, "pour", 0)));
+        taps.addAll(List.of(more));
+        return Running.of(COURSE, taps, at(now));
+    }
+
+    private static String rest(Running running) {
+        Break rest = running.breaks().get(0);
+        return "%s %s %s to %s".formatted(rest.said() ? "said" : "by the clock", rest.stage(), rest.begins().toLocalTime(), rest.ends().toLocalTime());
+    }
+
+    @Test
+    void takesABreakByTheClockWhereNobodySaysAnythingOfIt() {
+        assertThat(rest(begun(59))).isEqualTo("by the clock TO_COME 14:00 to 14:10");
+        assertThat(rest(begun(65))).isEqualTo("by the clock NOW 14:00 to 14:10");
+        assertThat(rest(begun(70))).isEqualTo("by the clock OVER 14:00 to 14:10");
+        assertThat(rest(begun(59, tap(50, Kind.SKIP, "break-1", 0)))).isEqualTo("by the clock LEFT_OUT 14:00 to 14:10");
+    }
+
+    /** Knot has 5 of its 20 minutes left when the break begins. */
+    @Test
+    void pushesTheRestOnWhileABreakIsNotOver() {
+        Tap begins = tap(55, Kind.START, "break-1", 0);
+        assertThat(rest(begun(60, begins))).isEqualTo("by the clock NOW 13:55 to 14:05");
+        assertThat(stages(begun(60, begins))).contains("knot NOW 13:40 14:10", "tidy TO_COME 14:30 14:40");
+        assertThat(rest(begun(72, begins))).isEqualTo("by the clock NOW 13:55 to 14:12");
+        assertThat(stages(begun(72, begins))).contains("knot NOW 13:40 14:17", "tidy TO_COME 14:37 14:47");
+        Running over = begun(75, begins, tap(74, Kind.FINISH, "break-1", 0));
+        assertThat(rest(over)).isEqualTo("said OVER 13:55 to 14:14");
+        assertThat(over.breaks().get(0).due()).isEqualTo(at(65));
+        assertThat(stages(over)).contains("knot NOW 13:40 14:19", "tidy TO_COME 14:39 14:49");
+    }
+
+    @Test
+    void takesABreakThatNobodyEndsToBeAsLongAsPlannedOnceWorkIsToldOf() {
+        Tap begins = tap(62, Kind.START, "break-1", 0);
+        assertThat(rest(begun(90, begins, tap(70, Kind.COUNT, "knot", 2)))).as("still within its time").isEqualTo("by the clock NOW 14:02 to 14:30");
+        assertThat(rest(begun(90, begins, tap(80, Kind.COUNT, "knot", 2)))).isEqualTo("by the clock OVER 14:02 to 14:12");
+        assertThat(rest(begun(90, begins, tap(80, Kind.FINISH, "cure", 0)))).as("what dries is nobody's work").isEqualTo("by the clock NOW 14:02 to 14:30");
+    }
+
+    @Test
+    void takesABreakOfWhichOnlyItsEndIsSaidToHaveBegunAsPlanned() {
+        assertThat(rest(begun(80, tap(73, Kind.FINISH, "break-1", 0)))).isEqualTo("said OVER 14:00 to 14:13");
+        assertThat(rest(begun(80, tap(58, Kind.FINISH, "break-1", 0)))).isEqualTo("said OVER 13:58 to 13:58");
+        assertThat(rest(begun(65, tap(61, Kind.MORE, "break-1", 5)))).isEqualTo("by the clock NOW 14:00 to 14:15");
+    }
+
+    @Test
+    void countsABreakThatIsNotOverBeforeTheNextOneOnce() {
+        Running running = Running.of(TWO_BREAKS, List.of(tap(0, Kind.START, "welcome", 0), tap(10, Kind.FINISH, "welcome", 0), tap(45, Kind.FINISH, "pour", 0),
+                tap(60, Kind.START, "break-1", 0), tap(78, Kind.FINISH, "break-1", 0)), at(79));
+        assertThat(stages(running)).contains("knot NOW 13:45 14:25");
+    }
+
+    @Test
+    void doesNotBeginWithABreakNorLeaveOutTheTimeBetweenMeetings() {
+        assertThat(Running.of(COURSE, List.of(tap(0, Kind.START, "break-1", 0)), at(1)).begun()).isFalse();
+        Course meetings = new Course(COURSE.steps(), List.of(new Course.Pause("pause-1", at(60), at(70)), Course.Pause.rest(2, at(75), at(80))), 9, at(90));
+        assertThat(Running.of(meetings, List.of(), at(0)).remedies().stream().filter(r -> r.what() == Remedy.What.NO_BREAK).map(Remedy::step)).containsExactly("break-2");
+        assertThat(Running.of(meetings, List.of(), at(0)).breaks()).extracting(Break::key).containsExactly("break-2");
+    }
+
     @Test
     void takesBackTheLastTapAndTheTakingBack() {
         Tap start = tap(0, Kind.START, "welcome", 0);
@@ -104,7 +170,7 @@ public class RunningTest {
     }
 
     public static List<Tap> drawn(Random random, int number) {
-        List<String> steps = List.of("welcome", "pour", "cure", "knot", "hang", "tidy", "break-1", "none");
+        List<String> steps = List.of("welcome", "pour", "cure", "knot", "hang", "tidy", "break-1", "break-2", "none");
         List<Tap> taps = new ArrayList<>();
         for (int i = 0; i < number; i++) {
             Kind kind = Kind.values()[random.nextInt(Kind.values().length)];

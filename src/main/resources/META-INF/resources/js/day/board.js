@@ -5,8 +5,11 @@ const clock = at => `${two(new Date(at).getHours())}:${two(new Date(at).getMinut
 const minutes = ms => Math.round(ms / 60000);
 
 function left(step, now) {
-  const until = step.stage === 'now' && step.item.handsOn ? step.begins + step.item.length : step.ends;
-  const time = minutes(until - now);
+  return until(step.stage === 'now' && step.item.handsOn ? step.begins + step.item.length : step.ends, now);
+}
+
+function until(end, now) {
+  const time = minutes(end - now);
   return time < 0 ? `${-time} min over` : `${time} min left`;
 }
 
@@ -47,6 +50,33 @@ function step(state, now) {
   };
 }
 
+function rest(node, b, now) {
+  const goesOn = b.stage === 'now';
+  const hours = `${clock(b.begins)} to ${clock(goesOn ? b.due : b.ends)}`;
+  text(node, 'left', goesOn ? until(b.due, now) : '');
+  text(node, 'stage', b.stage);
+  text(node, 'clock', hours);
+  const buttons = {end: ['The break is over', goesOn], begin: ['The break begins', !b.said && !(goesOn && b.begun)], leave: ['No break', b.stage === 'to come' || goesOn && !b.begun]};
+  for (const [name, [label, shown]] of Object.entries(buttons)) {
+    part(name, node).hidden = !shown;
+    part(name, node).setAttribute('aria-label', `${label}, ${hours}`);
+  }
+}
+
+// What goes on; else what comes next, and what was due just now though nobody said that it began.
+function breaks(form, state, now) {
+  const part = form.querySelector('[data-break-part]');
+  if (!part) return;
+  const goesOn = state.breaks.some(b => b.stage === 'now');
+  const next = state.breaks.find(b => b.stage === 'to come');
+  const shown = b => b.stage === 'now' || !goesOn && (b === next || b.stage === 'over' && !b.begun && !b.said && now < b.due + 1800000);
+  [...part.querySelectorAll('[data-rest]')].forEach((row, index) => {
+    row.hidden = !shown(state.breaks[index]);
+    rest(row, state.breaks[index], now);
+  });
+  part.hidden = !state.breaks.some(shown);
+}
+
 const words = r => r.what === 'leave out' ? `Leave out or take home: ${r.title}` : r.what === 'shorten' ? `Shorten ${r.title} by ${r.minutes} min` : 'No break';
 
 function remedy(node, r) {
@@ -63,13 +93,14 @@ const behind = state => {
 export function show(form, state, now) {
   const handsOn = stage => state.steps.filter(s => s.stage === stage && s.item.handsOn);
   const drying = state.steps.filter(s => s.stage === 'now' && !s.item.handsOn);
-  const title = key => state.steps.find(s => s.item.key === key)?.item.title ?? '';
+  const title = key => state.steps.find(s => s.item.key === key)?.item.title ?? (state.breaks.some(b => b.key === key) ? 'the break' : '');
   const last = state.taps.at(-1);
   text(form, 'behind', behind(state));
   text(form, 'end', clock(state.end));
   text(form, 'booked', clock(state.bookedEnd));
   list(form, 'now', 'day-card', handsOn('now'), step(state, now));
   part('idle', form).hidden = handsOn('now').length > 0;
+  breaks(form, state, now);
   list(form, 'next', 'day-next', handsOn('to come').slice(0, 1), step(state, now));
   part('done', form).hidden = handsOn('to come').length > 0;
   list(form, 'drying', 'day-drying', drying, step(state, now));
@@ -101,6 +132,7 @@ export function show(form, state, now) {
 }
 
 // What has just run out or got ready, to be told once.
-export const due = (state, now) => state.steps.filter(s => s.stage === 'now' && s.item.handsOn && s.begins + s.item.length <= now
+const breaksUp = (state, now) => state.breaks.filter(b => b.stage === 'now' && b.begun && b.due <= now).map(b => `Time is up: the break of ${clock(b.begins)}`);
+export const due = (state, now) => [...breaksUp(state, now), ...state.steps.filter(s => s.stage === 'now' && s.item.handsOn && s.begins + s.item.length <= now
   || s.stage === 'over' && !s.item.handsOn && s.ends <= now && now - s.ends < 600000)
-  .map(s => s.item.handsOn ? `Time is up: ${s.item.title}` : `Ready: ${s.item.title}`);
+  .map(s => s.item.handsOn ? `Time is up: ${s.item.title}` : `Ready: ${s.item.title}`)];

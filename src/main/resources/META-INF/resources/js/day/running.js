@@ -2,6 +2,7 @@
 // by rule, for a browser that may have no network; a test holds the two to the same answers. Times are milliseconds.
 const MINUTE = 60000;
 const BEGUN = new Set(['start', 'finish', 'skip']);
+const WORK = new Set(['start', 'finish', 'count']);
 const order = (a, b) => a.at - b.at || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 const time = text => Date.parse(text);
 
@@ -50,18 +51,44 @@ function told(course, taps) {
   return all;
 }
 
+const isBreak = pause => pause.key.startsWith('break-');
+
+// One that is said to begin goes on until it is said to be over, or until somebody tells of work once its time is up.
+function taken(pause, known, worked, now) {
+  const begins = known.began ?? pause.start;
+  const due = begins + Math.max(0, pause.end - pause.start + known.more * MINUTE);
+  const begun = known.began !== undefined;
+  if (known.ended !== undefined) return {key: pause.key, stage: 'over', begins: Math.min(begins, known.ended), ends: known.ended, due, begun, said: true};
+  const goesOn = begun && worked.every(at => at < due);
+  const stage = known.skipped ? 'left out' : begins > now ? 'to come' : goesOn || due > now ? 'now' : 'over';
+  return {key: pause.key, stage, begins, ends: goesOn ? Math.max(due, now) : due, due, begun, said: false};
+}
+
+// Those that are not left out, in order; one that is not over yet holds the next one back.
+function likely(pauses, breaks) {
+  const known = new Map(breaks.map(b => [b.key, {key: b.key, start: b.begins, end: b.ends}]));
+  return pauses.map(p => known.get(p.key) ?? p).sort((a, b) => a.start - b.start).reduce((done, p) => {
+    const start = Math.max(p.start, done.at(-1)?.end ?? -Infinity);
+    return [...done, {...p, start, end: Math.max(start, p.end)}];
+  }, []);
+}
+
 const shares = (a, b) => a.group === 0 || b.group === 0 || a.group === b.group;
 const isAfter = (item, other) => other.item.handsOn && shares(other.item, item) && (item.handsOn || other.item.end <= item.start);
 const isOpen = step => step.stage === 'to come' || step.stage === 'now';
 
 export function running(whole, log, now) {
   const taps = counting(log);
-  const first = taps.find(t => BEGUN.has(t.kind))?.at;
+  const first = taps.find(t => BEGUN.has(t.kind) && whole.steps.some(s => s.key === t.step))?.at;
   const begun = first !== undefined;
   const plan = moved(whole, first);
   const {progress, seats, notes, help} = told(plan, taps);
 
-  const counts = (pause, change) => !progress.get(pause.key).skipped && !(change.wholly && change.key === pause.key);
+  const handsOn = new Set(plan.steps.filter(s => s.handsOn).map(s => s.key));
+  const work = taps.filter(t => WORK.has(t.kind) && handsOn.has(t.step)).map(t => t.at);
+  const breaks = plan.pauses.filter(isBreak).map(p => taken(p, progress.get(p.key), work, now));
+  const pauses = likely(plan.pauses.filter(p => !progress.get(p.key).skipped), breaks);
+  const counts = (pause, change) => !(change.wholly && change.key === pause.key);
   const free = (item, before) => Math.max(...before.filter(s => isAfter(item, s)).map(s => s.ends), -Infinity);
   const freeAt = (item, before) => {
     const at = free(item, before);
@@ -69,8 +96,8 @@ export function running(whole, log, now) {
   };
   const ready = (item, from, before) => Math.max(from, ...before.filter(s => !s.item.handsOn && s.stage !== 'left out'
     && shares(s.item, item) && s.item.end <= item.start).map(s => s.ends));
-  const afterPauses = (from, change) => plan.pauses.reduce((at, p) => counts(p, change) && at >= p.start && at < p.end ? p.end : at, from);
-  const end = (from, length, change) => plan.pauses.reduce((at, p) => counts(p, change) && p.start < at && p.end > from
+  const afterPauses = (from, change) => pauses.reduce((at, p) => counts(p, change) && at >= p.start && at < p.end ? p.end : at, from);
+  const end = (from, length, change) => pauses.reduce((at, p) => counts(p, change) && p.start < at && p.end > from
     ? at + p.end - Math.max(p.start, from) : at, from + Math.max(0, length));
 
   function waited(item, known, before) {
@@ -119,7 +146,7 @@ export function running(whole, log, now) {
       return [{what: 'leave out', step: item.key, title: item.title, minutes: 0, gain: gain({key: item.key, wholly: true, minutes: 0})},
         {what: 'shorten', step: item.key, title: item.title, minutes: third, gain: gain({key: item.key, minutes: third})}];
     });
-    plan.pauses.filter(p => counts(p, {}) && p.start > now)
+    pauses.filter(p => isBreak(p) && p.start > now)
       .forEach(p => tried.push({what: 'no break', step: p.key, title: '', minutes: 0, gain: gain({key: p.key, wholly: true, minutes: 0})}));
     const rank = ['leave out', 'shorten', 'no break'];
     return tried.filter(r => r.gain >= MINUTE)
@@ -127,6 +154,6 @@ export function running(whole, log, now) {
   }
 
   const planned = Math.max(...plan.steps.filter(s => s.handsOn).map(s => s.end), -Infinity);
-  return {begun, steps: all, end: ends, behind: ends - (planned === -Infinity ? ends : planned), remedies: remedies(), help, seats, notes, taps,
+  return {begun, steps: all, end: ends, behind: ends - (planned === -Infinity ? ends : planned), remedies: remedies(), breaks, help, seats, notes, taps,
     bookedEnd: plan.end, present: plan.students - [...seats.values()].filter(p => p !== 'late').length};
 }
