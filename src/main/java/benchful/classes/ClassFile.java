@@ -12,7 +12,9 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 
 /**
  * Everything a plan is computed from, in one file: what {@code POST /api/plan} takes and what a class page gathers from the
@@ -35,6 +37,24 @@ public record ClassFile(
 
     public CatalogueSpec catalogue() {
         return new CatalogueSpec(materials, suppliers);
+    }
+
+    /** The tools of which it is written down how many there are, by the venue and the class, or else by the project. */
+    public Map<String, Integer> tools() {
+        Map<String, Integer> room = new TreeMap<>();
+        if (venue != null) {
+            venue.tools().forEach((tool, n) -> room.merge(tool, n, Integer::sum));
+        }
+        setup.tools().forEach((tool, n) -> room.merge(tool, n, Integer::sum));
+        project.tools().stream().filter(t -> t.owned() != null).forEach(t -> room.putIfAbsent(t.name(), t.owned()));
+        return room;
+    }
+
+    /** How many of a tool can be in use at once; of one that no step names, one for each student. */
+    public int atOnce(String tool) {
+        int students = setup.headcount();
+        return project.steps().stream().flatMap(s -> s.tools().stream().filter(t -> t.tool().equals(tool)).map(t -> t.each() * (s.kind().isOwnWork() ? students : 1)))
+                .max(Integer::compare).orElse(students);
     }
 
     /** The last day on which something can arrive: the one before the first meeting; null where there is no meeting. */

@@ -1,5 +1,6 @@
 package benchful.findings;
 
+import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.ClassSetup.Break;
 import benchful.core.learning.BreakLength;
@@ -66,7 +67,13 @@ public record BreakFinding(Duration planned, BreakLength length, String evidence
     }
 
     @Override
-    public ClassSetup in(ClassSetup setup) {
+    public BreakFinding of(ClassFile file) {
+        return this;
+    }
+
+    @Override
+    public ClassSetup in(ClassFile file) {
+        ClassSetup setup = file.setup();
         ClassSetup changed = setup.withBreaks(setup.breaks().stream().map(b -> b.lasts().equals(planned) ? new Break(b.at(), length.of(planned), b.latest()) : b).toList());
         ClassSetup.Rest rest = setup.rest();
         ClassSetup both = rest != null && rest.lasts().equals(planned) ? changed.withRest(new ClassSetup.Rest(rest.after(), length.of(planned))) : changed;

@@ -41,18 +41,18 @@ class ClassExperience implements Experience {
     }
 
     private Optional<Proposal> proposal(ProjectFindings found, ClassFile file, LessonPlan plan) {
-        List<Learned> open = found.open(file.setup());
+        List<Learned> open = found.open(file);
         if (open.isEmpty()) {
             return Optional.empty();
         }
-        return plans.finish(file.with(found.with(open)).with(ProjectFindings.in(file.setup(), open))).map(then -> new Proposal(found.classes(), plan.finish(), then,
-                open.stream().map(l -> change(l, file, plan)).toList(), found.version(), found.fingerprint(file.setup())));
+        return plans.finish(ProjectFindings.in(file.with(found.with(open)), open)).map(then -> new Proposal(found.classes(), plan.finish(), then,
+                open.stream().map(l -> change(l, file, plan)).toList(), found.version(), found.fingerprint(file)));
     }
 
     /** Of what the class has for itself, by how much it alone moves the end. */
     private Change change(Learned one, ClassFile file, LessonPlan plan) {
         boolean forClass = one instanceof ForClass;
-        String moves = forClass ? plans.finish(file.with(ProjectFindings.in(file.setup(), List.of(one)))).map(then -> moves(Duration.between(plan.finish(), then))).orElse("") : "";
+        String moves = forClass ? plans.finish(ProjectFindings.in(file, List.of(one))).map(then -> moves(Duration.between(plan.finish(), then))).orElse("") : "";
         return new Change(one.title(), one.now().words(), one.proposed().words(), moves, forClass);
     }
 

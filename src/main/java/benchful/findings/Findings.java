@@ -1,7 +1,7 @@
 package benchful.findings;
 
 import benchful.catalogue.MaterialSpec;
-import benchful.classes.ClassSetup;
+import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.classes.SetupTarget;
 import benchful.core.SkillLevel;
@@ -80,7 +80,7 @@ class Findings {
         List<StepFinding> steps = steps(stored, typed, shown, levels);
         List<MaterialFinding> materials = materials(stored, reviewed);
         List<LevelFinding> ofLevels = levels.paces().entrySet().stream().map(e -> finding(stored, e.getKey(), e.getValue(), levels.evidence(e.getKey()))).toList();
-        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, helps.findings(), materials, ofLevels, new Breaks(reviewed, stored.history, LocalDate.now(clock)).findings(), stored.history.decided(), Tried.troubles(stored.reviewed));
+        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, helps.findings(), materials, ofLevels, new Breaks(reviewed, stored.history, LocalDate.now(clock)).findings(), new Tools(stored.sheet, reviewed, stored.history).findings(), stored.history.decided(), Tried.troubles(stored.reviewed));
     }
 
     private static Map<String, Setting> typed(Stored stored) {
@@ -149,12 +149,12 @@ class Findings {
     /**
      * A class that asks what it should take.
      *
-     * @param setup as it was when it asked
+     * @param file as it was when it asked
      */
-    record Asking(long craftClass, ClassSetup setup) {}
+    record Asking(long craftClass, ClassFile file) {}
 
     Optional<Asking> asking(long craftClass, long project) {
-        return QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(CraftClass.class, craftClass).filter(c -> c.project().id() == project).map(c -> new Asking(c.id(), c.setup())));
+        return QuarkusTransaction.requiringNew().call(() -> StoredEntity.byId(CraftClass.class, craftClass).filter(c -> c.project().id() == project).map(c -> new Asking(c.id(), plans.file(c))));
     }
 
     /** Ends a transaction that would change a class which is no longer what it was. */
@@ -181,8 +181,8 @@ class Findings {
     private Project take(Project project, List<Learned> taken, Asking asking) {
         decide(project, taken, true);
         if (asking != null && taken.stream().anyMatch(ForClass.class::isInstance)) {
-            CraftClass craftClass = StoredEntity.toChange(CraftClass.class, asking.craftClass()).filter(c -> c.setup().equals(asking.setup())).orElseThrow(Meanwhile::new);
-            new SetupTarget(craftClass, craftClass.venue()).save(ProjectFindings.in(asking.setup(), taken));
+            CraftClass craftClass = StoredEntity.toChange(CraftClass.class, asking.craftClass()).filter(c -> c.setup().equals(asking.file().setup())).orElseThrow(Meanwhile::new);
+            new SetupTarget(craftClass, craftClass.venue()).save(ProjectFindings.in(asking.file(), taken).setup());
         }
         return project;
     }

@@ -1,6 +1,6 @@
 package benchful.findings;
 
-import benchful.classes.ClassSetup;
+import benchful.classes.ClassFile;
 import benchful.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
@@ -55,16 +55,21 @@ class FindingsPages {
 
         /** What should be changed, here and in the class that asked. */
         public List<Learned> open() {
-            return findings.open(setup(asking));
+            return findings.open(file(asking));
         }
 
         /** Whether it can be taken here: what each class has for itself, only where that class asks. */
         public boolean takes(Learned one) {
-            return open().contains(one);
+            return open().stream().anyMatch(l -> l.key().equals(one.key()));
+        }
+
+        /** The same as it concerns the class that asked. */
+        public Learned here(ForClass one) {
+            return asking == null ? one : one.of(asking.file());
         }
 
         public String fingerprint() {
-            return findings.fingerprint(setup(asking));
+            return findings.fingerprint(file(asking));
         }
 
         /** Null for none. */
@@ -91,8 +96,8 @@ class FindingsPages {
         return Pages.number(craftClass).flatMap(c -> findings.asking(c, id)).orElse(null);
     }
 
-    private static ClassSetup setup(Findings.Asking asking) {
-        return asking == null ? null : asking.setup();
+    private static ClassFile file(Findings.Asking asking) {
+        return asking == null ? null : asking.file();
     }
 
     /** Takes what is proposed for one thing, or for all; a class that asked for all is shown with it. */
@@ -102,7 +107,7 @@ class FindingsPages {
     public Response take(@PathParam("id") long id, MultivaluedMap<String, String> form) {
         ProjectFindings found = existing(id);
         Findings.Asking asking = asking(id, form.getFirst("class"));
-        if (!isOf(found, asking, form) || !findings.take(found, asked(found.open(setup(asking)), form), asking)) {
+        if (!isOf(found, asking, form) || !findings.take(found, asked(found.open(file(asking)), form), asking)) {
             return Pages.stale(page(existing(id), asking(id, form.getFirst("class")), true));
         }
         return Pages.seeOther(asking != null && form.getFirst("about") == null ? "/classes/" + asking.craftClass() : address(id, asking));
@@ -128,7 +133,7 @@ class FindingsPages {
 
     /** Whether the form was made of these proposals, for the project as it is. */
     private static boolean isOf(ProjectFindings found, Findings.Asking asking, MultivaluedMap<String, String> form) {
-        return Pages.number(form.getFirst("version")).equals(Optional.of(found.version())) && found.fingerprint(setup(asking)).equals(form.getFirst("fingerprint"));
+        return Pages.number(form.getFirst("version")).equals(Optional.of(found.version())) && found.fingerprint(file(asking)).equals(form.getFirst("fingerprint"));
     }
 
     private static List<Learned> asked(List<Learned> open, MultivaluedMap<String, String> form) {

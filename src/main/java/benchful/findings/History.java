@@ -17,6 +17,11 @@ record History(List<Decided> decided) {
         return typed;
     }
 
+    /** Whether just this was refused, whichever class was asked about it. */
+    boolean refused(String key, String evidence) {
+        return decided.stream().anyMatch(d -> !d.taken() && d.key().equals(key) && d.evidence().equals(evidence));
+    }
+
     /** Whether just this was refused. */
     boolean refused(String key, Setting now, String evidence) {
         return decided.stream().anyMatch(d -> !d.taken() && d.key().equals(key) && d.evidence().equals(evidence) && d.before().equals(now));

@@ -3,7 +3,7 @@ package benchful.findings;
 /** What classes showed of one thing that stands in a project's sheet, or in the setup of a class. */
 public sealed interface Learned permits ForSheet, ForClass {
 
-    /** Tells it from all others of its project: a step's short name, or what kind it is and a name, such as {@code help:}, {@code material:}, {@code level:} or {@code break:}. */
+    /** Tells it from all others of its project: a step's short name, or what kind it is and a name, such as {@code help:}, {@code material:}, {@code level:}, {@code break:} or {@code tool:}. */
     String key();
 
     String title();

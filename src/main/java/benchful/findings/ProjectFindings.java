@@ -1,5 +1,6 @@
 package benchful.findings;
 
+import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.SetupRules;
 import benchful.projects.ProjectSpec;
@@ -18,12 +19,13 @@ import java.util.stream.Stream;
  * @param materials those of which anything is known, in the order of the project
  * @param levels those of which anything is known
  * @param breaks those of which anything is known, by how long they were planned
+ * @param tools those that students waited for, in the order of the project
  * @param history what was decided before, the latest first
  * @param troubles classes that could not be read
  */
 @TemplateData
 public record ProjectFindings(long project, long version, ProjectSpec sheet, List<StepFinding> steps, List<HelpFinding> helps, List<MaterialFinding> materials,
-        List<LevelFinding> levels, List<BreakFinding> breaks, List<Finding.Decided> history, List<Trouble> troubles) {
+        List<LevelFinding> levels, List<BreakFinding> breaks, List<ToolFinding> tools, List<Finding.Decided> history, List<Trouble> troubles) {
 
     /** What should be changed in the project and was not refused. */
     public List<Learned> open() {
@@ -31,13 +33,13 @@ public record ProjectFindings(long project, long version, ProjectSpec sheet, Lis
     }
 
     /** The same, and what should be changed in a class of the project; null for none. */
-    List<Learned> open(ClassSetup setup) {
-        return setup == null ? open() : Stream.concat(open().stream(), breaks.stream().filter(b -> b.open() && changes(b, setup))).toList();
+    List<Learned> open(ClassFile file) {
+        return file == null ? open() : Stream.concat(open().stream(), forClass().map(one -> one.of(file)).filter(one -> one.open() && changes(one, file))).toList();
     }
 
-    private boolean changes(ForClass one, ClassSetup setup) {
-        ClassSetup changed = one.in(setup);
-        return !changed.equals(setup) && SetupRules.check(changed, sheet).isEmpty();
+    private boolean changes(ForClass one, ClassFile file) {
+        ClassSetup changed = one.in(file);
+        return !changed.equals(file.setup()) && SetupRules.check(changed, sheet).isEmpty();
     }
 
     /** All that is proposed, whichever class it is for. */
@@ -52,7 +54,11 @@ public record ProjectFindings(long project, long version, ProjectSpec sheet, Lis
 
     /** All of which anything is known. */
     private Stream<Learned> all() {
-        return Stream.concat(forSheet(), breaks.stream());
+        return Stream.concat(forSheet(), forClass());
+    }
+
+    private Stream<ForClass> forClass() {
+        return Stream.of(breaks, tools).flatMap(List::stream);
     }
 
     private Stream<ForSheet> forSheet() {
@@ -60,8 +66,8 @@ public record ProjectFindings(long project, long version, ProjectSpec sheet, Lis
     }
 
     /** Tells the proposals for the project and one of its classes from any others. */
-    String fingerprint(ClassSetup setup) {
-        return Integer.toHexString(open(setup).stream().map(l -> l.key() + l.proposed().words() + l.evidence()).toList().hashCode());
+    String fingerprint(ClassFile file) {
+        return Integer.toHexString(open(file).stream().map(l -> l.key() + l.proposed().words() + l.evidence()).toList().hashCode());
     }
 
     /** The project with some of what is proposed. */
@@ -74,10 +80,10 @@ public record ProjectFindings(long project, long version, ProjectSpec sheet, Lis
     }
 
     /** A class with some of what is proposed. */
-    static ClassSetup in(ClassSetup setup, List<Learned> taken) {
-        ClassSetup with = setup;
+    static ClassFile in(ClassFile file, List<Learned> taken) {
+        ClassFile with = file;
         for (Learned one : taken) {
-            with = one instanceof ForClass forClass ? forClass.in(with) : with;
+            with = one instanceof ForClass forClass ? with.with(forClass.in(with)) : with;
         }
         return with;
     }

@@ -26,10 +26,11 @@ import java.util.stream.Collectors;
  * @param materials what was noted of them, by name
  * @param asked how often hands went up, by the keys of the steps of which it is known
  * @param breaks how many times as long as planned breaks of so many planned minutes were, where it is known; two of as many count as one, by their geometric mean
+ * @param waited names of the tools that students waited for
  * @param typed keys of the steps whose minutes were typed, rather than when they ended
  */
 record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students, List<StepReview> steps, Map<String, MaterialNote> materials,
-        Map<String, Asked> asked, Map<Duration, Double> breaks, Set<String> typed) {
+        Map<String, Asked> asked, Map<Duration, Double> breaks, Set<String> waited, Set<String> typed) {
     /** Beyond this, either way, a break is rather mistyped than seen, or was left out. */
     private static final double MOST = 4;
 
@@ -42,7 +43,7 @@ record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students
         Set<String> typed = sheet.steps().entrySet().stream().filter(e -> e.getValue().took() != null).map(Map.Entry::getKey).collect(Collectors.toSet());
         String evidence = review.craftClass().id() + ":" + review.version() + (counted.isEmpty() ? "" : ":" + counted.size());
         return new Reviewed(evidence, review.craftClass().startsAt().toLocalDate(), review.plan().file(),
-                sheet.students(), review.steps(counted).stream().filter(s -> s.actual() != null || !s.counts().isEmpty()).toList(), sheet.materials(), asked, breaks(review), typed);
+                sheet.students(), review.steps(counted).stream().filter(s -> s.actual() != null || !s.counts().isEmpty()).toList(), sheet.materials(), asked, breaks(review), Set.copyOf(sheet.waited()), typed);
     }
 
     private static Map<Duration, Double> breaks(Review review) {

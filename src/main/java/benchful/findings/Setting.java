@@ -14,10 +14,10 @@ import java.util.function.UnaryOperator;
 /**
  * What stands in a project or its classes and is learned: all times of a step that grow with its pace (of a make step one student's three, of the
  * others how long it lasts), the percentage of a material that is brought for what spoils, how
- * many times as long a level takes, or the calls for help at a step; and how long a break of a class lasts. Each is null where there is none.
+ * many times as long a level takes, or the calls for help at a step; and of a class how long a break lasts, or how many of a tool there are. Each is null where there is none.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record Setting(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent, BigDecimal waste, BigDecimal pace, Step.Help help) {
+public record Setting(Duration quick, Duration usual, Duration slow, Duration lasts, Duration perStudent, BigDecimal waste, BigDecimal pace, Step.Help help, Integer there) {
 
     public Setting {
         pace = pace == null ? null : hundredths(pace);
@@ -31,25 +31,29 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
 
     static Setting of(Step step) {
         Step.StudentTime student = step.student();
-        return student != null ? new Setting(student.quick(), student.usual(), student.slow(), null, null, null, null, null)
-                : new Setting(null, null, null, step.lasts(), step.perStudent(), null, null, null);
+        return student != null ? new Setting(student.quick(), student.usual(), student.slow(), null, null, null, null, null, null)
+                : new Setting(null, null, null, step.lasts(), step.perStudent(), null, null, null, null);
     }
 
     static Setting lasts(Duration minutes) {
-        return new Setting(null, null, null, minutes, null, null, null, null);
+        return new Setting(null, null, null, minutes, null, null, null, null, null);
+    }
+
+    static Setting there(int tools) {
+        return new Setting(null, null, null, null, null, null, null, null, tools);
     }
 
     static Setting waste(BigDecimal percent) {
-        return new Setting(null, null, null, null, null, percent, null, null);
+        return new Setting(null, null, null, null, null, percent, null, null, null);
     }
 
     static Setting pace(BigDecimal times) {
-        return new Setting(null, null, null, null, null, null, times, null);
+        return new Setting(null, null, null, null, null, null, times, null, null);
     }
 
     /** @param help null for none */
     static Setting help(Step.Help help) {
-        return new Setting(null, null, null, null, null, null, null, help == null ? new Step.Help(BigDecimal.ZERO, Duration.ZERO) : help);
+        return new Setting(null, null, null, null, null, null, null, help == null ? new Step.Help(BigDecimal.ZERO, Duration.ZERO) : help, null);
     }
 
     Step in(Step step) {
@@ -58,7 +62,7 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
 
     Setting each(UnaryOperator<Duration> change) {
         UnaryOperator<Duration> known = time -> time == null ? null : change.apply(time);
-        return new Setting(known.apply(quick), known.apply(usual), known.apply(slow), known.apply(lasts), known.apply(perStudent), waste, pace, help);
+        return new Setting(known.apply(quick), known.apply(usual), known.apply(slow), known.apply(lasts), known.apply(perStudent), waste, pace, help, there);
     }
 
     /** The one that stands for all; null of a step without times. */
@@ -75,7 +79,7 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
                 : (double) mine.toSeconds() / theirs.toSeconds();
     }
 
-    /** "4 min, 6 min, 9 min 30 s" of a make step; "15 min" of others; "8 % waste"; "1.5 times as long"; "2 calls an hour of 90 s". */
+    /** "4 min, 6 min, 9 min 30 s" of a make step; "15 min" of others; "8 % waste"; "1.5 times as long"; "2 calls an hour of 90 s"; "5 there". */
     public String words() {
         if (waste != null) {
             return Formats.number(waste, 2) + " % waste";
@@ -85,6 +89,9 @@ public record Setting(Duration quick, Duration usual, Duration slow, Duration la
         }
         if (help != null) {
             return help.calls().signum() == 0 ? "no calls for help" : "%s an hour of %s".formatted(Formats.counted(help.calls(), "call"), Times.words(help.lasts()));
+        }
+        if (there != null) {
+            return there + " there";
         }
         if (usual != null) {
             return "%s, %s, %s".formatted(Times.words(quick), Times.words(usual), Times.words(slow));

@@ -23,7 +23,7 @@ public final class AdviceFinder {
         this.project = file.project();
         this.setup = file.setup();
         this.venue = file.venue();
-        this.room = LessonRequestWriter.counted(file);
+        this.room = file.tools();
     }
 
     public static List<Advice> of(ClassFile file) {

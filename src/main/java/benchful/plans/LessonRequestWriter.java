@@ -51,22 +51,11 @@ final class LessonRequestWriter {
 
     /** What stands in the room: the venue's tools and the tutor's own, and enough of those of which nobody wrote down how many. */
     private static Map<String, Integer> stocked(ClassFile file) {
-        Map<String, Integer> room = counted(file);
+        Map<String, Integer> room = file.tools();
         Map<String, Integer> enough = new TreeMap<>();
         file.project().steps().forEach(s -> s.tools().forEach(t ->
                 enough.merge(t.tool(), t.each() * (s.kind().isOwnWork() ? file.setup().headcount() : 1), Math::max)));
         enough.forEach(room::putIfAbsent);
-        return room;
-    }
-
-    /** The tools of which it is written down how many there are, by the venue and the class, or else by the project. */
-    static Map<String, Integer> counted(ClassFile file) {
-        Map<String, Integer> room = new TreeMap<>();
-        if (file.venue() != null) {
-            file.venue().tools().forEach((tool, n) -> room.merge(tool, n, Integer::sum));
-        }
-        file.setup().tools().forEach((tool, n) -> room.merge(tool, n, Integer::sum));
-        file.project().tools().stream().filter(t -> t.owned() != null).forEach(t -> room.putIfAbsent(t.name(), t.owned()));
         return room;
     }
 

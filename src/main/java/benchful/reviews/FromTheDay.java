@@ -33,7 +33,7 @@ final class FromTheDay {
         day.steps().forEach(s -> note(s).ifPresent(note -> steps.put(s.item().key(), note)));
         long absent = day.seats().values().stream().filter(p -> p == Presence.ABSENT).count();
         LocalTime began = day.taps().stream().filter(t -> t.kind() == Tap.Kind.START && day.steps().stream().anyMatch(s -> s.item().key().equals(t.step()))).map(t -> clock(t.at().toLocalTime())).findFirst().orElse(null);
-        return new ReviewSpec(began, absent == 0 ? null : students - (int) absent, steps, breaks(), null, null, notes());
+        return new ReviewSpec(began, absent == 0 ? null : students - (int) absent, steps, breaks(), null, null, null, notes());
     }
 
     private Map<String, ReviewSpec.BreakNote> breaks() {

@@ -28,6 +28,7 @@ import java.util.TreeSet;
  * @param steps by the key of the planned step: its id, and for a group {@code knot/2}
  * @param breaks by the key under which a break of the plan is told of on the day
  * @param materials by name
+ * @param waited names of the tools that students waited for
  * @param why in the tutor's own words, used again and again: what made the class go as it did
  */
 @Spec(name = "review-1", title = "What really happened in a class")
@@ -37,15 +38,17 @@ public record ReviewSpec(
         @Length(most = 400) Map<@Filled(60) @Mend("Name a step in at most 60 letters.") String, StepNote> steps,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 400) Map<@Filled(60) @Mend("Name a break in at most 60 letters.") String, BreakNote> breaks,
         @Length(most = 400) Map<@Filled(120) @Mend("Name a material in at most 120 letters.") String, MaterialNote> materials,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 60) List<@Filled(80) @Mend("Name a tool in at most 80 letters.") String> waited,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 12) List<@Filled(40) @Mend("Say why in at most 40 letters.") String> why,
         @LongText String notes) {
 
-    static final ReviewSpec EMPTY = new ReviewSpec(null, null, null, null, null, null, null);
+    static final ReviewSpec EMPTY = new ReviewSpec(null, null, null, null, null, null, null, null);
 
     public ReviewSpec {
         steps = copy(steps);
         breaks = copy(breaks);
         materials = copy(materials);
+        waited = waited == null ? List.of() : List.copyOf(waited);
         why = why == null ? List.of() : List.copyOf(why);
     }
 
@@ -61,7 +64,7 @@ public record ReviewSpec(
         Map<String, StepNote> notes = new LinkedHashMap<>();
         steps.forEach((key, note) -> notes.put(planned.stream().filter(p -> p.key().equals(key)).findFirst()
                 .or(() -> planned.stream().filter(p -> p.step().equals(key)).findFirst()).map(PlannedStep::key).orElse(key), note));
-        return new ReviewSpec(began, students, notes, breaks, materials, why, this.notes);
+        return new ReviewSpec(began, students, notes, breaks, materials, waited, why, this.notes);
     }
 
     /**
@@ -98,7 +101,7 @@ public record ReviewSpec(
     ReviewSpec sized(Map<String, Unit> ways) {
         Map<String, MaterialNote> notes = new LinkedHashMap<>();
         materials.forEach((name, note) -> notes.put(name, ways.containsKey(name) ? note.sized(ways.get(name)) : note));
-        return new ReviewSpec(began, students, steps, breaks, notes, why, this.notes);
+        return new ReviewSpec(began, students, steps, breaks, notes, waited, why, this.notes);
     }
 
     private static <T> Map<String, T> copy(Map<String, T> map) {

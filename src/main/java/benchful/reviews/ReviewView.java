@@ -1,8 +1,10 @@
 package benchful.reviews;
 
+import benchful.classes.ClassFile;
 import benchful.core.learning.PlannedStep;
 import benchful.core.learning.StepReview;
 import benchful.day.Days;
+import benchful.projects.Tool;
 import benchful.web.Formats;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
@@ -15,10 +17,28 @@ import java.util.stream.Stream;
 /** What the page of a review shows. */
 @TemplateData
 public record ReviewView(Review review, SpecForm form, List<Row> rows, List<String> materials, List<Leftovers.Line> leftovers, List<String> reasons, List<PhotoLine> photos) {
+    private static final String WAITED = "/waited";
 
     /** A planned step with what happened. */
     @TemplateData
     public record Row(PlannedStep planned, StepReview result) {}
+
+    /**
+     * A tool that students may have had to wait for.
+     *
+     * @param at where it is told
+     */
+    @TemplateData
+    public record ToolTick(String tool, String at, boolean ticked) {}
+
+    /** Those of the project of which there were not as many as can be in use, as far as that was written down, and any that was ticked before. */
+    public List<ToolTick> tools() {
+        ClassFile file = review.plan().file();
+        List<String> ticked = form.rows(WAITED).stream().map(form::value).filter(tool -> !tool.isEmpty()).toList();
+        List<String> tools = Stream.concat(file.project().tools().stream().filter(t -> !t.personal()).map(Tool::name)
+                .filter(tool -> file.tools().getOrDefault(tool, 0) < file.atOnce(tool)), ticked.stream()).distinct().toList();
+        return IntStream.range(0, tools.size()).mapToObj(i -> new ToolTick(tools.get(i), WAITED + "/" + i, ticked.contains(tools.get(i)))).toList();
+    }
 
     /** A planned break. */
     @TemplateData

@@ -211,6 +211,42 @@ class FindingsPagesTest {
         assertThat(tutor.open(last + "/setup").field("/breaks/0/lasts")).isEqualTo("10 min");
     }
 
+    /** Eight students at four machines, and snips that nobody counted. */
+    @Test
+    void asksForOneMoreOfAToolThatStudentsWaitedFor() {
+        String tote = CLASS.replace("name: Zip pouch", "name: Tote\n  tools: [{name: sewing machine}, {name: thread snips}, {name: finger guard, personal: true}, {name: ruler, owned: 1}]")
+                .replace("{id: sew, title: Sew the sides, kind: make,", "{id: sew, title: Sew the sides, kind: make, tools: [{tool: sewing machine, each: 1}, {tool: thread snips, each: 1}],")
+                .replace("headcount: 8", "headcount: 8\n  tools: {sewing machine: 4}");
+        tutor.open("/classes/imports").pick("file", "class.yaml", "application/yaml", tote.getBytes(StandardCharsets.UTF_8)).press("Import");
+        String four = tutor.path();
+        tutor.open(four + "/review");
+        assertThat(tutor.page().select("fieldset:has(legend:contains(waited for)) label").eachText()).containsExactly("sewing machine", "thread snips", "ruler");
+        tutor.type("/waited/0", "sewing machine").type("/waited/1", "thread snips").press("Save the review");
+        assertThat(tutor.page().select("fieldset:has(legend:contains(waited for)) input[checked]").eachAttr("value")).containsExactly("sewing machine", "thread snips");
+        tutor.open("/projects/2/findings");
+        assertThat(tutor.page().select("section:has(#tool-1)").text()).contains("Students waited for it in 1 class, with as many as 4 there for 8 students.", "Proposed: one more for as many students.");
+        assertThat(tutor.page().select("section:has(#tool-2)").text()).contains("Nobody wrote down how many there were");
+        assertThat(tutor.page().select("section:has(h2[id^=tool]) button").eachText()).containsExactly("Keep as it is");
+
+        String next = tutor.open(four).follow("Plan the same again").type("/headcount", "10").press("Save and show the plan").path();
+        LocalTime before = end();
+        String proposed = tutor.page().select("#showed li").text();
+        tutor.press("Take all into this class");
+        assertThat(proposed).isEqualTo("sewing machine: 6 there instead of 4 there: the class ends %d min sooner".formatted(Duration.between(end(), before).toMinutes()));
+        assertThat(tutor.open(next + "/setup").field("/tools/sewing machine")).isEqualTo("6");
+        assertThat(tutor.open(next).page().select("#showed")).isEmpty();
+        String ten = tutor.open(next).follow("Plan the same again").type("/tools/sewing machine", "10").press("Save and show the plan").path();
+        assertThat(tutor.open(ten + "/review").page().select("fieldset:has(legend:contains(waited for)) label").eachText()).as("nobody waits for ten").containsExactly("thread snips", "ruler");
+        assertThat(tutor.open("/projects/2/findings").page().select("main ul li").text()).contains("sewing machine, taken: 6 there instead of 4 there (from 1 class)");
+
+        tutor.press(tutor.page().selectFirst("section:has(#tool-1) button:contains(Keep)"));
+        tutor.open(four).follow("Plan the same again").press("Save and show the plan");
+        assertThat(tutor.page().select("#showed")).isEmpty();
+        tutor.open(next + "/review").type("/waited/0", "sewing machine").press("Save the review");
+        tutor.open(next).follow("Plan the same again").press("Save and show the plan");
+        assertThat(tutor.page().select("#showed li").text()).startsWith("sewing machine: 7 there instead of 6 there: ");
+    }
+
     private String help() {
         return tutor.open("/projects/1/findings").page().select("section:has(#help-sew)").text();
     }

@@ -100,7 +100,7 @@ class SampleClassesTest {
     @ParameterizedTest
     @MethodSource("coming")
     void bringsEveryToolThatAStepUses(ClassFile sample) {
-        Map<String, Integer> room = LessonRequestWriter.counted(sample);
+        Map<String, Integer> room = sample.tools();
         sample.project().steps().forEach(step -> step.tools().forEach(use ->
                 assertThat(room.getOrDefault(use.tool(), 0)).as("%s for %s", use.tool(), step.title()).isGreaterThanOrEqualTo(use.each())));
     }

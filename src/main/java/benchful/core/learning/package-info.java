@@ -64,7 +64,8 @@
  * breaks of one class are seen as one, by their geometric mean. Breaks of another length tell nothing of it: a tea break is no lunch. It
  * leaves out that a break which is announced for longer is taken for longer.
  *
- * <p><b>What is not learned</b>: how many of a tool are needed, as nothing but free notes says that one was short.
+ * <p><b>How many of a tool are too few</b> ({@link benchful.core.learning.TooFew}) is a rule and no model: that students waited says that there
+ * are to be more for each of them, not how many; so one more is tried.
  *
  * <p>What it leaves out: that one class is slow in all of its steps, so that the sum over steps is a little less sure than if
  * they were unlike each other; and steps whose ends overlap in a class that goes at its own pace, where the time from one end
