@@ -6,8 +6,10 @@ import benchful.catalogue.SupplierSpec;
 import benchful.projects.ProjectSpec;
 import benchful.venues.VenueSpec;
 import benchful.web.forms.fields.Length;
+import benchful.web.forms.fields.Mend;
 import benchful.web.forms.fields.Required;
 import benchful.web.forms.fields.Spec;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -17,9 +19,10 @@ import java.util.Objects;
 import java.util.TreeMap;
 
 /**
- * Everything a plan is computed from, in one file: what {@code POST /api/plan} takes and what a class page gathers from the
+ * Everything a plan is computed from, and photographs of what came of it, in one file: what {@code POST /api/plan} takes and what a class page gathers from the
  * database before it plans. Its JSON Schema is {@code /schema/class-1.json}.
  *
+ * @param photos of the pieces that the class finished; nothing is planned from them, so that only a file that is exported or brought in carries them
  * @param setup written {@code class} in files
  */
 @Spec(name = "class-1", title = "A class with everything its plan is computed from", file = "a class file")
@@ -28,11 +31,23 @@ public record ClassFile(
         @Required @JsonProperty("class") ClassSetup setup,
         VenueSpec venue,
         @Length(most = 500) List<MaterialSpec> materials,
-        @Length(most = 100) List<SupplierSpec> suppliers) {
+        @Length(most = 100) List<SupplierSpec> suppliers,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = MOST_PHOTOS) @Mend("A class has at most 12 photographs. Leave some out.") List<PhotoSpec> photos) {
+    public static final int MOST_PHOTOS = 12;
 
     public ClassFile {
         materials = materials == null ? List.of() : Variants.whole(materials, project, setup);
         suppliers = suppliers == null ? List.of() : List.copyOf(suppliers);
+        photos = photos == null ? List.of() : List.copyOf(photos);
+    }
+
+    /** What a plan is computed from, without photographs. */
+    public ClassFile(ProjectSpec project, ClassSetup setup, VenueSpec venue, List<MaterialSpec> materials, List<SupplierSpec> suppliers) {
+        this(project, setup, venue, materials, suppliers, null);
+    }
+
+    public ClassFile withPhotos(List<PhotoSpec> taken) {
+        return new ClassFile(project, setup, venue, materials, suppliers, taken);
     }
 
     public CatalogueSpec catalogue() {

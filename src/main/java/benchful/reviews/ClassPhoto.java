@@ -37,6 +37,11 @@ public class ClassPhoto extends StoredEntity {
         return photo;
     }
 
+    /** Those of a class with what they show, as they were added. */
+    static List<ClassPhoto> of(CraftClass craftClass) {
+        return list("craftClass = ?1 order by id", craftClass);
+    }
+
     static Optional<ClassPhoto> of(long craftClass, long photo) {
         return find("id = ?1 and craftClass.id = ?2", photo, craftClass).firstResultOptional();
     }

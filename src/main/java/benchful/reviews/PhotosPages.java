@@ -2,6 +2,7 @@ package benchful.reviews;
 
 import benchful.bin.Removals;
 import benchful.bin.Thing;
+import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
 import benchful.projects.pictures.PictureAnswer;
 import benchful.projects.pictures.PictureFile;
@@ -32,7 +33,10 @@ import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
 @Path("/classes/{id: \\d+}/photos")
 @Produces(MediaType.TEXT_HTML)
 class PhotosPages {
-    private static final int MOST = 12;
+    private static final int MOST = ClassFile.MOST_PHOTOS;
+    /** In base64 they have room in the file of their class with all else that is in it. */
+    private static final int MOST_TOGETHER_MB = 9;
+    private static final int MB = 1024 * 1024;
     private static final int LONGEST = 200;
 
     private final Removals removals;
@@ -93,8 +97,10 @@ class PhotosPages {
         if (ClassPhoto.photos(craftClass).size() >= MOST) {
             return new PictureFile.Unfit("A class keeps at most %d photographs. Remove one first.".formatted(MOST));
         }
-        PictureFile file = form.file("photo").map(f -> PictureFile.of(f.content())).orElse(new PictureFile.Unfit("Pick a photograph first, a PNG or JPEG file."));
-        return file instanceof PictureFile.Fit fit && fit.mediaType().equals("image/svg+xml") ? new PictureFile.Unfit("This is a drawing. Pick a photograph, a PNG or JPEG file.") : file;
+        PictureFile file = form.file("photo").map(f -> PictureFile.photo(f.content())).orElse(new PictureFile.Unfit("Pick a photograph first, a PNG or JPEG file."));
+        return file instanceof PictureFile.Fit fit && ClassPhoto.of(craftClass).stream().mapToLong(p -> p.content.length).sum() + fit.content().length > (long) MOST_TOGETHER_MB * MB
+                ? new PictureFile.Unfit("The photographs of a class have at most %d MB together, so that its file can carry them. Remove one first, or pick a smaller one.".formatted(MOST_TOGETHER_MB))
+                : file;
     }
 
     @POST

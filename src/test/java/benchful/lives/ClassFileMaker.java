@@ -5,9 +5,14 @@ import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 
 /** Makes whole class files: a project, a class of it, a room, and a catalogue that sells some of what it needs. */
 final class ClassFileMaker {
@@ -17,6 +22,7 @@ final class ClassFileMaker {
     private final Chance chance;
     private final Chance ordering;
     private final Chance timing;
+    private final Chance photographing;
     private final String mark;
     private final ObjectNode file = SpecFormat.json().createObjectNode();
     private final ProjectMaker maker;
@@ -27,6 +33,7 @@ final class ClassFileMaker {
         this.mark = " of life " + seed;
         this.ordering = new Chance(seed * FAR_APART);
         this.timing = new Chance((seed + 1) * -FAR_APART);
+        this.photographing = new Chance((seed + 2) * FAR_APART);
         this.maker = new ProjectMaker(chance);
     }
 
@@ -39,7 +46,28 @@ final class ClassFileMaker {
         }
         suppliers();
         materials();
+        photos();
         return file;
+    }
+
+    private void photos() {
+        if (photographing.once(3)) {
+            photographing.few(1, 2, 12, i -> i).forEach(i -> photo(file.withArray("photos").addObject()));
+        }
+    }
+
+    private void photo(ObjectNode photo) {
+        String format = photographing.of("png", "jpeg");
+        if (photographing.mostly()) {
+            photo.put("caption", photographing.words(200));
+        }
+        ByteArrayOutputStream content = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(new BufferedImage(photographing.between(1, 40), photographing.between(1, 40), BufferedImage.TYPE_INT_RGB), format, content);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        photo.put("media_type", "image/" + format).put("content", content.toByteArray());
     }
 
     private ObjectNode setup() {

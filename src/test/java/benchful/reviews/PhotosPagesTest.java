@@ -13,6 +13,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
@@ -59,6 +60,47 @@ class PhotosPagesTest {
 
     private List<String> captions(String page) {
         return tutor.open(page).page().select(".gallery figcaption").eachText();
+    }
+
+    private List<byte[]> photos(String page) {
+        return tutor.open(page + "/photos").page().select(".gallery img").eachAttr("src").stream().map(src -> tutor.open(src).bytes()).toList();
+    }
+
+    private Visitor bring(byte[] file) {
+        return tutor.open("/classes/imports").pick("file", "class.yaml", "application/yaml", file).press("Import");
+    }
+
+    @Test
+    void carriesThemInTheFileOfTheClassAndBringsThemBackByteForByte() throws IOException {
+        add("Six strands", noted(640, 480));
+        add("", noted(30, 20));
+        List<byte[]> photos = photos(craftClass);
+        byte[] file = tutor.open(craftClass + "/file").bytes();
+        assertThat(bring(file).status()).isEqualTo(200);
+        String brought = tutor.path();
+        assertThat(brought).isNotEqualTo(craftClass);
+        assertThat(tutor.open(brought + "/photos").page().select(".gallery img").eachAttr("alt")).containsExactly("Six strands", "Finished pieces");
+        assertThat(photos(brought)).hasSize(2).zipSatisfy(photos, (here, there) -> assertThat(here).isEqualTo(there));
+        assertThat(new String(tutor.open(brought + "/file").bytes(), StandardCharsets.UTF_8)).isEqualTo(new String(file, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void keepsNoMoreThanTheFileOfTheClassCanCarry() throws IOException {
+        data.sql("insert into class_photo (class_id, caption, media_type, content) values (%s, '', 'image/png', decode(repeat('00', 9 * 1024 * 1024 - 1), 'hex'))"
+                .formatted(craftClass.replace("/classes/", "")));
+        add("One more", noted(640, 480));
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().text()).contains("The photographs of a class have at most 9 MB together");
+    }
+
+    @Test
+    void saysWhichPhotographOfAFileIsNone() {
+        String file = new String(tutor.open(craftClass + "/file").bytes(), StandardCharsets.UTF_8);
+        assertThat(file).doesNotContain("photos:");
+        String drawing = Base64.getEncoder().encodeToString("<svg xmlns='http://www.w3.org/2000/svg'/>".getBytes(StandardCharsets.UTF_8));
+        bring((file + "\nphotos: [{media_type: image/png, content: %s}, {media_type: image/png, content: AAAA}]\n".formatted(drawing)).getBytes(StandardCharsets.UTF_8));
+        assertThat(tutor.status()).isEqualTo(422);
+        assertThat(tutor.page().select(".summary.faulty").text()).contains("This is a drawing. Pick a photograph", "This is no SVG, PNG or JPEG picture");
     }
 
     @Test

@@ -6,9 +6,12 @@ import benchful.catalogue.Supplier;
 import benchful.classes.ChoiceRules;
 import benchful.classes.ClassFile;
 import benchful.classes.CraftClass;
+import benchful.classes.PhotoSpec;
+import benchful.classes.Photographs;
 import benchful.classes.SetupRules;
 import benchful.core.Fault;
 import benchful.projects.Project;
+import benchful.projects.pictures.PictureFile;
 import benchful.venues.Venue;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
@@ -28,8 +31,10 @@ import java.util.stream.Stream;
 class ClassImport {
     private final EntityManager database;
     private final Clock clock;
+    private final Photographs photographs;
 
-    ClassImport(EntityManager database, Clock clock) {
+    ClassImport(EntityManager database, Clock clock, Photographs photographs) {
+        this.photographs = photographs;
         this.database = database;
         this.clock = clock;
     }
@@ -48,7 +53,17 @@ class ClassImport {
         }
         ChoiceRules.unlisted(file.setup(), name -> file.materials().stream().anyMatch(m -> m.name().equals(name)) || Material.isListed(name))
                 .forEach(fault -> faults.add(new Fault("/class" + fault.pointer(), fault.detail())));
+        for (int i = 0; i < file.photos().size(); i++) {
+            if (PictureFile.photo(file.photos().get(i).content()) instanceof PictureFile.Unfit unfit) {
+                faults.add(new Fault("/photos/%d/content".formatted(i), unfit.sentence()));
+            }
+        }
         return faults;
+    }
+
+    /** As they are fit to be kept; one that was exported here is so already, and stays byte for byte. */
+    private static Stream<PhotoSpec> fit(PhotoSpec photo) {
+        return PictureFile.photo(photo.content()) instanceof PictureFile.Fit fit ? Stream.of(new PhotoSpec(photo.caption(), fit.mediaType(), fit.content())) : Stream.empty();
     }
 
     private static List<Fault> unsold(ClassFile file, int material) {
@@ -73,7 +88,9 @@ class ClassImport {
                 .forEach(m -> Material.stored(m, name -> Supplier.byName(name).orElseThrow(), false, LocalDate.now(clock)));
         database.flush();
         Project project = Project.byName(file.project().name()).orElseGet(() -> Project.stored(file.project(), false, clock.instant()));
-        return CraftClass.brought(project, venue(file), file.setup()).id();
+        CraftClass brought = CraftClass.brought(project, venue(file), file.setup());
+        photographs.keep(brought, file.photos().stream().flatMap(ClassImport::fit).toList());
+        return brought.id();
     }
 
     private static Venue venue(ClassFile file) {

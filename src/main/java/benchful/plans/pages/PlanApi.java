@@ -92,7 +92,7 @@ public class PlanApi {
             @Parameter(description = "Whether to try out what would help the class to end on time; takes seconds longer.")
                     @QueryParam("suggestions") @DefaultValue("false") boolean suggestions) {
         SpecReader.Reading<ClassFile> reading = files.read(file);
-        return reading instanceof SpecReader.Read<ClassFile> good ? answer(good.sheet(), suggestions)
+        return reading instanceof SpecReader.Read<ClassFile> good ? answer(good.sheet().withPhotos(null), suggestions)
                 : Problem.faulty((SpecReader.Faulty<ClassFile>) reading);
     }
 

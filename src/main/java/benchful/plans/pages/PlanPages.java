@@ -5,6 +5,7 @@ import benchful.bin.Thing;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.CraftClass;
+import benchful.classes.Photographs;
 import benchful.classes.SetupRules;
 import benchful.classes.SetupTarget;
 import benchful.plans.ClassFileReader;
@@ -50,8 +51,11 @@ class PlanPages {
     private final AdviceTasks advice;
     private final Removals removals;
     private final Experience experience;
+    private final Photographs photographs;
 
-    PlanPages(PlanService plans, ClassFileReader files, StockLedger ledger, AdviceTasks advice, Removals removals, Experience experience) {
+    PlanPages(PlanService plans, ClassFileReader files, StockLedger ledger, AdviceTasks advice, Removals removals, Experience experience,
+            Photographs photographs) {
+        this.photographs = photographs;
         this.experience = experience;
         this.plans = plans;
         this.files = files;
@@ -93,13 +97,17 @@ class PlanPages {
         return Pages.seeOther("/classes/" + id + (whatIf.fields().isEmpty() ? "" : "?tried=" + whatIf.inAddress()));
     }
 
-    /** All that the plan is computed from, in one file that {@code POST /api/plan} takes; pictures are named in it, not carried. */
+    /**
+     * All that the plan is computed from, in one file that {@code POST /api/plan} takes. Pictures of the project are named in it, as its own file
+     * carries them; photographs of finished pieces are carried.
+     */
     @GET
     @Path("file")
     @Produces("application/yaml")
     @Transactional
     public Response file(@PathParam("id") long id) {
-        return Response.ok(files.yaml(plans.file(Pages.existing(CraftClass.class, id))))
+        CraftClass craftClass = Pages.existing(CraftClass.class, id);
+        return Response.ok(files.yaml(plans.file(craftClass).withPhotos(photographs.of(craftClass))))
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"class-%d.yaml\"".formatted(id))
                 .build();
     }

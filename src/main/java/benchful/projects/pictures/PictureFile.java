@@ -31,6 +31,12 @@ public sealed interface PictureFile {
                 : fit;
     }
 
+    /** A photograph in the same way; a drawing is none. */
+    static PictureFile photo(byte[] bytes) {
+        PictureFile file = of(bytes);
+        return file instanceof Fit fit && fit.mediaType().equals("image/svg+xml") ? new Unfit("This is a drawing. Pick a photograph, a PNG or JPEG file.") : file;
+    }
+
     /** Whether a stored photograph holds more than its dots. */
     static boolean tells(String mediaType, byte[] content) {
         return mediaType.equals("image/png") && !BarePicture.is(content, "png") || mediaType.equals("image/jpeg") && !BarePicture.is(content, "jpeg");
