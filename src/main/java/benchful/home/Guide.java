@@ -16,7 +16,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 
 /**
- * A few plain sentences on each main page for those who want them. Whoever asked for them has it noted in the browser, as there are no
+ * A few plain sentences on each page for those who want them. Whoever asked for them has it noted in the browser, as there are no
  * accounts; every page can show them.
  */
 @Named("guide")
@@ -43,7 +43,8 @@ public class Guide {
         return isWanted() ? sentences(getPage()) : List.of();
     }
 
-    static List<String> sentences(String page) {
+    /** What is said on a page, by its address; none where nothing needs to be. */
+    public static List<String> sentences(String page) {
         return STOPS.stream().filter(stop -> page.matches(stop.at())).findFirst().map(Stop::says).orElse(List.of());
     }
 

@@ -3,6 +3,7 @@ package benchful.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.SampleData;
+import benchful.home.Guide;
 import benchful.web.Visitor;
 import com.deque.html.axecore.args.AxeRunOptions;
 import com.deque.html.axecore.playwright.AxeBuilder;
@@ -83,6 +84,8 @@ class EveryPageTest {
         assertThat(kinds.keySet()).contains("/", "/classes", "/classes/N", "/classes/N/setup", "/classes/N/review", "/projects", "/projects/N",
                 "/materials", "/venues", "/hazards", "/classes/N/documents", "/classes/N/comparison", "/classes/N/suggestions", "/orders/N", "/batches/N", "/bin", "/privacy",
                 "/backups", "/backups/files/N");
+        assertThat(kinds.keySet()).as("what the guide says nothing of").filteredOn(kind -> Guide.sentences(kind.replace("/N", "/1")).isEmpty())
+                .containsExactlyInAnyOrder("/nothing-here", "/words", "/licences");
     }
 
     private void storeAnOrderAndABatch() throws MalformedURLException {

@@ -95,7 +95,7 @@ class DeskPackageIT {
         }
         long resident = resident(program);
         System.out.printf("The package in memory, without its database: %d MB%n", resident);
-        assertThat(resident).as("MB").isLessThan(650);
+        assertThat(resident).as("MB").isLessThan(600);
 
         assertThat(press("home").waitFor(PATIENCE.toSeconds(), TimeUnit.SECONDS)).as("a second start ends").isTrue();
         assertThat(shown(before + 2)).as("and shows the first").isEqualTo(address);

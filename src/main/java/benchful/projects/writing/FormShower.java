@@ -45,7 +45,7 @@ class FormShower {
 
     /** To go on where it was left. */
     TemplateInstance page(ProjectDraft draft) {
-        SpecForm form = FormPictures.held(SpecForm.of(draft.sheet(), draft.base()), clock.instant());
+        SpecForm form = FormPictures.held(SpecForm.of(draft.sheet(), draft.base()).withRemoved(draft.removed()), clock.instant());
         return Templates.form(new ProjectForm(form, draft.projectId(), draft.storedPictures(), choices(), Boxes.UNTOUCHED, state(draft), List.of(), null));
     }
 

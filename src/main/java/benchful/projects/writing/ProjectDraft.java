@@ -4,6 +4,7 @@ import benchful.projects.ProjectFiles;
 import benchful.web.EditedEntity;
 import benchful.web.StoredEntity;
 import benchful.web.forms.ReadableText;
+import benchful.web.forms.RemovedRow;
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -52,6 +53,7 @@ public class ProjectDraft extends EditedEntity {
         ObjectNode form = SpecFormat.json().createObjectNode();
         form.set("sheet", FormPictures.held(forms.tree(), now));
         form.set("stored", SpecFormat.json().valueToTree(forms.stored()));
+        forms.removed().forEach(row -> form.withArray("removed").add(row.json()));
         draft.form = ReadableText.marked(form);
         draft.projectId = projectId;
         draft.base = forms.version();
@@ -79,6 +81,11 @@ public class ProjectDraft extends EditedEntity {
 
     ObjectNode sheet() {
         return form.path("sheet") instanceof ObjectNode sheet ? (ObjectNode) ProjectFiles.READER.schema().renamed(sheet) : SpecFormat.json().createObjectNode();
+    }
+
+    /** Rows that can be put back into it. */
+    List<RemovedRow> removed() {
+        return ProjectFormFiller.removed(form.path("removed"));
     }
 
     /** By the picture's name in the form, the name under which it is stored. */

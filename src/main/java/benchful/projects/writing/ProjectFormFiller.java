@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 
 /**
  * A project's form on its way in: changed names are carried on, picked pictures are made fit and held in the form until it
@@ -84,6 +85,11 @@ final class ProjectFormFiller {
     /** Rows that can be put back into the form. */
     List<RemovedRow> removed() {
         return buttons.removed();
+    }
+
+    /** Those that were kept with a form. */
+    static List<RemovedRow> removed(JsonNode kept) {
+        return StreamSupport.stream(kept.spliterator(), false).flatMap(row -> RemovedRow.of(row.toString(), TREES).stream()).toList();
     }
 
     /** The form as it was typed, to be shown again. */

@@ -31,7 +31,7 @@ public record RemovedRow(String list, int index, JsonNode row, Map<String, Strin
     }
 
     /** Nothing where the text is none that a form was given to carry. */
-    static Optional<RemovedRow> of(String text, FormTree trees) {
+    public static Optional<RemovedRow> of(String text, FormTree trees) {
         JsonNode json = json(text);
         return listOf(text).filter(trees::isList).flatMap(list -> Optional.ofNullable(trees.row(list, json.path("row"))).map(row -> {
             Map<String, String> beside = new TreeMap<>();
@@ -62,10 +62,15 @@ public record RemovedRow(String list, int index, JsonNode row, Map<String, Strin
 
     /** As the form carries it. */
     public String text() {
+        return json().toString();
+    }
+
+    /** As it is kept with the form. */
+    public ObjectNode json() {
         ObjectNode json = SpecFormat.json().createObjectNode().put("at", place());
         json.set("row", row);
         beside.forEach(json.putObject("beside")::put);
-        return json.toString();
+        return json;
     }
 
     /** Where it is when it is put back. */

@@ -63,6 +63,17 @@ class ProjectDraftsPagesTest {
     }
 
     @Test
+    void keepsWhatWasRemovedSoThatItCanBePutBackAnotherDay() {
+        keepALantern();
+        tutor.press(tutor.page().selectFirst("button[name=remove][value=/steps/0]")).press("Keep as a draft");
+        Visitor another = new Visitor(start).open(tutor.path());
+        assertThat(another.page().select(".removed").eachText()).containsExactly("Removed: Fold Undo");
+        another.press(another.page().selectFirst(".removed button"));
+        assertThat(another.page().selectFirst("[name=/steps/0/title]").attr("value")).isEqualTo("Fold");
+        assertThat(another.press("Keep as a draft").page().select(".removed")).isEmpty();
+    }
+
+    @Test
     void keepsSignsThatCantBeStoredAsAMark() {
         tutor.open("/projects/new").type("/name", "Test lantern \u0000 " + "\uD83E\uDDF5".repeat(60)).type("/summary", "a\u0000b").press("Keep as a draft");
         assertThat(tutor.path()).as(tutor.toString()).matches("/projects/drafts/\\d+");
