@@ -35,7 +35,7 @@ public class Finding extends StoredEntity {
     @Mutability(Immutability.class)
     Stored<Setting> after;
 
-    /** The reviews that it came from, each with its version. */
+    /** The reviews that it came from, each with what it says. */
     String evidence;
 
     int classes;

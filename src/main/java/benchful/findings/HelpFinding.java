@@ -13,7 +13,7 @@ import java.math.RoundingMode;
  *
  * @param typed what the tutor typed; what was taken from classes is no typing, and a call of which nothing was typed is as long as those of the other steps
  * @param rate of students of the level whose times the steps give
- * @param evidence the reviews that it comes from, each with its version
+ * @param evidence the reviews that it comes from, each with what it says
  * @param refused whether the tutor refused just this and nothing new is known
  */
 @TemplateData

@@ -13,7 +13,7 @@ public sealed interface Learned permits ForSheet, ForClass {
 
     Setting proposed();
 
-    /** The reviews that it comes from, each with its version or with what it says of this. */
+    /** The reviews that it comes from, each with what it says: there is new data where this is another. */
     String evidence();
 
     int classes();

@@ -12,7 +12,7 @@ import java.math.RoundingMode;
  * What classes showed of how long a level takes against those whose times the project gives.
  *
  * @param typed how many times as long the tutor typed; what was taken from classes is no typing
- * @param evidence the reviews that it comes from, each with its version
+ * @param evidence the reviews that it comes from, each with what it says
  * @param refused whether the tutor refused just this and nothing new is known
  */
 @TemplateData

@@ -9,6 +9,7 @@ import benchful.day.Days;
 import benchful.reviews.Review;
 import benchful.reviews.ReviewSpec;
 import benchful.reviews.ReviewSpec.MaterialNote;
+import benchful.web.forms.SpecFormat;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -21,7 +22,7 @@ import java.util.stream.Collectors;
 /**
  * One reviewed class, as findings are made of it; it outlives the transaction.
  *
- * @param evidence tells this review, as it stands, from all others
+ * @param evidence tells this review, with the figures in it, from all others; what is said in words is no new data
  * @param students who came; null for all
  * @param materials what was noted of them, by name
  * @param asked how often hands went up, by the keys of the steps of which it is known
@@ -41,7 +42,7 @@ record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students
     static Reviewed of(Review review, List<Tap> counted, Map<String, Asked> asked) {
         ReviewSpec sheet = review.sheet();
         Set<String> typed = sheet.steps().entrySet().stream().filter(e -> e.getValue().took() != null).map(Map.Entry::getKey).collect(Collectors.toSet());
-        String evidence = review.craftClass().id() + ":" + review.version() + (counted.isEmpty() ? "" : ":" + counted.size());
+        String evidence = review.craftClass().id() + ":" + Integer.toHexString(SpecFormat.json().valueToTree(sheet.figures()).toString().hashCode()) + (counted.isEmpty() ? "" : ":" + counted.size());
         return new Reviewed(evidence, review.craftClass().startsAt().toLocalDate(), review.plan().file(),
                 sheet.students(), review.steps(counted).stream().filter(s -> s.actual() != null || !s.counts().isEmpty()).toList(), sheet.materials(), asked, breaks(review), Set.copyOf(sheet.waited()), typed);
     }

@@ -13,7 +13,7 @@ import java.util.List;
  * What classes showed of one step.
  *
  * @param typed what the tutor typed; what was taken from classes is no typing
- * @param evidence the reviews that it comes from, each with its version
+ * @param evidence the reviews that it comes from, each with what it says
  * @param refused whether the tutor refused just this and nothing new is known
  */
 @TemplateData

@@ -104,6 +104,17 @@ public record ReviewSpec(
         return new ReviewSpec(began, students, steps, breaks, notes, waited, why, this.notes);
     }
 
+    /** The same without what is said in words, and without what was waited for: all that minutes and waste are learned from. */
+    public ReviewSpec figures() {
+        Map<String, StepNote> timed = new LinkedHashMap<>();
+        steps.forEach((key, note) -> {
+            if (note.took() != null || note.ended() != null) {
+                timed.put(key, new StepNote(note.took(), note.ended(), null));
+            }
+        });
+        return new ReviewSpec(began, students, timed, breaks, materials, null, null, null);
+    }
+
     private static <T> Map<String, T> copy(Map<String, T> map) {
         return map == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
