@@ -1,5 +1,6 @@
 package benchful.documents.handout;
 
+import benchful.core.lesson.StepKind;
 import benchful.core.quantity.Quantity;
 import benchful.core.quantity.Unit;
 import benchful.documents.paper.PrintOptions;
@@ -13,6 +14,7 @@ import benchful.projects.Tool;
 import benchful.web.Formats;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,14 +38,31 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
 
     public static Needed of(PrintSource source, PrintOptions options, Handouts.Reader reader) {
         Amounts amounts = Amounts.on(options);
-        List<String> tools = source.file().project().tools().stream().map(tool -> tool(source.file().project(), tool)).toList();
+        ProjectSpec project = source.file().project();
+        List<String> tools = project.tools().stream().filter(tool -> !source.isClass() || isForTheClass(project, tool)).map(tool -> tool(project, tool)).toList();
         if (source.isClass()) {
-            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts), "For you on the bench", lines(reader.bench().stream().map(Needed::whole), amounts), tools);
+            List<HandoutContent.KitLine> bench = Stream.concat(lines(reader.bench().stream().map(Needed::whole), amounts).stream(), toShare(project)).toList();
+            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts), "On the bench", bench, tools);
         }
         Stream<Kit.Content> rest = Stream.concat(reader.bench().stream(), shared(source)).map(Needed::whole);
         return source.batch() == null
                 ? new Needed("You will need", false, "Materials", lines(reader.kit().stream(), amounts), "Supplies", lines(rest, amounts), tools)
                 : new Needed("What you have and what you will need", true, "In this kit", lines(reader.kit().stream(), amounts), "You will need as well", lines(rest, amounts), tools);
+    }
+
+    /** What the tutor alone uses, in what is done before the class or between its meetings, is no matter of the students'. */
+    private static boolean isForTheClass(ProjectSpec project, Tool tool) {
+        List<Step> steps = project.steps().stream().filter(step -> names(step, tool.name())).toList();
+        return steps.isEmpty() || steps.stream().anyMatch(step -> !step.kind().isBeforeClass() && step.kind() != StepKind.BETWEEN);
+    }
+
+    private static boolean names(Step step, String tool) {
+        return step.tools().stream().anyMatch(use -> use.tool().equals(tool)) || step.text() != null && step.text().toLowerCase(Locale.ROOT).contains(tool.toLowerCase(Locale.ROOT));
+    }
+
+    /** What no student has alone: the glue. */
+    private static Stream<HandoutContent.KitLine> toShare(ProjectSpec project) {
+        return project.materials().stream().filter(MaterialLine::shared).map(MaterialLine::material).distinct().map(material -> new HandoutContent.KitLine("", Formats.unparted(material), "to share"));
     }
 
     /** "2 × bead tray" where one student uses so many at once. */

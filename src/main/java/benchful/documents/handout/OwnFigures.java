@@ -49,6 +49,6 @@ final class OwnFigures {
     private String words(SizedPiece.Line line) {
         Quantity each = line.each().measurable();
         String one = line.rectangle() == null ? amounts.words(each) : amounts.words(line.rectangle());
-        return line.pieces() == null || line.pieces() == 1 ? one : "%d × %s".formatted(line.pieces(), one);
+        return line.pieces() == null || line.pieces() == 1 ? one : (line.rectangle() == null ? "%d × %s" : "%d of %s").formatted(line.pieces(), one);
     }
 }

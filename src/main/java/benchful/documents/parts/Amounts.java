@@ -48,12 +48,12 @@ public final class Amounts {
         return customary && !CUSTOMARY.contains(amount.unit()) ? customary(amount, written) : written;
     }
 
-    /** "54", "2 x 10 mm", "1.24 m". */
+    /** "54", "2 × 10 mm", "3 of 102 × 76 mm", "1.24 m". */
     public String words(Kit.Content content) {
         if (content.pieces() == null) {
             return words(content.amount());
         }
-        return "%d × %s".formatted(content.pieces(), content.rectangle() == null ? words(content.each()) : words(content.rectangle()));
+        return content.rectangle() == null ? "%d × %s".formatted(content.pieces(), words(content.each())) : "%d of %s".formatted(content.pieces(), words(content.rectangle()));
     }
 
     /** Rectangles in millimetres, as they are marked out: "102 × 76 mm". */

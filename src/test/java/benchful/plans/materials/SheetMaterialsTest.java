@@ -44,7 +44,7 @@ class SheetMaterialsTest {
         MaterialsPlan plan = plan(copper(null, "20", OFFERS), PANEL);
 
         assertThat(plan.faults()).isEmpty();
-        assertThat(plan.kits().get(0).contents().get(0).words()).isEqualTo("2 × 60 × 40 mm");
+        assertThat(plan.kits().get(0).contents().get(0).words()).isEqualTo("2 of 60 × 40 mm");
         assertThat(plan.kits().get(0).contents().get(0).amount()).isEqualTo(q("48 cm2"));
         MaterialsPlan.MaterialPlan copper = plan.materials().get(0);
         assertThat(copper.need().cuts()).containsExactly(new CutNeed("small", new Extent(q("60 mm"), q("40 mm")), false, 6),

@@ -39,9 +39,9 @@ public record Kit(
     public record Content(
             String material, Quantity amount, Integer pieces, Quantity each, Extent rectangle, String choice, String chosen, String insteadOf, String note) {
 
-        /** "54", "2 × 10 cm", "3 × 102 × 76 mm". */
+        /** "54", "2 × 10 cm", "3 of 102 × 76 mm". */
         public String words() {
-            return pieces == null ? Formats.words(amount) : "%d × %s".formatted(pieces, rectangle == null ? Formats.words(each) : Formats.words(rectangle));
+            return pieces == null ? Formats.words(amount) : rectangle == null ? "%d × %s".formatted(pieces, Formats.words(each)) : "%d of %s".formatted(pieces, Formats.words(rectangle));
         }
 
         /** What is still to be chosen; null for nothing. */
