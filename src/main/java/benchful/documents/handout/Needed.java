@@ -28,12 +28,15 @@ import java.util.stream.Stream;
  * @param kit     what a kit holds
  * @param bench   what it does not
  * @param tools   in the order of the project
+ * @param toShare what no student has alone, such as the glue; none where all of it is in the lists
  */
-public record Needed(String title, boolean packed, String kitTitle, List<HandoutContent.KitLine> kit, String benchTitle, List<HandoutContent.KitLine> bench, List<String> tools) {
+public record Needed(String title, boolean packed, String kitTitle, List<HandoutContent.KitLine> kit, String benchTitle, List<HandoutContent.KitLine> bench, List<String> tools,
+        List<String> toShare) {
     public Needed {
         kit = List.copyOf(kit);
         bench = List.copyOf(bench);
         tools = List.copyOf(tools);
+        toShare = List.copyOf(toShare);
     }
 
     public static Needed of(PrintSource source, PrintOptions options, Handouts.Reader reader) {
@@ -41,13 +44,13 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
         ProjectSpec project = source.file().project();
         List<String> tools = project.tools().stream().filter(tool -> !source.isClass() || isForTheClass(project, tool)).map(tool -> tool(project, tool)).toList();
         if (source.isClass()) {
-            List<HandoutContent.KitLine> bench = Stream.concat(lines(reader.bench().stream().map(Needed::whole), amounts).stream(), toShare(project)).toList();
-            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts), "On the bench", bench, tools);
+            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts), "For you on the bench", lines(reader.bench().stream().map(Needed::whole), amounts), tools,
+                    project.materials().stream().filter(MaterialLine::shared).map(line -> Formats.unparted(line.material())).distinct().toList());
         }
         Stream<Kit.Content> rest = Stream.concat(reader.bench().stream(), shared(source)).map(Needed::whole);
         return source.batch() == null
-                ? new Needed("You will need", false, "Materials", lines(reader.kit().stream(), amounts), "Supplies", lines(rest, amounts), tools)
-                : new Needed("What you have and what you will need", true, "In this kit", lines(reader.kit().stream(), amounts), "You will need as well", lines(rest, amounts), tools);
+                ? new Needed("You will need", false, "Materials", lines(reader.kit().stream(), amounts), "Supplies", lines(rest, amounts), tools, List.of())
+                : new Needed("What you have and what you will need", true, "In this kit", lines(reader.kit().stream(), amounts), "You will need as well", lines(rest, amounts), tools, List.of());
     }
 
     /** What the tutor alone uses, in what is done before the class or between its meetings, is no matter of the students'. */
@@ -58,11 +61,6 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
 
     private static boolean names(Step step, String tool) {
         return step.tools().stream().anyMatch(use -> use.tool().equals(tool)) || step.text() != null && step.text().toLowerCase(Locale.ROOT).contains(tool.toLowerCase(Locale.ROOT));
-    }
-
-    /** What no student has alone: the glue. */
-    private static Stream<HandoutContent.KitLine> toShare(ProjectSpec project) {
-        return project.materials().stream().filter(MaterialLine::shared).map(MaterialLine::material).distinct().map(material -> new HandoutContent.KitLine("", Formats.unparted(material), "to share"));
     }
 
     /** "2 × bead tray" where one student uses so many at once. */
