@@ -23,6 +23,7 @@ import java.lang.annotation.Target;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -174,6 +175,13 @@ public record ClassSetup(
         public int index() {
             return meeting == null ? 0 : meeting - 1;
         }
+    }
+
+    /** By step, the time of its own that it has; where its meeting is gone, none. */
+    public Map<String, LocalDateTime> timesAskedFor() {
+        Map<String, LocalDateTime> times = new LinkedHashMap<>();
+        ownTimes.forEach(wish -> meetingOf(wish).ifPresent(m -> times.put(wish.step(), m.date().atTime(wish.at()))));
+        return times;
     }
 
     /** The meeting that a wish is for; nothing where there is none. */

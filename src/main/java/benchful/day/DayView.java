@@ -203,7 +203,7 @@ public record DayView(CraftClass craftClass, ClassSetup setup, Course course, Li
 
     private static Map<String, Object> data(Course.Item s) {
         return Map.of("key", s.key(), "title", s.title(), "group", s.group(), "handsOn", s.handsOn(), "own", s.own(), "start", s.start().toString(),
-                "end", s.end().toString(), "length", s.length().toSeconds());
+                "end", s.end().toString(), "length", s.length().toSeconds(), "notBefore", s.notBefore() == null ? "" : s.notBefore().toString());
     }
 
     /** For the script: all that was told. */

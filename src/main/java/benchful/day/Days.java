@@ -99,7 +99,9 @@ public class Days {
 
     private static Course course(ClassFile file, List<PlannedStep> steps, List<Pause> breaks) {
         Set<String> own = file.project().steps().stream().filter(s -> s.kind() == StepKind.MAKE).map(s -> s.id()).collect(Collectors.toSet());
-        List<Course.Item> items = steps.stream().map(s -> new Course.Item(s.key(), s.name(), s.group(), s.handsOn(), own.contains(s.step()), s.start(), s.end(), s.length())).toList();
+        Map<String, LocalDateTime> asked = file.setup().timesAskedFor();
+        List<Course.Item> items = steps.stream()
+                .map(s -> new Course.Item(s.key(), s.name(), s.group(), s.handsOn(), own.contains(s.step()), s.start(), s.end(), s.length(), asked.get(s.step()))).toList();
         ClassSetup.Meeting last = file.setup().meetings().get(file.setup().meetings().size() - 1);
         return new Course(items, pauses(file.setup(), breaks), file.setup().headcount(), last.date().atTime(last.ends()));
     }

@@ -75,7 +75,7 @@ final class LessonRequestWriter {
         setup.meetings().forEach(m -> meeting(m, request));
         setup.breaks().stream().filter(b -> isTooLong(b, setup)).forEach(b -> tooLong(b, request));
         ownOrder(request.build()).forEach(request::link);
-        request.notBefore(ownTimes());
+        request.notBefore(setup.timesAskedFor());
         return BreakPlacer.placed(request.build(), setup.meetings().stream().flatMap(this::movable).toList());
     }
 
@@ -83,13 +83,6 @@ final class LessonRequestWriter {
     private List<Link> ownOrder(LessonRequest asked) {
         List<String> order = setup.ownOrder().stream().filter(id -> asked.steps().stream().anyMatch(s -> s.id().equals(id) && s.kind().needsClass() && !asked.isAhead(s))).toList();
         return IntStream.range(1, order.size()).mapToObj(i -> new Link(order.get(i - 1), order.get(i))).toList();
-    }
-
-    /** Of a step that has left the project since, or the class, the engine knows nothing. */
-    private Map<String, LocalDateTime> ownTimes() {
-        Map<String, LocalDateTime> times = new TreeMap<>();
-        setup.ownTimes().forEach(wish -> setup.meetingOf(wish).ifPresent(m -> times.put(wish.step(), m.date().atTime(wish.at()))));
-        return times;
     }
 
     /** A break that no meeting is long enough for is no break to leave out but a mistake, which the engine names. */

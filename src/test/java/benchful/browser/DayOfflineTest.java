@@ -44,6 +44,7 @@ import org.junit.jupiter.api.io.TempDir;
 @QuarkusTest
 class DayOfflineTest {
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final List<Course> COURSES = List.of(RunningTest.COURSE, RunningTest.TWO_BREAKS, RunningTest.ASKED);
     private static Browser browser;
 
     @TestHTTPResource
@@ -247,8 +248,8 @@ class DayOfflineTest {
         for (int i = 0; i < 300; i++) {
             List<Tap> taps = RunningTest.drawn(random, random.nextInt(14));
             LocalDateTime now = RunningTest.ONE.plusSeconds(random.nextInt(8000));
-            Course course = i % 2 == 0 ? RunningTest.COURSE : RunningTest.TWO_BREAKS;
-            cases.add(Map.of("number", i % 2, "now", now.toString(), "taps", taps.stream().map(DayOfflineTest::written).toList()));
+            Course course = COURSES.get(i % COURSES.size());
+            cases.add(Map.of("number", i % COURSES.size(), "now", now.toString(), "taps", taps.stream().map(DayOfflineTest::written).toList()));
             expected.add(summary(Running.of(course, taps, now)));
         }
         Object answers = page.evaluate("""
@@ -260,14 +261,14 @@ class DayOfflineTest {
                     return [...r.steps.map(s => `${s.item.key} ${s.stage} ${at(s.begins)} ${at(s.ends)} ${s.finished}`), `end ${at(r.end)} ${r.behind / 1000} ${r.help} ${r.present}`,
                       ...r.breaks.map(b => `${b.key} ${b.stage} ${at(b.begins)} ${at(b.ends)} ${at(b.due)}`), ...r.remedies.map(m => `${m.what} ${m.step} ${m.minutes} ${m.gain / 1000}`)];
                   });
-                }""", Map.of("courses", List.of(written(RunningTest.COURSE), written(RunningTest.TWO_BREAKS)), "cases", cases));
+                }""", Map.of("courses", COURSES.stream().map(DayOfflineTest::written).toList(), "cases", cases));
         assertThat(JSON.convertValue(answers, new TypeReference<List<List<String>>>() {})).isEqualTo(expected);
     }
 
     private static Map<String, Object> written(Course course) {
         return Map.of("students", course.students(), "end", course.end().toString(),
                 "steps", course.steps().stream().map(s -> Map.of("key", s.key(), "title", s.title(), "group", s.group(), "handsOn", s.handsOn(), "own", s.own(),
-                        "start", s.start().toString(), "end", s.end().toString(), "length", (int) s.length().toSeconds())).toList(),
+                        "start", s.start().toString(), "end", s.end().toString(), "length", (int) s.length().toSeconds(), "notBefore", s.notBefore() == null ? "" : s.notBefore().toString())).toList(),
                 "pauses", course.pauses().stream().map(p -> Map.of("key", p.key(), "start", p.start().toString(), "end", p.end().toString())).toList());
     }
 

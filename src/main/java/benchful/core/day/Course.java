@@ -26,14 +26,19 @@ public record Course(List<Item> steps, List<Pause> pauses, int students, LocalDa
      * @param handsOn false for a wait, during which other steps go on
      * @param own whether each student does it, so that some finish before others
      * @param length time worked, breaks left out
+     * @param notBefore the time that the tutor asked for; null where it begins as soon as it can
      */
-    public record Item(String key, String title, int group, boolean handsOn, boolean own, LocalDateTime start, LocalDateTime end, Duration length) {
+    public record Item(String key, String title, int group, boolean handsOn, boolean own, LocalDateTime start, LocalDateTime end, Duration length, @Nullable LocalDateTime notBefore) {
+        public Item(String key, String title, int group, boolean handsOn, boolean own, LocalDateTime start, LocalDateTime end, Duration length) {
+            this(key, title, group, handsOn, own, start, end, length, null);
+        }
+
         boolean sharesStudents(Item other) {
             return group == 0 || other.group == 0 || group == other.group;
         }
 
         Item moved(Duration by) {
-            return new Item(key, title, group, handsOn, own, start.plus(by), end.plus(by), length);
+            return new Item(key, title, group, handsOn, own, start.plus(by), end.plus(by), length, notBefore == null ? null : notBefore.plus(by));
         }
     }
 

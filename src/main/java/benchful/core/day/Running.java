@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The class at a moment: what the taps up to now amount to, and when the rest is likely to be over. A step begins when it is said to,
  * or when the step before it of the same students ends. What is still to come takes as long as planned, begins after those waits that
- * it was planned after, and stands still in breaks. Cost O(n squared) in the steps of a class.
+ * it was planned after and not before the time the tutor asked for, and stands still in breaks. Cost O(n squared) in the steps of a class.
  */
 public final class Running {
     private static final Set<Kind> TELL_THAT_IT_BEGAN = Set.of(Kind.START, Kind.FINISH, Kind.SKIP);
@@ -166,7 +166,8 @@ public final class Running {
             return new Step(item, Stage.OVER, began.isAfter(told.ended) ? told.ended : began, told.ended, told.finished);
         }
         boolean isNext = begun && before.stream().noneMatch(s -> s.item().handsOn() && s.isOpen() && isAfter(item, s));
-        LocalDateTime begins = told.began != null ? told.began : afterPauses(isNext ? ready(item, free, before) : latest(now, ready(item, free, before)), change);
+        LocalDateTime ready = item.notBefore() == null ? ready(item, free, before) : latest(item.notBefore(), ready(item, free, before));
+        LocalDateTime begins = told.began != null ? told.began : afterPauses(isNext ? ready : latest(now, ready), change);
         LocalDateTime ends = end(begins, item.length().plusMinutes(told.more).minus(change.of(item.key())), change);
         boolean goesOn = told.began != null || isNext && !begins.isAfter(now);
         return new Step(item, goesOn ? Stage.NOW : Stage.TO_COME, begins, goesOn ? latest(ends, now) : ends, told.finished);

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 public class RunningTest {
@@ -23,6 +24,10 @@ public class RunningTest {
 
     /** The same with another break soon after the first. */
     public static final Course TWO_BREAKS = new Course(COURSE.steps(), List.of(Course.Pause.rest(1, at(60), at(70)), Course.Pause.rest(2, at(75), at(80))), 9, at(120));
+
+    /** The same with a time that the tutor asked for. */
+    public static final Course ASKED = new Course(COURSE.steps().stream().map(s -> s.key().equals("hang")
+            ? new Course.Item(s.key(), s.title(), 0, true, true, s.start(), s.end(), s.length(), at(85)) : s).toList(), COURSE.pauses(), 9, at(120));
 
     private int number;
 
@@ -188,6 +193,17 @@ public class RunningTest {
                 new Remedy(Remedy.What.SHORTEN, "tidy", "tidy", 3, Duration.ofMinutes(3)));
         assertThat(running.remedies().stream().map(Remedy::gain)).isSortedAccordingTo(Collections.reverseOrder());
         assertThat(Running.of(COURSE, List.of(tap(0, Kind.START, "welcome", 0)), at(5)).remedies()).isEmpty();
+    }
+
+    @Test
+    void beginsNothingBeforeTheTimeThatTheTutorAskedForUnlessItIsSaidTo() {
+        List<Tap> ahead = List.of(tap(0, Kind.START, "welcome", 0), tap(5, Kind.FINISH, "welcome", 0), tap(20, Kind.FINISH, "pour", 0), tap(40, Kind.FINISH, "knot", 0));
+        assertThat(stages(Running.of(ASKED, ahead, at(80)))).contains("hang TO_COME 14:25 14:45", "tidy TO_COME 14:45 14:55");
+        assertThat(stages(Running.of(ASKED, ahead, at(86)))).contains("hang NOW 14:25 14:45");
+        List<Tap> sooner = Stream.concat(ahead.stream(), Stream.of(tap(75, Kind.START, "hang", 0))).toList();
+        assertThat(stages(Running.of(ASKED, sooner, at(80)))).contains("hang NOW 14:15 14:35");
+        List<Tap> late = List.of(tap(0, Kind.START, "welcome", 0), tap(40, Kind.FINISH, "welcome", 0));
+        assertThat(stages(Running.of(ASKED, late, at(41)))).contains("hang TO_COME 14:40 15:00");
     }
 
     @Test

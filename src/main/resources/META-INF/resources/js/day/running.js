@@ -9,7 +9,7 @@ const time = text => Date.parse(text);
 export const course = data => ({
   students: data.students,
   end: time(data.end),
-  steps: data.steps.map(s => ({...s, start: time(s.start), end: time(s.end), length: s.length * 1000})),
+  steps: data.steps.map(s => ({...s, start: time(s.start), end: time(s.end), length: s.length * 1000, notBefore: s.notBefore ? time(s.notBefore) : -Infinity})),
   pauses: data.pauses.map(p => ({...p, start: time(p.start), end: time(p.end)})),
 });
 
@@ -29,7 +29,7 @@ function moved(course, first) {
   const day = at => new Date(at).toDateString();
   if (first === undefined || !course.steps.length || course.steps.some(s => day(s.start) === day(first))) return course;
   const by = first - course.steps[0].start;
-  const move = part => ({...part, start: part.start + by, end: part.end + by});
+  const move = part => ({...part, start: part.start + by, end: part.end + by, notBefore: part.notBefore + by});
   return {...course, end: course.end + by, steps: course.steps.map(move), pauses: course.pauses.map(move)};
 }
 
@@ -114,7 +114,8 @@ export function running(whole, log, now) {
       return {item, stage: 'over', begins: Math.min(known.began ?? from, known.ended), ends: known.ended, finished: known.finished};
     }
     const isNext = begun && !before.some(s => isOpen(s) && s.item.handsOn && isAfter(item, s));
-    const begins = known.began ?? afterPauses(isNext ? ready(item, from, before) : Math.max(now, ready(item, from, before)), change);
+    const soonest = Math.max(item.notBefore, ready(item, from, before));
+    const begins = known.began ?? afterPauses(isNext ? soonest : Math.max(now, soonest), change);
     const ends = end(begins, item.length + (known.more - (change.key === item.key ? change.minutes : 0)) * MINUTE, change);
     const goesOn = known.began !== undefined || isNext && begins <= now;
     return {item, stage: goesOn ? 'now' : 'to come', begins, ends: goesOn ? Math.max(ends, now) : ends, finished: known.finished};
