@@ -118,7 +118,7 @@ final class LessonRequestWriter {
             case BETWEEN, HOMEWORK -> new Step.Outside(s.id(), s.title(), s.kind(), s.lasts(), perStudent(s));
             case COLLECT -> new Step.Outside(s.id(), s.title(), s.kind(), Duration.ZERO);
             case WAIT -> new Step.Wait(s.id(), s.title(), s.lasts(), Optional.ofNullable(s.atMost()), uses(s), s.places() == null ? 0 : s.places(), s.atHome());
-            case MAKE -> new Step.Make(s.id(), s.title(), time(s), uses(s), help(s), share(s), true);
+            case MAKE -> new Step.Make(s.id(), s.title(), time(s), uses(s), help(s), share(s), true, s.beside());
         };
     }
 

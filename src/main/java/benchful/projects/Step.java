@@ -35,6 +35,7 @@ import java.util.List;
  * @param places for a wait: how many pieces go into one load of its equipment, one load after the other; null where all go in at once
  * @param atMost for a wait: the longest it may last (glue that must be used while tacky); null where it may go on
  * @param student for a make step: one student's times, of one repeat where {@code repeats} is given
+ * @param beside for a make step: the tutor or a helper stays beside each student all the while, so students take turns; at a torch
  * @param repeats formula: how often it is done per piece ({@code strand_knots}); null for once
  * @param share for a make step: the share of students that must be done before the class moves on, in (0, 1]; null for all
  * @param atHome for a wait: it may end at home, with the text as instruction
@@ -58,6 +59,7 @@ public record Step(
         Duration atMost,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Range(from = 1, to = 1000) @Mend("Give how many pieces go into one load, from 1.") Integer places,
         StudentTime student,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean beside,
         @FormulaText String repeats,
         @Range(above = 0, to = 1) @Mend("Give the share of students as a number above 0 and up to 1, such as 0.9.") BigDecimal share,
         @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean atHome,

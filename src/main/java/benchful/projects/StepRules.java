@@ -92,6 +92,7 @@ final class StepRules {
     private void waits(String at, Step step) {
         boolean wait = step.kind().isUnattended();
         faults.require(wait || !step.atHome(), at + "/at_home", "Only a wait can end at home.");
+        faults.require(step.kind() == StepKind.MAKE || !step.beside(), at + "/beside", "Somebody stays beside students only while they make something.");
         if (step.atMost() != null
                 && faults.require(wait, at + "/at_most", "Only a wait has a longest time. Empty this field.")
                 && step.lasts() != null) {

@@ -268,6 +268,9 @@ final class ProjectMaker {
     }
 
     private void make(ObjectNode step) {
+        if (step.path("title").asText().hashCode() % 6 == 0) {
+            step.put("beside", true);
+        }
         step.putObject("student").put("quick", "1 min").put("usual", chance.of("2 min", "90 s", "1 min")).put("slow", chance.of("3 min", "20 min", "2 h"));
         if (chance.once(3)) {
             step.put("repeats", chance.of("3", "length / 1 cm", "1/3", "0"));

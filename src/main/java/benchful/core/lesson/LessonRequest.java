@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * All that decides the timed plan of one class. Built with {@link #builder()}; varied for what-ifs with {@link #toBuilder()}.
@@ -39,7 +40,6 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
     public LessonRequest {
         steps = List.copyOf(steps);
         links = List.copyOf(links);
-        room = List.copyOf(room);
         meetings = List.copyOf(meetings);
         breaks = List.copyOf(breaks);
         preparedAhead = new Preparation.Whole(steps, links).with(preparedAhead);
@@ -57,6 +57,14 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
             throw new IllegalArgumentException("The share of classes that keep the plan must be above 0 and below 1, not " + promise);
         }
         Objects.requireNonNull(pacing, "pacing");
+        room = withSomebody(room, steps, helpers);
+    }
+
+    /** Where somebody stays beside students, there are the tutor and the helpers to do so. */
+    private static List<RoomTool> withSomebody(List<RoomTool> room, List<Step> steps, int helpers) {
+        Stream<RoomTool> tools = room.stream().filter(tool -> !tool.name().equals(Step.Make.SOMEBODY.tool()));
+        boolean asked = steps.stream().anyMatch(step -> step instanceof Step.Make make && make.beside());
+        return Stream.concat(tools, asked ? Stream.of(new RoomTool(Step.Make.SOMEBODY.tool(), 1 + helpers)) : Stream.of()).toList();
     }
 
     /** Whether a step of it is over before the class begins, by its kind or because the tutor prepares it. */

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One part of the making, named by an id that is unique in its lesson.
@@ -75,9 +76,13 @@ public sealed interface Step {
      * @param help        how often a student asks for help, and for how long
      * @param finishShare share of the students, in (0, 1], that must have finished before the class moves on
      * @param mayPause    whether the work may be put down for a break or until the next meeting
+     * @param beside      whether the tutor or a helper stays beside each student all the while: at a torch
      */
     record Make(String id, String title, StudentTime time, List<ToolUse> uses, Help help, double finishShare,
-            boolean mayPause) implements Step {
+            boolean mayPause, boolean beside) implements Step {
+        /** Whoever stays beside a student, as a tool that the step takes. */
+        public static final ToolUse SOMEBODY = new ToolUse("tutor or helper", 1);
+
         public Make {
             Guard.named(id, title);
             Objects.requireNonNull(time, "time of " + title);
@@ -85,7 +90,12 @@ public sealed interface Step {
             if (!(finishShare > 0 && finishShare <= 1)) {
                 throw new IllegalArgumentException("The share that finishes \"" + title + "\" must be above 0 and at most 1");
             }
-            uses = List.copyOf(uses);
+            uses = beside && !uses.contains(SOMEBODY) ? Stream.concat(uses.stream(), Stream.of(SOMEBODY)).toList() : List.copyOf(uses);
+        }
+
+        /** One that each student does alone. */
+        public Make(String id, String title, StudentTime time, List<ToolUse> uses, Help help, double finishShare, boolean mayPause) {
+            this(id, title, time, uses, help, finishShare, mayPause, false);
         }
 
         @Override
@@ -100,7 +110,7 @@ public sealed interface Step {
 
         /** For those who stay, by their seats. */
         public Make of(List<Integer> seats) {
-            return new Make(id, title, time.of(seats), uses, help, finishShare, mayPause);
+            return new Make(id, title, time.of(seats), uses, help, finishShare, mayPause, beside);
         }
 
         public Make(String id, String title, StudentTime time) {

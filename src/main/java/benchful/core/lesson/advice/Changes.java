@@ -6,6 +6,7 @@ import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
+import benchful.core.lesson.ToolUse;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.Period;
@@ -17,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** All single changes worth trying for a request. */
 final class Changes {
@@ -53,7 +55,7 @@ final class Changes {
         List<Change> changes = new ArrayList<>();
         longestFirst.stream().skip(1).limit(MOST_PREPARED).forEach(step -> prepare(step.id()).ifPresent(changes::add));
         changes.addAll(tools());
-        if (request.steps().stream().anyMatch(step -> step instanceof Step.Make make && !make.help().isNone())) {
+        if (request.steps().stream().anyMatch(step -> step instanceof Step.Make make && (make.beside() || !make.help().isNone()))) {
             changes.add(new Change.Helper());
         }
         if (request.headcount() > request.groups()) {
@@ -133,7 +135,7 @@ final class Changes {
         Set<Change> changes = new LinkedHashSet<>();
         for (Step step : request.steps()) {
             int users = users(step);
-            int atOnce = step.uses().stream().mapToInt(use -> request.inRoom(use.tool()) / use.units()).min().orElse(users);
+            int atOnce = tools(step).mapToInt(use -> request.inRoom(use.tool()) / use.units()).min().orElse(users);
             if (!request.isAhead(step) && atOnce > 0 && atOnce < users) {
                 int turns = (users + atOnce - 1) / atOnce;
                 changes.add(enough(step, atOnce + 1));
@@ -151,9 +153,14 @@ final class Changes {
         return step.kind().isOwnWork() ? request.headcount() : 2;
     }
 
+    /** What can be brought; more people are helpers. */
+    private static Stream<ToolUse> tools(Step step) {
+        return step.uses().stream().filter(use -> !use.equals(Step.Make.SOMEBODY));
+    }
+
     /** What lets so many work at once. */
     private Change enough(Step step, int users) {
-        return new Change.MoreTools(step.uses().stream().filter(use -> request.inRoom(use.tool()) < use.units() * users)
+        return new Change.MoreTools(tools(step).filter(use -> request.inRoom(use.tool()) < use.units() * users)
                 .map(use -> new RoomTool(use.tool(), use.units() * users - request.inRoom(use.tool()))).toList());
     }
 }

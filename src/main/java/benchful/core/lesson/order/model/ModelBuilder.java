@@ -99,7 +99,7 @@ public final class ModelBuilder {
             StepTime time = classTime.of(make, seat, seat + students);
             takeTools(uses, make, students);
             Presence presence = make.mayPause() ? Presence.CLASS_WITH_BREAKS : Presence.CLASS;
-            return new Activity(index, step, group, time.length().toSeconds(), presence, false, uses, time.tutorShare(), time.reasons());
+            return new Activity(index, step, group, time.length().toSeconds(), presence, false, uses, make.beside() ? 1 : time.tutorShare(), time.reasons());
         }
         long length = request.length(step, request.members(group)).toSeconds();
         if (step instanceof Step.Wait wait) {

@@ -1,0 +1,82 @@
+package benchful.plans;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
+import benchful.core.SkillLevel;
+import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.StepKind;
+import benchful.core.lesson.order.LessonChecker;
+import benchful.core.lesson.order.Lessons;
+import benchful.core.lesson.order.solver.SolverPlanner;
+import benchful.projects.ProjectRules;
+import benchful.projects.Step;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Who does what with whom: classes of several crafts with the times that a colleague would write down. Invented times. */
+class RolesTest {
+    private static final LocalDateTime SIX = LocalDateTime.of(2027, 3, 6, 18, 0);
+
+    private final ClassPlanner planner = ComputedPlans.planner(new SolverPlanner());
+
+    private static Step.StudentTime minutes(int all) {
+        return new Step.StudentTime(Duration.ofMinutes(all), Duration.ofMinutes(all), Duration.ofMinutes(all));
+    }
+
+    /** The tutor shows it in 5 minutes; each of five students files for 20, and solders for 4 with the tutor beside; the quench takes 3 and all end together in 5. */
+    private static ClassFile torch(int helpers) {
+        ClassFile file = SmallClass.of(5).level(SkillLevel.IMPROVER).makesIn("file", 20)
+                .step(Step.of("show", "Shown: the torch", StepKind.SHOW).withLasts(Duration.ofMinutes(5)))
+                .step(Step.of("solder", "Solder", StepKind.MAKE).withStudent(minutes(4)).withBeside(true))
+                .step(Step.of("quench", "Quench", StepKind.WAIT).withLasts(Duration.ofMinutes(3)))
+                .step(Step.of("tidy", "Tidy", StepKind.TOGETHER).withLasts(Duration.ofMinutes(5)))
+                .file();
+        return file.with(file.setup().withHelpers(helpers));
+    }
+
+    @Test
+    void soldersWithTheTutorBesideOneStudentAfterTheOther() {
+        assertThat(finish(torch(0))).isEqualTo(SIX.plusMinutes(20 + 5 + 5 * 4 + 3 + 5));
+        assertThat(finish(torch(1))).as("two at once, then one").isEqualTo(SIX.plusMinutes(20 + 5 + 3 * 4 + 3 + 5));
+        assertThat(finish(torch(9))).isEqualTo(SIX.plusMinutes(20 + 5 + 4 + 3 + 5));
+    }
+
+    /** Three families: a grown-up who does it in 10 minutes, and a child who takes half as long again. All wait for the children. */
+    @Test
+    void letsAChildTakeTheTimeOfABeginnerBesideAGrownUp() {
+        ClassFile file = SmallClass.of(6).level(SkillLevel.IMPROVER).makesIn("thread", 10).step(Step.of("tidy", "Tidy", StepKind.TOGETHER).withLasts(Duration.ofMinutes(5))).file();
+        List<ClassSetup.Student> families = IntStream.rangeClosed(1, 3).boxed().flatMap(family -> Stream.of(
+                ClassSetup.Student.named("Grown-up " + family), ClassSetup.Student.named("Child " + family).withLevel(SkillLevel.BEGINNER))).toList();
+        ClassFile grownUps = file.with(file.setup().withStudents(families.stream().map(student -> student.withLevel(null)).toList()));
+        ClassFile mixed = file.with(file.setup().withStudents(families));
+        assertThat(finish(grownUps)).isEqualTo(SIX.plusMinutes(10 + 5));
+        assertThat(finish(mixed)).isEqualTo(SIX.plusMinutes(15 + 5));
+        ClassFile most = mixed.with(mixed.setup().withShare(new BigDecimal("0.5")));
+        assertThat(finish(most)).as("nobody waits for the children").isEqualTo(SIX.plusMinutes(10 + 5));
+    }
+
+    @Test
+    void refusesSomebodyBesideWhereNobodyMakesAnything() {
+        ClassFile file = torch(0);
+        List<Step> steps = file.project().steps().stream().map(step -> step.id().equals("tidy") ? step.withBeside(true) : step).toList();
+        assertThat(ProjectRules.faults(file.project().withSteps(steps))).extracting(fault -> fault.detail()).contains("Somebody stays beside students only while they make something.");
+    }
+
+    private LocalDateTime finish(ClassFile file) {
+        ClassPlan plan = planner.plan(file);
+        LessonRequest request = planner.rested(file);
+        LessonPlan ordered = Lessons.plan(new SolverPlanner().plan(request));
+        assertThat(LessonChecker.faults(request, ordered)).isEmpty();
+        assertThat(Duration.between(ordered.finish(), plan.lesson().finish()).abs()).as("by the means, or by playing the class").isLessThan(Duration.ofMinutes(1));
+        assertThat(plan.risk().promised()).as("exact times leave nothing to chance").isEqualTo(plan.lesson().finish());
+        return plan.lesson().finish();
+    }
+}
