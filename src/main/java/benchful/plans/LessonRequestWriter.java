@@ -54,7 +54,7 @@ final class LessonRequestWriter {
         Map<String, Integer> room = file.tools();
         Map<String, Integer> enough = new TreeMap<>();
         file.project().steps().forEach(s -> s.tools().forEach(t ->
-                enough.merge(t.tool(), t.each() * (s.kind().isOwnWork() ? file.setup().headcount() : 1), Math::max)));
+                enough.merge(t.tool(), t.of(s.kind().isOwnWork() ? file.setup().headcount() : 1), Math::max)));
         enough.forEach(room::putIfAbsent);
         return room;
     }
@@ -158,7 +158,7 @@ final class LessonRequestWriter {
     }
 
     private static List<ToolUse> uses(benchful.projects.Step s) {
-        return s.tools().stream().map(t -> new ToolUse(t.tool(), t.each())).toList();
+        return s.tools().stream().map(t -> new ToolUse(t.tool(), t.each(), t.together())).toList();
     }
 
     private List<Link> links(int index) {

@@ -179,7 +179,7 @@ public record ProjectView(Project project, ProjectSpec sheet, Map<String, PieceW
     }
 
     public String uses(Step step) {
-        return step.tools().stream().map(t -> t.each() == 1 ? t.tool() : t.each() + " × " + t.tool()).collect(Collectors.joining(", "));
+        return step.tools().stream().map(t -> (t.each() == 1 ? t.tool() : t.each() + " × " + t.tool()) + (t.together() == 1 ? "" : " for " + t.together() + " students")).collect(Collectors.joining(", "));
     }
 
     /** How often a step is done in one piece: "66 times in Medium". */

@@ -110,10 +110,28 @@ public record Step(
     @Retention(RetentionPolicy.RUNTIME)
     @interface Gap {}
 
-    /** @param each how many one student uses at once; for a wait or a demonstration, how many in all */
+    /**
+     * @param each how many one student uses at once, or those who share them; for a wait or a demonstration, how many in all
+     * @param sharedBy how many students work at the same ones together, such as 2 for pairs at a press; null for each alone
+     */
     public record ToolUse(
             @Required @Length(least = 1, most = 80) @Mend("Name a tool of this project.") String tool,
-            @Required @Range(from = 1, to = 1000) @Mend("Give how many one student uses at once, from 1.") int each) {}
+            @Required @Range(from = 1, to = 1000) @Mend("Give how many one student uses at once, from 1.") int each,
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Range(from = 1, to = 8) @Mend("Give how many students share it, from 1 to 8.") Integer sharedBy) {
+        /** One that nobody shares. */
+        public ToolUse(String tool, int each) {
+            this(tool, each, null);
+        }
+
+        public int together() {
+            return sharedBy == null ? 1 : sharedBy;
+        }
+
+        /** How many so many students use at once. */
+        public int of(int students) {
+            return each * ((students + together() - 1) / together());
+        }
+    }
 
     /**
      * @param calls how often one student asks for help in an hour of work

@@ -319,7 +319,10 @@ final class ProjectMaker {
 
     private void uses(ObjectNode step) {
         if (!tools.isEmpty() && chance.once(2)) {
-            step.putArray("tools").addObject().put("tool", chance.of(tools)).put("each", chance.edge(1, 2, 20));
+            ObjectNode use = step.putArray("tools").addObject().put("tool", chance.of(tools)).put("each", chance.edge(1, 2, 20));
+            if (step.path("title").asText().hashCode() % 5 == 0) {
+                use.put("shared_by", 2);
+            }
         }
     }
 

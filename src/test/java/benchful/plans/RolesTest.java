@@ -17,6 +17,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -47,6 +48,18 @@ class RolesTest {
         assertThat(finish(torch(0))).isEqualTo(SIX.plusMinutes(20 + 5 + 5 * 4 + 3 + 5));
         assertThat(finish(torch(1))).as("two at once, then one").isEqualTo(SIX.plusMinutes(20 + 5 + 3 * 4 + 3 + 5));
         assertThat(finish(torch(9))).isEqualTo(SIX.plusMinutes(20 + 5 + 4 + 3 + 5));
+    }
+
+    /** Ten students ink alone for 5 minutes and print in pairs, at two presses, for 3; nobody wrote down how many rollers there are. */
+    @Test
+    void printsInPairsAtThePress() {
+        ClassFile file = SmallClass.of(10).level(SkillLevel.IMPROVER).makesIn("ink", 5)
+                .step(Step.of("print", "Print", StepKind.MAKE).withStudent(minutes(3)).withTools(List.of(new Step.ToolUse("press", 1, 2), new Step.ToolUse("roller", 1)))).file();
+        ClassFile two = file.with(file.setup().withTools(Map.of("press", 2)));
+        assertThat(finish(two)).as("two pairs at once, three turns").isEqualTo(SIX.plusMinutes(5 + 3 * 3));
+        assertThat(finish(file.with(file.setup().withTools(Map.of("press", 5))))).isEqualTo(SIX.plusMinutes(5 + 3));
+        assertThat(two.atOnce("press")).isEqualTo(5);
+        assertThat(two.atOnce("roller")).isEqualTo(10);
     }
 
     /** Three families: a grown-up who does it in 10 minutes, and a child who takes half as long again. All wait for the children. */

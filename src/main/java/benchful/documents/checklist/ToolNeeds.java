@@ -57,16 +57,16 @@ final class ToolNeeds {
     }
 
     private List<Step> named(Tool tool) {
-        return file.project().steps().stream().filter(step -> uses(step, tool) > 0).toList();
+        return file.project().steps().stream().filter(step -> uses(step, tool, 1) > 0).toList();
     }
 
     private int wanted(Tool tool) {
         int headcount = file.setup().headcount();
-        int most = file.project().steps().stream().mapToInt(step -> uses(step, tool) * (step.kind().isOwnWork() ? headcount : 1)).max().orElse(0);
+        int most = file.project().steps().stream().mapToInt(step -> uses(step, tool, step.kind().isOwnWork() ? headcount : 1)).max().orElse(0);
         return tool.personal() ? Math.max(most, headcount) : most;
     }
 
-    private static int uses(Step step, Tool tool) {
-        return step.tools().stream().filter(use -> use.tool().equals(tool.name())).mapToInt(Step.ToolUse::each).sum();
+    private static int uses(Step step, Tool tool, int students) {
+        return step.tools().stream().filter(use -> use.tool().equals(tool.name())).mapToInt(use -> use.of(students)).sum();
     }
 }

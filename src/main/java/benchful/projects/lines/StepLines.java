@@ -335,7 +335,10 @@ final class StepLines implements LineKind {
                 said.add(time);
             }
         }
-        said.addAll(List.of("at_home", "tools"));
+        said.add("at_home");
+        if (plainTools(row)) {
+            said.add("tools");
+        }
         if (known.knowsHazards(row)) {
             said.add("hazards");
         }
@@ -360,6 +363,15 @@ final class StepLines implements LineKind {
         if (row.has(key) && isTime(row.path(key).asText())) {
             row.put(key, Times.words(Times.parse(row.path(key).asText())));
         }
+    }
+
+    /** Who shares a tool is beyond a line. */
+    private static boolean plainTools(JsonNode row) {
+        boolean shared = false;
+        for (JsonNode tool : row.path("tools")) {
+            shared |= tool.has("shared_by");
+        }
+        return !shared;
     }
 
     /** Gaps are beyond a line. */
@@ -394,7 +406,9 @@ final class StepLines implements LineKind {
         if (row.path("at_home").asBoolean()) {
             parts.add("at home");
         }
-        row.path("tools").forEach(t -> parts.add(use(t, quoted)));
+        if (plainTools(row)) {
+            row.path("tools").forEach(t -> parts.add(use(t, quoted)));
+        }
         if (known.knowsHazards(row)) {
             row.path("hazards").forEach(h -> parts.add("hazard " + h.asText()));
         }

@@ -135,7 +135,7 @@ final class Changes {
         Set<Change> changes = new LinkedHashSet<>();
         for (Step step : request.steps()) {
             int users = users(step);
-            int atOnce = tools(step).mapToInt(use -> request.inRoom(use.tool()) / use.units()).min().orElse(users);
+            int atOnce = tools(step).mapToInt(use -> use.atOnce(request.inRoom(use.tool()))).min().orElse(users);
             if (!request.isAhead(step) && atOnce > 0 && atOnce < users) {
                 int turns = (users + atOnce - 1) / atOnce;
                 changes.add(enough(step, atOnce + 1));
@@ -160,7 +160,7 @@ final class Changes {
 
     /** What lets so many work at once. */
     private Change enough(Step step, int users) {
-        return new Change.MoreTools(tools(step).filter(use -> request.inRoom(use.tool()) < use.units() * users)
-                .map(use -> new RoomTool(use.tool(), use.units() * users - request.inRoom(use.tool()))).toList());
+        return new Change.MoreTools(tools(step).filter(use -> request.inRoom(use.tool()) < use.of(users))
+                .map(use -> new RoomTool(use.tool(), use.of(users) - request.inRoom(use.tool()))).toList());
     }
 }

@@ -26,6 +26,9 @@ import java.util.stream.IntStream;
 /** Works a plan out as a {@link Script}. */
 final class ScriptWriter {
 
+    /** A tool is thought to be parted into so many shares, so that each of those who share it, up to eight, takes a whole number. */
+    private static final int SHARES = 840;
+
     private final LessonRequest request;
     private final LessonPlan plan;
     private final Clock clock;
@@ -43,7 +46,7 @@ final class ScriptWriter {
         this.steps = request.stepsById();
         Map<String, Integer> scarce = scarce();
         this.tools = List.copyOf(scarce.keySet());
-        this.counts = scarce.values().stream().mapToInt(Integer::intValue).toArray();
+        this.counts = scarce.values().stream().mapToInt(count -> count * SHARES).toArray();
         this.meetingLinks = new MeetingLinks(request);
         this.needs = new Prerequisites(request, plan, clock);
         this.limits = new Limits(request, plan);
@@ -53,9 +56,9 @@ final class ScriptWriter {
     private Map<String, Integer> scarce() {
         Map<String, Integer> room = request.room().stream()
                 .collect(Collectors.toMap(RoomTool::name, RoomTool::count, Integer::sum, TreeMap::new));
-        Map<String, Integer> most = request.steps().stream().filter(step -> step.kind().isOwnWork())
-                .flatMap(step -> step.uses().stream()).collect(Collectors.toMap(ToolUse::tool, ToolUse::units, Math::max));
-        room.entrySet().removeIf(tool -> most.getOrDefault(tool.getKey(), 0) * request.headcount() <= tool.getValue());
+        Map<String, Integer> most = request.steps().stream().filter(step -> step.kind().isOwnWork()).flatMap(step -> step.uses().stream())
+                .collect(Collectors.toMap(ToolUse::tool, use -> use.of(request.headcount()), Math::max));
+        room.entrySet().removeIf(tool -> most.getOrDefault(tool.getKey(), 0) <= tool.getValue());
         return room;
     }
 
@@ -101,7 +104,7 @@ final class ScriptWriter {
 
     private int[] units(Step.Make make) {
         int[] units = new int[tools.size()];
-        make.uses().stream().filter(use -> tools.contains(use.tool())).forEach(use -> units[tools.indexOf(use.tool())] += use.units());
+        make.uses().stream().filter(use -> tools.contains(use.tool())).forEach(use -> units[tools.indexOf(use.tool())] += use.units() * SHARES / use.sharedBy());
         return units;
     }
 

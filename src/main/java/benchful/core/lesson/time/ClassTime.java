@@ -36,7 +36,7 @@ public final class ClassTime {
     public int atOnce(Step.Make make, int students) {
         int atOnce = students;
         for (ToolUse use : make.uses()) {
-            atOnce = Math.min(atOnce, room.getOrDefault(use.tool(), 0) / use.units());
+            atOnce = Math.min(atOnce, use.atOnce(room.getOrDefault(use.tool(), 0)));
         }
         return atOnce;
     }

@@ -129,7 +129,7 @@ final class MakeTime {
     }
 
     private static int atOnce(Map<String, Integer> room, ToolUse use) {
-        return requireNonNull(room.get(use.tool())) / use.units();
+        return use.atOnce(requireNonNull(room.get(use.tool())));
     }
 
     private Reason turnsReason(Map<String, Integer> room, int atOnce, double turns) {

@@ -250,8 +250,10 @@ public final class LessonChecker {
     private int units(Block block, String tool) {
         int units = block.uses().stream().filter(use -> use.tool().equals(tool)).mapToInt(ToolUse::units).sum();
         int each = steps.get(block.step()).uses().stream().filter(use -> use.tool().equals(tool)).mapToInt(ToolUse::units).sum();
+        int all = steps.get(block.step()).uses().stream().filter(use -> use.tool().equals(tool))
+                .mapToInt(use -> use.units() * (int) Math.ceil(students(block.group()) / (double) use.sharedBy())).sum();
         int there = request.room().stream().filter(in -> in.name().equals(tool)).mapToInt(RoomTool::count).sum();
-        int least = block.kind().isOwnWork() ? Math.min(there, each * students(block.group()))
+        int least = block.kind().isOwnWork() ? Math.min(there, all)
                 : block.group() == 0 ? each : (each + request.groups() - 1) / request.groups();
         if (units < least) {
             fault("\"" + block.title() + "\" is planned without its " + tool + ".");

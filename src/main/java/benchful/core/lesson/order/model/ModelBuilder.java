@@ -139,7 +139,7 @@ public final class ModelBuilder {
     private void takeTools(int[] uses, Step step, int users) {
         for (ToolUse use : step.uses()) {
             int tool = names.indexOf(use.tool());
-            uses[tool] = Math.min(capacity.get(tool), uses[tool] + use.units() * users);
+            uses[tool] = Math.min(capacity.get(tool), uses[tool] + use.of(users));
         }
     }
 
