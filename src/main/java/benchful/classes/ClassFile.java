@@ -68,7 +68,7 @@ public record ClassFile(
     /** How many of a tool can be in use at once; of one that no step names, one for each student. */
     public int atOnce(String tool) {
         int students = setup.headcount();
-        return project.steps().stream().flatMap(s -> s.tools().stream().filter(t -> t.tool().equals(tool)).map(t -> t.of(s.kind().isOwnWork() ? students : 1)))
+        return project.steps().stream().flatMap(s -> s.tools().stream().filter(t -> t.tool().equals(tool)).map(t -> t.planned().of(s.kind().isOwnWork() ? students : 1)))
                 .max(Integer::compare).orElse(students);
     }
 

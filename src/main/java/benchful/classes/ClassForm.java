@@ -82,7 +82,7 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
         return place == 1 ? "First" : "Then (%d)".formatted(place);
     }
 
-    /** "Step 2 with a time of its own". */
+    /** "Step (2)", of those with a time of their own. */
     public String timed(int number) {
         return number == 1 ? "Step" : "Step (%d)".formatted(number);
     }

@@ -80,7 +80,8 @@ class Findings {
         List<StepFinding> steps = steps(stored, typed, shown, levels);
         List<MaterialFinding> materials = materials(stored, reviewed);
         List<LevelFinding> ofLevels = levels.paces().entrySet().stream().map(e -> finding(stored, e.getKey(), e.getValue(), levels.evidence(e.getKey()))).toList();
-        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, helps.findings(), materials, ofLevels, new Breaks(reviewed, stored.history, LocalDate.now(clock)).findings(), new Tools(stored.sheet, reviewed, stored.history).findings(), stored.history.decided(), Tried.troubles(stored.reviewed));
+        return new ProjectFindings(stored.project, stored.version, stored.sheet, steps, helps.findings(), materials, ofLevels,
+                new Breaks(reviewed, stored.history, LocalDate.now(clock)).findings(), new Tools(stored.sheet, reviewed, stored.history).findings(), stored.history.decided(), Tried.troubles(stored.reviewed));
     }
 
     private static Map<String, Setting> typed(Stored stored) {

@@ -2,6 +2,7 @@ package benchful.findings;
 
 import benchful.findings.Finding.Decided;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What was decided of a project's findings, the latest first. */
 record History(List<Decided> decided) {
@@ -19,11 +20,15 @@ record History(List<Decided> decided) {
 
     /** Whether just this was refused, whichever class was asked about it. */
     boolean refused(String key, String evidence) {
-        return decided.stream().anyMatch(d -> !d.taken() && d.key().equals(key) && d.evidence().equals(evidence));
+        return refusals(key, evidence).findAny().isPresent();
     }
 
     /** Whether just this was refused. */
     boolean refused(String key, Setting now, String evidence) {
-        return decided.stream().anyMatch(d -> !d.taken() && d.key().equals(key) && d.evidence().equals(evidence) && d.before().equals(now));
+        return refusals(key, evidence).anyMatch(d -> d.before().equals(now));
+    }
+
+    private Stream<Decided> refusals(String key, String evidence) {
+        return decided.stream().filter(d -> !d.taken() && d.key().equals(key) && d.evidence().equals(evidence));
     }
 }

@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
 /**
  * One reviewed class, as findings are made of it; it outlives the transaction.
  *
+ * @param craftClass its identifier
  * @param evidence tells this review, with the figures in it, from all others; what is said in words is no new data
  * @param students who came; null for all
  * @param materials what was noted of them, by name
@@ -30,7 +31,7 @@ import java.util.stream.Collectors;
  * @param waited names of the tools that students waited for
  * @param typed keys of the steps whose minutes were typed, rather than when they ended
  */
-record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students, List<StepReview> steps, Map<String, MaterialNote> materials,
+record Reviewed(long craftClass, String evidence, LocalDate day, ClassFile file, Integer students, List<StepReview> steps, Map<String, MaterialNote> materials,
         Map<String, Asked> asked, Map<Duration, Double> breaks, Set<String> waited, Set<String> typed) {
     /** Beyond this, either way, a break is rather mistyped than seen, or was left out. */
     private static final double MOST = 4;
@@ -43,7 +44,7 @@ record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students
         ReviewSpec sheet = review.sheet();
         Set<String> typed = sheet.steps().entrySet().stream().filter(e -> e.getValue().took() != null).map(Map.Entry::getKey).collect(Collectors.toSet());
         String evidence = review.craftClass().id() + ":" + Integer.toHexString(SpecFormat.json().valueToTree(sheet.figures()).toString().hashCode()) + (counted.isEmpty() ? "" : ":" + counted.size());
-        return new Reviewed(evidence, review.craftClass().startsAt().toLocalDate(), review.plan().file(),
+        return new Reviewed(review.craftClass().id(), evidence, review.craftClass().startsAt().toLocalDate(), review.plan().file(),
                 sheet.students(), review.steps(counted).stream().filter(s -> s.actual() != null || !s.counts().isEmpty()).toList(), sheet.materials(), asked, breaks(review), Set.copyOf(sheet.waited()), typed);
     }
 
@@ -59,9 +60,5 @@ record Reviewed(String evidence, LocalDate day, ClassFile file, Integer students
         Map<Duration, Double> multiples = new TreeMap<>();
         logs.forEach((length, all) -> multiples.put(length, Math.exp(all.stream().mapToDouble(x -> x).average().orElseThrow())));
         return multiples;
-    }
-
-    long craftClass() {
-        return Long.parseLong(evidence.split(":")[0]);
     }
 }

@@ -68,12 +68,13 @@ public record ToolFinding(String tool, int classes, TooFew tooFew, int there, in
 
     @Override
     public ClassSetup in(ClassFile file) {
-        if (!of(file).differs()) {
+        ToolFinding here = of(file);
+        if (!here.differs()) {
             return file.setup();
         }
         int room = file.venue() == null ? 0 : file.venue().tools().getOrDefault(tool, 0);
         Map<String, Integer> brought = new LinkedHashMap<>(file.setup().tools());
-        brought.put(tool, of(file).wanted - room);
+        brought.put(tool, here.wanted - room);
         return file.setup().withTools(brought);
     }
 }

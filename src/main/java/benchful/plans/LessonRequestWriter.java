@@ -26,7 +26,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -52,10 +51,7 @@ final class LessonRequestWriter {
     /** What stands in the room: the venue's tools and the tutor's own, and enough of those of which nobody wrote down how many. */
     private static Map<String, Integer> stocked(ClassFile file) {
         Map<String, Integer> room = file.tools();
-        Map<String, Integer> enough = new TreeMap<>();
-        file.project().steps().forEach(s -> s.tools().forEach(t ->
-                enough.merge(t.tool(), t.of(s.kind().isOwnWork() ? file.setup().headcount() : 1), Math::max)));
-        enough.forEach(room::putIfAbsent);
+        file.project().steps().stream().flatMap(s -> s.tools().stream()).forEach(t -> room.computeIfAbsent(t.tool(), file::atOnce));
         return room;
     }
 
@@ -158,7 +154,7 @@ final class LessonRequestWriter {
     }
 
     private static List<ToolUse> uses(benchful.projects.Step s) {
-        return s.tools().stream().map(t -> new ToolUse(t.tool(), t.each(), t.together())).toList();
+        return s.tools().stream().map(benchful.projects.Step.ToolUse::planned).toList();
     }
 
     private List<Link> links(int index) {

@@ -127,9 +127,9 @@ public record Step(
             return sharedBy == null ? 1 : sharedBy;
         }
 
-        /** How many so many students use at once. */
-        public int of(int students) {
-            return each * ((students + together() - 1) / together());
+        /** As the lesson is planned with it. */
+        public benchful.core.lesson.ToolUse planned() {
+            return new benchful.core.lesson.ToolUse(tool, each, together());
         }
     }
 

@@ -74,6 +74,7 @@ final class StepRules {
         faults.require(step.repeats() == null, at + "/repeats", onlyMake("be repeated", kind));
         faults.require(step.share() == null, at + "/share", onlyMake("have a share of students", kind));
         faults.require(step.help() == null, at + "/help/calls", onlyMake("have calls for help", kind));
+        faults.require(!step.beside(), at + "/beside", "Somebody stays beside students only while they make something.");
     }
 
     /** A wait may only mark a moment, such as that the kiln is hot. */
@@ -92,7 +93,6 @@ final class StepRules {
     private void waits(String at, Step step) {
         boolean wait = step.kind().isUnattended();
         faults.require(wait || !step.atHome(), at + "/at_home", "Only a wait can end at home.");
-        faults.require(step.kind() == StepKind.MAKE || !step.beside(), at + "/beside", "Somebody stays beside students only while they make something.");
         if (step.atMost() != null
                 && faults.require(wait, at + "/at_most", "Only a wait has a longest time. Empty this field.")
                 && step.lasts() != null) {

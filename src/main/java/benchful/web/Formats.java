@@ -153,6 +153,11 @@ public final class Formats {
         return number(shown.amount(), shown.unit() == Unit.M ? 2 : 1) + " " + shown.unit().symbol();
     }
 
+    /** "3 of 102 × 76 mm"; of one, its size alone. */
+    public static String several(int pieces, String size) {
+        return pieces == 1 ? size : "%d of %s".formatted(pieces, size);
+    }
+
     /** "60 × 40 mm", both in the unit of the length. */
     public static String words(Extent rectangle) {
         return "%s × %s".formatted(number(rectangle.length().amount(), 2), words(rectangle.width().in(rectangle.length().unit())));

@@ -67,6 +67,6 @@ final class ToolNeeds {
     }
 
     private static int uses(Step step, Tool tool, int students) {
-        return step.tools().stream().filter(use -> use.tool().equals(tool.name())).mapToInt(use -> use.of(students)).sum();
+        return step.tools().stream().filter(use -> use.tool().equals(tool.name())).mapToInt(use -> use.planned().of(students)).sum();
     }
 }

@@ -6,6 +6,7 @@ import benchful.plans.materials.sizes.SizedPiece;
 import benchful.projects.ProjectSpec;
 import benchful.projects.pictures.Picture;
 import benchful.web.Blanks;
+import benchful.web.Formats;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +49,9 @@ final class OwnFigures {
 
     private String words(SizedPiece.Line line) {
         Quantity each = line.each().measurable();
-        String one = line.rectangle() == null ? amounts.words(each) : amounts.words(line.rectangle());
-        return line.pieces() == null || line.pieces() == 1 ? one : (line.rectangle() == null ? "%d × %s" : "%d of %s").formatted(line.pieces(), one);
+        if (line.rectangle() != null) {
+            return Formats.several(line.pieces() == null ? 1 : line.pieces(), amounts.words(line.rectangle()));
+        }
+        return line.pieces() == null || line.pieces() == 1 ? amounts.words(each) : "%d × %s".formatted(line.pieces(), amounts.words(each));
     }
 }

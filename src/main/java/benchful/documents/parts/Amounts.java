@@ -53,7 +53,7 @@ public final class Amounts {
         if (content.pieces() == null) {
             return words(content.amount());
         }
-        return content.rectangle() == null ? "%d × %s".formatted(content.pieces(), words(content.each())) : content.several(words(content.rectangle()));
+        return content.rectangle() == null ? "%d × %s".formatted(content.pieces(), words(content.each())) : Formats.several(content.pieces(), words(content.rectangle()));
     }
 
     /** Rectangles in millimetres, as they are marked out: "102 × 76 mm". */

@@ -66,6 +66,16 @@ class HandoutsTest {
         assertThat(hang.meanwhile()).isEqualTo("Meanwhile do step %d.".formatted(step(steps, "Lay out your strand").number()));
     }
 
+    @Test
+    void namesWhatIsSharedAndLeavesOutWhatOnlyTheTutorUses() {
+        PrintSource book = PrintSamples.source(PrintSamples.others().get(7));
+        Needed needed = new Handouts(book, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null))
+                .sheet(Readers.of(book, book.materials().kits().get(0), Version.NORMAL), new PictureBag(Version.NORMAL)).needed();
+        assertThat(needed.toShare()).containsExactly(Formats.unparted("PVA glue for bookbinding"));
+        assertThat(needed.tools()).contains(Formats.unparted("bone folder"), "pencil").doesNotContain(Formats.unparted("board cutter"));
+        assertThat(needed.kit()).extracting(HandoutContent.KitLine::amount).contains(Formats.unparted("8 of 148 × 210 mm"), Formats.unparted("30 × 60 mm"));
+    }
+
     /** Its sheet says what dries at home last but one: nobody opens at the table what has a day to lie. */
     @Test
     void numbersWhatGoesOnAtHomeLast() {

@@ -41,12 +41,7 @@ public record Kit(
 
         /** "54", "2 × 10 cm", "3 of 102 × 76 mm". */
         public String words() {
-            return pieces == null ? Formats.words(amount) : rectangle == null ? "%d × %s".formatted(pieces, Formats.words(each)) : several(Formats.words(rectangle));
-        }
-
-        /** "3 of 102 × 76 mm"; of one, its size alone. */
-        public String several(String size) {
-            return pieces == 1 ? size : "%d of %s".formatted(pieces, size);
+            return pieces == null ? Formats.words(amount) : rectangle == null ? "%d × %s".formatted(pieces, Formats.words(each)) : Formats.several(pieces, Formats.words(rectangle));
         }
 
         /** What is still to be chosen; null for nothing. */

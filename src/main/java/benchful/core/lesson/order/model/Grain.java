@@ -12,7 +12,7 @@ record Grain(long seconds) {
     /** A model in seconds, counted in its grains instead. */
     static Model coarsen(Model model) {
         Grain grain = of(model);
-        List<Activity> activities = model.activities().stream().map(activity -> activity.lasting(activity.work() / grain.seconds()).between(activity.notBefore() / grain.seconds(), activity.notAfter())).toList();
+        List<Activity> activities = model.activities().stream().map(grain::coarsen).toList();
         List<Gap> gaps = model.gaps().stream().map(grain::coarsen).toList();
         return new Model(model.request(), model.hours().in(grain.seconds()), activities, gaps, model.capacity(), model.names(),
                 model.preparation(), model.horizon() / grain.seconds() + 1);
@@ -38,6 +38,10 @@ record Grain(long seconds) {
 
     private static long divisor(long one, long other) {
         return other == 0 ? Math.abs(one) : divisor(other, one % other);
+    }
+
+    private Activity coarsen(Activity activity) {
+        return activity.lasting(activity.work() / seconds).between(activity.notBefore() / seconds, activity.notAfter());
     }
 
     private Gap coarsen(Gap gap) {

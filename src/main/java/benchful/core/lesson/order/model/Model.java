@@ -5,6 +5,7 @@ import benchful.core.lesson.Preparation;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.StepKind;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A sound request on the time line, counted in grains, see {@link Grain}. The resources are the room's tools; then the hands of the
@@ -27,8 +28,7 @@ public record Model(LessonRequest request, Hours hours, List<Activity> activitie
 
     /** The same with no end to the time for what a meeting waits for. */
     public Model outsideAtAnyTime() {
-        List<Activity> free = activities.stream().map(activity -> activity.presence() == Presence.BEFORE_LAST_MEETING ? activity.at(Presence.OUTSIDE) : activity).toList();
-        return new Model(request, hours, free, gaps, capacity, names, preparation, horizon);
+        return each(activity -> activity.presence() == Presence.BEFORE_LAST_MEETING ? activity.at(Presence.OUTSIDE) : activity);
     }
 
     /** Whether the tutor asks for the time of a step. */
@@ -38,8 +38,11 @@ public record Model(LessonRequest request, Hours hours, List<Activity> activitie
 
     /** The same where each activity whose time is asked for begins by these starts at the latest. */
     public Model noLaterThan(long[] starts) {
-        List<Activity> bounded = activities.stream().map(activity -> activity.isAskedFor() ? activity.between(activity.notBefore(), starts[activity.index()]) : activity).toList();
-        return new Model(request, hours, bounded, gaps, capacity, names, preparation, horizon);
+        return each(activity -> activity.isAskedFor() ? activity.between(activity.notBefore(), starts[activity.index()]) : activity);
+    }
+
+    private Model each(UnaryOperator<Activity> change) {
+        return new Model(request, hours, activities.stream().map(change).toList(), gaps, capacity, names, preparation, horizon);
     }
 
     /** By how much later than asked for the activities begin, together. */

@@ -12,7 +12,8 @@ import com.google.ortools.sat.IntVar;
 import java.util.Optional;
 
 /**
- * Minimises in turn how late steps begin whose time is asked for, the finish, the tutor's peak load, the idle time and the time from demonstrations to what they show, each kept
+ * Minimises in turn how late steps begin whose time is asked for, the finish, the tutor's peak load, the idle time and the time from
+ * demonstrations to what they show, each kept
  * while the next is sought; at last every step begins as early as the order allows. One worker, a fixed seed and a limit in the solver's own count of work make the same request
  * get the same plan on any machine, however busy; the clock is there for a machine that stands still.
  */
