@@ -2,12 +2,14 @@ package benchful.plans;
 
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
+import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.order.BenchWork;
 import benchful.core.lesson.order.Rest;
 import benchful.web.Formats;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -25,14 +27,33 @@ final class RestAdvice {
         if (plan == null || rule == null && HazardIndex.of(file).ids().stream().noneMatch(CLOSE_WORK::contains)) {
             return List.of();
         }
-        return BenchWork.tooLong(plan, Rests.of(file).orElse(USUAL)).stream().limit(1)
-                .map(stretch -> new Advice("Rest", sentence(stretch, rule, file.setup().meetings().size() > 1))).toList();
+        return BenchWork.tooLong(plan, Rests.of(file).orElse(USUAL)).stream().limit(1).map(stretch -> new Advice("Rest", sentence(stretch, file))).toList();
     }
 
-    private static String sentence(BenchWork.Stretch stretch, ClassSetup.Rest rule, boolean manyDays) {
-        String from = manyDays ? Formats.words(stretch.start()) : Formats.clock(stretch.start());
+    private static String sentence(BenchWork.Stretch stretch, ClassFile file) {
+        ClassSetup.Rest rule = file.setup().rest();
+        String from = file.setup().meetings().size() > 1 ? Formats.words(stretch.start()) : Formats.clock(stretch.start());
         String so = "From %s to %s students work at the bench for %s without a rest".formatted(from, Formats.clock(stretch.end()), Formats.words(stretch.worked()));
-        return rule == null ? so + "; for close work the usual rule is 5 to 10 min after 50 to 60 (HSE, L26). Write it into the class under “Breaks by a rule”, or move a break."
+        return rule == null ? so + "; for close work the usual rule is 5 to 10 min after 50 to 60 (HSE, L26). Write it into the class under “Breaks by a rule”, or %s.".formatted(otherwise(file))
                 : so + ", and no break of %s fits in before. Book more hours, move a break, or let them work for longer than %s.".formatted(Formats.words(rule.lasts()), Formats.words(rule.after()));
+    }
+
+    /** What to do with the one break of a class of one meeting, where moving it, or else taking it in halves, makes every stretch short enough. */
+    private static String otherwise(ClassFile file) {
+        ClassSetup setup = file.setup();
+        if (setup.meetings().size() > 1 || setup.breaks().size() != 1) {
+            return "move a break";
+        }
+        ClassSetup.Break pause = setup.breaks().get(0);
+        Duration half = Duration.ofMinutes(pause.lasts().toMinutes() / 2);
+        ClassFile without = file.with(setup.withBreaks(List.of()));
+        return rests(without, pause.lasts(), 1).map(rest -> "take the break at %s".formatted(Formats.clock(rest.get(0).start())))
+                .or(() -> rests(without, half, 2).map(two -> "split the break of %s: %s at %s and %s at %s".formatted(Formats.words(pause.lasts()),
+                        Formats.words(pause.lasts().minus(half)), Formats.clock(two.get(0).start()), Formats.words(half), Formats.clock(two.get(1).start()))))
+                .orElse("move a break");
+    }
+
+    private static Optional<List<Break>> rests(ClassFile without, Duration each, int number) {
+        return each.compareTo(USUAL.lasts()) < 0 ? Optional.empty() : Rests.enough(without, new Rest(USUAL.after(), each), number);
     }
 }

@@ -1,15 +1,18 @@
 package benchful.plans;
 
 import benchful.classes.ClassFile;
+import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Planned;
+import benchful.core.lesson.order.BenchWork;
 import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.order.Rest;
 import benchful.core.lesson.order.RestPlacer;
 import benchful.core.lesson.risk.Calls;
 import benchful.core.lesson.risk.ClassSimulation;
 import benchful.core.lesson.risk.Promised;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -50,6 +53,14 @@ final class Rests {
     /** What the engine is asked, with the breaks that the plan itself asks for. */
     static LessonRequest wholly(ClassFile file, RestPlacer.Rested roughly, Function<LessonRequest, Optional<LessonPlan>> planner) {
         return of(file).map(rule -> RestPlacer.placed(roughly, rule, planner, wholePlans(roughly.fixed()))).orElse(roughly).request();
+    }
+
+    /** Where so many breaks would keep a rule, in a quick plan of a class without any of its own; empty where they don't. */
+    static Optional<List<Break>> enough(ClassFile without, Rest rule, int breaks) {
+        RestPlacer.Rested none = new RestPlacer.Rested(ClassPlanner.request(without));
+        RestPlacer.Rested rested = RestPlacer.placed(none, rule, Rests::quickly, quickPlans(none.fixed()));
+        boolean kept = quickly(rested.request()).filter(plan -> BenchWork.tooLong(plan, rule).isEmpty()).isPresent();
+        return Optional.of(rested.rests()).filter(rests -> kept && rests.size() == breaks);
     }
 
     private static int wholePlans(LessonRequest request) {

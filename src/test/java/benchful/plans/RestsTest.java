@@ -58,6 +58,20 @@ class RestsTest {
         assertThat(rest(SmallClass.of(1).level(SkillLevel.IMPROVER).makesIn("sew", 61).file())).as("no close work").isEmpty();
     }
 
+    /** A break that stands badly is moved where that is enough, and else taken in halves; 170 minutes are three parts of 56 or 57. */
+    @Test
+    void saysWhereTheOneBreakWouldBeEnough() {
+        assertThat(rest(closely(sews(100, 15, 20)))).singleElement().asString().endsWith("or take the break at 18:50.");
+        assertThat(rest(closely(sews(170, 60, 30)))).singleElement().asString().endsWith("or split the break of 30 min: 15 min at 18:55 and 15 min at 20:05.");
+        assertThat(rest(closely(sews(185, 60, 30)))).as("four parts").singleElement().asString().endsWith("or move a break.");
+        assertThat(rest(closely(sews(170, 60, 8)))).as("no rest of four minutes").singleElement().asString().endsWith("or move a break.");
+    }
+
+    private static ClassFile sews(int minutes, int at, int lasts) {
+        return SmallClass.of(1).level(SkillLevel.IMPROVER).makesIn("sew", minutes).rests(LocalTime.of(18, 0).plusMinutes(at), lasts)
+                .meets(SIX.toLocalDate(), LocalTime.of(18, 0), LocalTime.of(22, 0)).file();
+    }
+
     private static ClassFile closely(ClassFile file) {
         return file.with(file.project().withHazards(List.of("eye-strain")));
     }

@@ -86,9 +86,17 @@ final class SetupChange {
                     put(pause + "/at", moved.to());
                 } else if (change instanceof BreakChange.Shortened shortened) {
                     put(pause + "/lasts", Times.words(shortened.to()));
+                } else if (change instanceof BreakChange.Split split) {
+                    pause(pause, split.to(), split.first());
+                    pause("/breaks/" + setup.path("breaks").size(), split.later(), split.second());
                 }
             }
         }
+    }
+
+    private void pause(String pointer, LocalTime at, Duration lasts) {
+        put(pointer + "/at", at);
+        put(pointer + "/lasts", Times.words(lasts));
     }
 
     private void meeting(int index, LocalDate date, LocalTime starts, LocalTime ends) {

@@ -44,8 +44,8 @@ class ColleagueTest {
     }
 
     @Test
-    void asksAboutTenClasses() throws IOException {
-        assertThat(written()).hasSize(10);
+    void asksAboutElevenClasses() throws IOException {
+        assertThat(written()).hasSize(11);
     }
 
     @ParameterizedTest

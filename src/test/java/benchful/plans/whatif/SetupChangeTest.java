@@ -87,6 +87,16 @@ class SetupChangeTest {
     }
 
     @Test
+    void splitsABreakAndPutsItTogetherAgain() {
+        ClassSetup tea = with(Map.of("/breaks/0/at", "13:00", "/breaks/0/lasts", "30 min", "/breaks/1/at", "15:15", "/breaks/1/lasts", "20 min"));
+        WhatIf split = whatIf(tea, new BreakChange.Split(LocalTime.of(13, 0), LocalTime.of(13, 10), Duration.ofMinutes(15), LocalTime.of(14, 0), Duration.ofMinutes(15)));
+        ClassSetup twice = read(split, tea);
+        assertThat(twice.breaks()).containsExactly(new ClassSetup.Break(LocalTime.of(13, 10), Duration.ofMinutes(15)), tea.breaks().get(1),
+                new ClassSetup.Break(LocalTime.of(14, 0), Duration.ofMinutes(15)));
+        assertThat(read(split.reversed(READER.written(tea)), twice)).isEqualTo(tea);
+    }
+
+    @Test
     void meetsAgainWeekByWeek() {
         ClassSetup.Meeting first = SETUP.meetings().get(0);
         assertThat(changed(new Change.MoreMeetings(2, Period.ofWeeks(1))).meetings()).extracting(ClassSetup.Meeting::date)

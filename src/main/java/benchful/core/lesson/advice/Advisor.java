@@ -116,11 +116,15 @@ public final class Advisor {
             return new Advice(now.risk().onTime(), said.stream().sorted(Ranking.BEST_FIRST).toList(), false, !progress.isGivenUp());
         }
 
-        /** Of all other times for a break the one that gains most. */
+        /** Of all other times for a break, and for its two halves, those that gain most. */
         private static List<Suggestion> withBestMoves(List<Suggestion> mostGainedFirst) {
             Set<Object> moved = new HashSet<>();
-            return mostGainedFirst.stream().filter(one -> !(one.changes().get(0) instanceof BreakChange.Moved move) || moved.add(move.kind()))
+            return mostGainedFirst.stream().filter(one -> !isElsewhere(one.changes().get(0)) || moved.add(one.changes().get(0).kind()))
                     .collect(Collectors.toCollection(ArrayList::new));
+        }
+
+        private static boolean isElsewhere(Change change) {
+            return change instanceof BreakChange.Moved || change instanceof BreakChange.Split;
         }
 
         private List<Suggestion> allTried(Trial trial, List<List<Change>> changes) {

@@ -4,10 +4,12 @@ import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.MinuteWords;
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** A break at a fixed time of day, taken otherwise in each meeting that has it. */
 public sealed interface BreakChange extends Change {
@@ -15,13 +17,16 @@ public sealed interface BreakChange extends Change {
     /** When it begins now. */
     LocalTime at();
 
-    /** The break as it would be. */
-    Break changed(Break pause);
+    /** When it would begin, each part of it. */
+    List<LocalTime> begins();
+
+    /** What there would be instead of the break. */
+    List<Break> changed(Break pause);
 
     @Override
     default LessonRequest apply(LessonRequest request) {
-        UnaryOperator<Break> change = pause -> pause.start().toLocalTime().equals(at()) ? changed(pause) : pause;
-        return request.toBuilder().breaks(request.breaks().stream().map(change).sorted(Comparator.comparing(Break::start)).toList()).build();
+        Stream<Break> changed = request.breaks().stream().flatMap(pause -> pause.start().toLocalTime().equals(at()) ? changed(pause).stream() : Stream.of(pause));
+        return request.toBuilder().breaks(changed.sorted(Comparator.comparing(Break::start)).toList()).build();
     }
 
     @Override
@@ -32,9 +37,14 @@ public sealed interface BreakChange extends Change {
     /** Take it at another time of day. */
     record Moved(LocalTime at, LocalTime to) implements BreakChange {
         @Override
-        public Break changed(Break pause) {
+        public List<LocalTime> begins() {
+            return List.of(to);
+        }
+
+        @Override
+        public List<Break> changed(Break pause) {
             Duration by = Duration.between(at, to);
-            return new Break(pause.title(), pause.start().plus(by), pause.end().plus(by));
+            return List.of(new Break(pause.title(), pause.start().plus(by), pause.end().plus(by)));
         }
 
         @Override
@@ -56,8 +66,13 @@ public sealed interface BreakChange extends Change {
     /** Make it so long. */
     record Shortened(LocalTime at, Duration from, Duration to) implements BreakChange {
         @Override
-        public Break changed(Break pause) {
-            return new Break(pause.title(), pause.start(), pause.start().plus(to));
+        public List<LocalTime> begins() {
+            return List.of(at);
+        }
+
+        @Override
+        public List<Break> changed(Break pause) {
+            return List.of(new Break(pause.title(), pause.start(), pause.start().plus(to)));
         }
 
         @Override
@@ -78,6 +93,49 @@ public sealed interface BreakChange extends Change {
         @Override
         public String loses() {
             return "They rest " + MinuteWords.minutes(from.minus(to)) + " less";
+        }
+    }
+
+    /**
+     * Take it in two parts, as long together as it is.
+     *
+     * @param to     when the first part begins
+     * @param first  how long it lasts
+     * @param later  when the second part begins, after the first is over
+     * @param second how long that lasts
+     */
+    record Split(LocalTime at, LocalTime to, Duration first, LocalTime later, Duration second) implements BreakChange {
+        @Override
+        public List<LocalTime> begins() {
+            return List.of(to, later);
+        }
+
+        @Override
+        public List<Break> changed(Break pause) {
+            LocalDateTime start = pause.start().plus(Duration.between(at, to));
+            LocalDateTime again = pause.start().plus(Duration.between(at, later));
+            return List.of(new Break(pause.title(), start, start.plus(first)), new Break(pause.title(), again, again.plus(second)));
+        }
+
+        @Override
+        public String title() {
+            return "Split the break at " + at + ": " + MinuteWords.minutes(first) + " at " + to + " and " + MinuteWords.minutes(second) + " at " + later;
+        }
+
+        @Override
+        public Object kind() {
+            return Map.entry(Split.class, at);
+        }
+
+        /** What only moves it asks less. */
+        @Override
+        public int extent() {
+            return 1;
+        }
+
+        @Override
+        public String loses() {
+            return "They have no rest longer than " + MinuteWords.minutes(first);
         }
     }
 }

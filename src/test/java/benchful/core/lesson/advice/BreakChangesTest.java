@@ -44,6 +44,41 @@ class BreakChangesTest {
         assertThat(BreakChanges.of(bench, TEA)).containsExactly(new BreakChange.Shortened(TEA, Duration.ofMinutes(10), Duration.ofMinutes(5)));
     }
 
+    /**
+     * Half an hour at 10:20 amid forty minutes of modelling; it sets for a quarter from 10:40 and again from 11:15: each half costs
+     * nothing there, the whole break costs fifteen minutes wherever it stands.
+     */
+    @Test
+    void splitsALongBreakWhereEachHalfHoldsUpLess() {
+        List<Change> splits = splits(twice(30));
+        assertThat(splits).contains(new BreakChange.Split(TEA, LocalTime.of(10, 40), minutes(15), LocalTime.of(11, 15), minutes(15))).hasSizeLessThanOrEqualTo(4);
+        assertThat(splits.get(0).apply(twice(30)).breaks()).extracting(pause -> Duration.between(pause.start(), pause.end())).containsExactly(minutes(15), minutes(15));
+        assertThat(splits(twice(25))).allMatch(split -> ((BreakChange.Split) split).first().equals(minutes(15)) && ((BreakChange.Split) split).second().equals(minutes(10)));
+    }
+
+    /** Ten minutes are the least of a rest that is one of two, and a tea that can be moved as well stays whole. */
+    @Test
+    void splitsNoShortBreakNorOneThatCanBeMovedAsWell() {
+        assertThat(splits(twice(15))).isEmpty();
+        assertThat(splits(tile().breaks(List.of()).pause("Tea", TEN.plusMinutes(20), TEN.plusMinutes(50)).build())).isEmpty();
+    }
+
+    private static List<Change> splits(LessonRequest request) {
+        return BreakChanges.of(request, TEA).stream().filter(BreakChange.Split.class::isInstance).toList();
+    }
+
+    private static LessonRequest twice(int tea) {
+        return LessonRequest.builder().meeting(TEN, TEN.plusHours(3)).pause("Tea", TEN.plusMinutes(20), TEN.plusMinutes(20L + tea))
+                .step(new Step.Make("model", "Model", StudentTime.ofMinutes(40, 40, 40))).step(new Step.Wait("set", "Let it set", minutes(15)))
+                .step(new Step.Make("turn", "Turn it", StudentTime.ofMinutes(20, 20, 20))).step(new Step.Wait("harden", "Let it harden", minutes(15)))
+                .step(new Step.Make("finish", "Finish", StudentTime.ofMinutes(20, 20, 20)))
+                .link("model", "set").link("set", "turn").link("turn", "harden").link("harden", "finish").build();
+    }
+
+    private static Duration minutes(int minutes) {
+        return Duration.ofMinutes(minutes);
+    }
+
     @Test
     void leavesHalfOfABreakAndFiveMinutes() {
         assertThat(shortened(60)).containsExactly(55, 50, 45, 30);

@@ -115,6 +115,18 @@ class ChangeTest {
     }
 
     @Test
+    void splitsABreakInEachMeetingThatHasIt() {
+        LessonRequest both = REQUEST.toBuilder().breaks(List.of(new Break("Tea", TEN.plusHours(1), TEN.plusMinutes(90)), new Break("Tea", TEN.plusHours(25), TEN.plusHours(25).plusMinutes(30)))).build();
+        BreakChange split = new BreakChange.Split(LocalTime.of(11, 0), LocalTime.of(10, 40), QUARTER, LocalTime.of(11, 20), QUARTER);
+        assertThat(split.apply(both).breaks()).containsExactly(new Break("Tea", TEN.plusMinutes(40), TEN.plusMinutes(55)), new Break("Tea", TEN.plusMinutes(80), TEN.plusMinutes(95)),
+                new Break("Tea", TEN.plusHours(24).plusMinutes(40), TEN.plusHours(24).plusMinutes(55)), new Break("Tea", TEN.plusHours(24).plusMinutes(80), TEN.plusHours(24).plusMinutes(95)));
+        assertThat(split.title()).isEqualTo("Split the break at 11:00: 15 min at 10:40 and 15 min at 11:20");
+        assertThat(split.loses()).isEqualTo("They have no rest longer than 15 min");
+        assertThat(split.trouble()).isEqualTo(Change.Trouble.TEACH);
+        assertThat(split.extent()).as("moving asks less").isGreaterThan(new BreakChange.Moved(LocalTime.of(11, 0), LocalTime.of(11, 20)).extent());
+    }
+
+    @Test
     void meetsAgainAsOftenAsItSays() {
         LessonRequest more = new Change.MoreMeetings(2, WEEK).apply(REQUEST);
         assertThat(more.meetings()).extracting(Meeting::start).containsExactly(TEN, TEN.plusDays(1), TEN.plusDays(8), TEN.plusDays(15));
