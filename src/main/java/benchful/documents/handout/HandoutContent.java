@@ -21,6 +21,7 @@ import java.util.stream.IntStream;
  * @param maker of a kit for sale: which it is, and lines of who made it; empty for others
  * @param prepared what was done for the students before the class, in the order of the making
  * @param ready titles of what the tutor prepares for every class
+ * @param blocks the steps, those together that share a picture
  * @param cautions of hazards that no step meets
  * @param questions whom to ask at home; empty where nothing is known
  * @param atHome what still happens after the class; empty where the piece is finished there
@@ -38,7 +39,7 @@ public record HandoutContent(
         Needed needed,
         List<Prepared> prepared,
         List<String> ready,
-        List<Step> steps,
+        List<StepBlock> blocks,
         List<FullSize> strands,
         List<Caution> cautions,
         List<String> atHome,
@@ -47,6 +48,11 @@ public record HandoutContent(
         String address,
         String questions,
         List<String> maker) {
+
+    /** One after the other. */
+    public List<Step> steps() {
+        return blocks.stream().flatMap(block -> block.steps().stream()).toList();
+    }
 
     public record Fact(String label, String value) {}
 

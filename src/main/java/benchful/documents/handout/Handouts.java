@@ -52,7 +52,7 @@ public final class Handouts {
         ReaderCautions cautions = new ReaderCautions(new PrintedSigns(bag));
         OwnFigures figures = new OwnFigures(project, size.piece(), amounts);
         HandoutSteps steps = new HandoutSteps(source, new OwnTime(project, size.piece(), reader.level()), figures, bag, cautions, reader.leftHanded());
-        List<HandoutContent.Step> all = steps.all();
+        List<StepBlock> all = StepBlock.of(steps.all(), reader.version());
         List<HandoutContent.FullSize> strands = strands(size.piece(), bag);
         Needed needed = Needed.of(source, options, reader);
         String address = options.address() == null ? "" : options.address() + reader.address();

@@ -39,6 +39,21 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
         toShare = List.copyOf(toShare);
     }
 
+    /** In two columns of about one length, the bench below what is left of the kit: what of the kit stands in the first. */
+    public List<HandoutContent.KitLine> left() {
+        return kit.subList(0, split());
+    }
+
+    /** What of the kit stands in the second column. */
+    public List<HandoutContent.KitLine> right() {
+        return kit.subList(split(), kit.size());
+    }
+
+    private int split() {
+        int lines = kit.size() + (bench.isEmpty() ? 0 : bench.size() + 1);
+        return Math.min(kit.size(), (lines + 1) / 2);
+    }
+
     public static Needed of(PrintSource source, PrintOptions options, Handouts.Reader reader) {
         Amounts amounts = Amounts.on(options);
         ProjectSpec project = source.file().project();
