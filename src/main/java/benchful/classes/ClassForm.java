@@ -72,6 +72,11 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
         return project.steps().stream().filter(s -> s.kind().mayBePrepared()).toList();
     }
 
+    /** Steps that students could do at home instead. */
+    public List<Step> makes() {
+        return project.steps().stream().filter(s -> s.kind().isOwnWork()).toList();
+    }
+
     /** Steps that have a place in an order of her own. */
     public List<Step> orderable() {
         return project.steps().stream().filter(s -> s.kind().needsClass()).toList();
@@ -93,7 +98,14 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
     }
 
     public boolean preparedAhead(String step) {
-        return IntStream.range(0, form.tree().path("prepared_ahead").size())
-                .anyMatch(i -> form.tree().path("prepared_ahead").path(i).asText().equals(step));
+        return isIn("prepared_ahead", step);
+    }
+
+    public boolean homework(String step) {
+        return isIn("homework", step);
+    }
+
+    private boolean isIn(String list, String step) {
+        return IntStream.range(0, form.tree().path(list).size()).anyMatch(i -> form.tree().path(list).path(i).asText().equals(step));
     }
 }

@@ -48,6 +48,7 @@ import java.util.Optional;
  * @param breaks in every meeting that holds them
  * @param rest a rule by which more breaks are placed; null for none
  * @param preparedAhead ids of steps the tutor does before the class instead
+ * @param homework ids of make steps that students do at home instead
  * @param ownOrder ids of steps that come in this order where the project leaves it open; the rest stay where they end soonest
  * @param ownTimes when steps are to begin, by the tutor's own wish; one that can't begin so soon begins as soon as it can
  * @param tools what the tutor brings, added to the venue's
@@ -77,6 +78,7 @@ public record ClassSetup(
         @Length(most = 20) List<Break> breaks,
         @JsonInclude(JsonInclude.Include.NON_NULL) Rest rest,
         @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> preparedAhead,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> homework,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Choose a step of the project.") String> ownOrder,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<OwnTime> ownTimes,
         @Length(most = 200) Map<@Filled(80) @Mend("Name a tool in at most 80 letters.") String, @Count Integer> tools,
@@ -97,6 +99,7 @@ public record ClassSetup(
         students = students == null ? List.of() : List.copyOf(students);
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
         preparedAhead = preparedAhead == null ? List.of() : List.copyOf(preparedAhead);
+        homework = homework == null ? List.of() : List.copyOf(homework);
         ownOrder = ownOrder == null ? List.of() : List.copyOf(ownOrder);
         ownTimes = ownTimes == null ? List.of() : List.copyOf(ownTimes);
         tools = copy(tools);

@@ -115,6 +115,20 @@ public final class SetupRules {
         for (int i = 0; i < setup.preparedAhead().size(); i++) {
             isStep(setup.preparedAhead().get(i), "/prepared_ahead/" + i);
         }
+        for (int i = 0; i < setup.homework().size(); i++) {
+            homework(setup.homework().get(i), "/homework/" + i);
+        }
+    }
+
+    private void homework(String id, String at) {
+        if (isStep(id, at)) {
+            Step step = project.step(id).orElseThrow();
+            if (!step.kind().isOwnWork()) {
+                fault(at, "“%s” is nothing that each student makes, so it can't be done at home. Choose another step.".formatted(step.title()));
+            } else if (setup.preparedAhead().contains(id)) {
+                fault(at, "“%s” is done by you before the class. Choose one of the two.".formatted(step.title()));
+            }
+        }
     }
 
     /** Whether the project has the step; a fault where it has not. */

@@ -25,7 +25,7 @@ import java.util.stream.IntStream;
 public final class BetweenMeetings {
     private final ProjectSpec project;
     private final LessonPlan lesson;
-    private final Map<String, Optional<LocalDateTime>> latestEnds = new HashMap<>();
+    private final Map<Map.Entry<String, LocalDateTime>, Optional<LocalDateTime>> latestEnds = new HashMap<>();
 
     private BetweenMeetings(ProjectSpec project, LessonPlan lesson) {
         this.project = project;
@@ -89,32 +89,38 @@ public final class BetweenMeetings {
 
     private Item item(Block block, int number) {
         int after = (int) lesson.meetings().stream().filter(meeting -> !meeting.end().isAfter(block.start())).count();
-        LocalDateTime by = block.lane() == Lane.OUTSIDE ? latestEnd(block.step()).map(this::outside).map(end -> end.isBefore(block.end()) ? block.end() : end).orElse(null) : null;
+        LocalDateTime by = block.lane() == Lane.OUTSIDE ? latestEnd(block.step(), block.start()).map(this::outside).map(end -> end.isBefore(block.end()) ? block.end() : end).orElse(null) : null;
         return new Item(number, block.step(), block.title(), block.kind(), block.start(), block.end(), by, block.length(), Math.max(1, after));
     }
 
-    /** When a step must be over so that what follows it, over waits and work outside the meetings, begins as planned. */
-    private Optional<LocalDateTime> latestEnd(String step) {
-        Optional<LocalDateTime> known = latestEnds.get(step);
+    /**
+     * When a step must be over so that what follows it, over waits and work outside the meetings, begins as planned.
+     *
+     * @param begun when it can begin: what the class does before that did not wait for it, and what follows that may
+     */
+    private Optional<LocalDateTime> latestEnd(String step, LocalDateTime begun) {
+        Map.Entry<String, LocalDateTime> key = Map.entry(step, begun);
+        Optional<LocalDateTime> known = latestEnds.get(key);
         if (known == null) {
-            known = endOf(step);
-            latestEnds.put(step, known);
+            known = endOf(step, begun);
+            latestEnds.put(key, known);
         }
         return known;
     }
 
-    private Optional<LocalDateTime> endOf(String step) {
+    private Optional<LocalDateTime> endOf(String step, LocalDateTime begun) {
         return IntStream.range(0, project.steps().size()).boxed().flatMap(next -> project.predecessors(next).stream()
-                .filter(after -> after.step().equals(step) && after.follows()).flatMap(after -> latestStart(project.steps().get(next)).stream()
+                .filter(after -> after.step().equals(step) && after.follows()).flatMap(after -> latestStart(project.steps().get(next), begun).stream()
                         .map(start -> after.least() == null ? start : start.minus(after.least())))).min(Comparator.naturalOrder());
     }
 
-    private Optional<LocalDateTime> latestStart(Step next) {
+    private Optional<LocalDateTime> latestStart(Step next, LocalDateTime begun) {
         List<Block> blocks = lesson.blocksOf(next.id());
         if (blocks.stream().anyMatch(block -> block.lane() == Lane.CLASS)) {
-            return blocks.stream().map(Block::start).min(Comparator.naturalOrder());
+            LocalDateTime first = blocks.stream().map(Block::start).min(Comparator.naturalOrder()).orElseThrow();
+            return first.isBefore(begun) ? latestEnd(next.id(), begun) : Optional.of(first);
         }
-        return blocks.stream().map(Block::length).max(Comparator.naturalOrder()).flatMap(length -> latestEnd(next.id()).map(end -> end.minus(length)));
+        return blocks.stream().map(Block::length).max(Comparator.naturalOrder()).flatMap(length -> latestEnd(next.id(), begun).map(end -> end.minus(length)));
     }
 
     /** Nobody works outside the meetings while one is held. */

@@ -11,6 +11,7 @@ import benchful.core.lesson.Pacing;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
+import benchful.core.lesson.order.AtHome;
 import benchful.core.lesson.order.BreakPlacer;
 import benchful.plans.materials.kits.Seating;
 import benchful.plans.materials.sizes.PieceSizer;
@@ -70,9 +71,10 @@ final class LessonRequestWriter {
         room.forEach(request::tool);
         setup.meetings().forEach(m -> meeting(m, request));
         setup.breaks().stream().filter(b -> isTooLong(b, setup)).forEach(b -> tooLong(b, request));
-        ownOrder(request.build()).forEach(request::link);
-        request.notBefore(setup.timesAskedFor());
-        return BreakPlacer.placed(request.build(), setup.meetings().stream().flatMap(this::movable).toList());
+        LessonRequest asked = AtHome.of(request.notBefore(setup.timesAskedFor()).build(), setup.homework());
+        LessonRequest.Builder ordered = asked.toBuilder();
+        ownOrder(asked).forEach(ordered::link);
+        return BreakPlacer.placed(ordered.build(), setup.meetings().stream().flatMap(this::movable).toList());
     }
 
     /** What the tutor asks for beyond the project, of the steps that the class still does. */

@@ -22,6 +22,7 @@ final class ClassFileMaker {
     private final Chance chance;
     private final Chance ordering;
     private final Chance timing;
+    private final Chance taking;
     private final Chance photographing;
     private final String mark;
     private final ObjectNode file = SpecFormat.json().createObjectNode();
@@ -33,6 +34,7 @@ final class ClassFileMaker {
         this.mark = " of life " + seed;
         this.ordering = new Chance(seed * FAR_APART);
         this.timing = new Chance((seed + 1) * -FAR_APART);
+        this.taking = new Chance((seed + 2) * FAR_APART);
         this.photographing = new Chance((seed + 2) * FAR_APART);
         this.maker = new ProjectMaker(chance);
     }
@@ -153,6 +155,13 @@ final class ClassFileMaker {
             file.at("/project/steps").forEach(step -> {
                 if (List.of("show", "make", "together").contains(step.path("kind").asText()) && ordering.once(2)) {
                     order.add(step.get("id").asText());
+                }
+            });
+        }
+        if (taking.once(4)) {
+            file.at("/project/steps").forEach(step -> {
+                if (step.path("kind").asText().equals("make") && taking.once(3)) {
+                    setup.withArray("homework").add(step.get("id").asText());
                 }
             });
         }

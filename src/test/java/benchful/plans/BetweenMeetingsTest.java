@@ -1,8 +1,10 @@
 package benchful.plans;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import benchful.classes.ClassFile;
+import benchful.core.SkillLevel;
 import benchful.core.lesson.StepKind;
 import benchful.plans.BetweenMeetings.Item;
 import benchful.projects.Step;
@@ -53,6 +55,18 @@ class BetweenMeetingsTest {
                 item(10, "post", StepKind.COLLECT, "2027-04-24T12:30", "2027-04-24T12:30", null, 2));
         assertThat(plan.lesson().finish()).isEqualTo(LocalDateTime.of(2027, 3, 13, 11, 0));
         assertThat(plan.verdict().answer()).isEqualTo(HoursVerdict.Answer.FITS);
+    }
+
+    /** Tidying goes on without the label, and so does what is shown first thing the second time: it is due for what is made behind that. */
+    @Test
+    void asksForWhatIsTakenHomeWhereItIsNeeded() {
+        SmallClass once = SmallClass.of(6).level(SkillLevel.IMPROVER).makesIn("dip", 60).makesIn("label", 10).step(Step.of("tidy", "Tidy", StepKind.TOGETHER).withLasts(Duration.ofMinutes(5)));
+        ClassFile home = once.file().with(once.file().setup().withHomework(List.of("label")));
+        assertThat(BetweenMeetings.of(home.project(), ComputedPlans.of(home).lesson())).extracting(Item::step, Item::latest, Item::takes).containsExactly(tuple("label", "", "10 min"));
+        assertThat(ComputedPlans.of(home).lesson().finish()).isEqualTo(LocalDateTime.of(2027, 3, 6, 19, 5));
+        ClassFile again = once.meets(SATURDAY, LocalTime.of(10, 0), LocalTime.of(12, 0)).meets(SATURDAY.plusWeeks(1), LocalTime.of(10, 0), LocalTime.of(12, 0)).shows("look", 5).makesIn("box", 10).file();
+        ClassFile twice = again.with(again.setup().withHomework(List.of("label")));
+        assertThat(BetweenMeetings.of(twice.project(), ComputedPlans.of(twice).lesson())).extracting(Item::step, Item::latest).containsExactly(tuple("label", "by Sat 13 Mar 2027, 10:00"));
     }
 
     @Test

@@ -4,6 +4,7 @@ import benchful.classes.ClassFile;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.MeetingPlan;
+import benchful.core.lesson.StepKind;
 import benchful.projects.Step;
 import benchful.projects.Tool;
 import java.util.List;
@@ -51,7 +52,7 @@ final class ToolNeeds {
 
     /** Of the tools that steps of this meeting use; those that no step names are set out at the first. */
     List<Need> of(LessonPlan lesson, MeetingPlan meeting) {
-        Set<String> used = lesson.blocks().stream().filter(block -> block.start().toLocalDate().equals(meeting.start().toLocalDate())).map(Block::step).collect(Collectors.toSet());
+        Set<String> used = lesson.blocks().stream().filter(block -> block.kind() != StepKind.HOMEWORK).filter(block -> block.start().toLocalDate().equals(meeting.start().toLocalDate())).map(Block::step).collect(Collectors.toSet());
         return file.project().tools().stream().filter(tool -> meeting.number() == 1 && named(tool).isEmpty() || named(tool).stream().anyMatch(step -> used.contains(step.id())))
                 .map(this::need).toList();
     }

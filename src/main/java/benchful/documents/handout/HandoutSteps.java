@@ -101,6 +101,9 @@ final class HandoutSteps {
 
     private String time(Step step, boolean brief) {
         String words = time.words(step);
+        if (making.isAtHome(step)) {
+            return outside(step, time.range(step));
+        }
         if (step.kind().isOutside()) {
             return outside(step, words);
         }
@@ -112,7 +115,7 @@ final class HandoutSteps {
         String when = making.outside().stream().filter(item -> item.step().equals(step.id())).map(HandoutSteps::outside).findFirst().orElse("");
         return switch (step.kind()) {
             case BETWEEN -> isTutors(step) ? "your tutor, outside the class" : words;
-            case HOMEWORK -> when.isEmpty() ? words : words + ", " + when;
+            case HOMEWORK, MAKE -> when.isEmpty() ? words : words + ", " + when;
             default -> when;
         };
     }

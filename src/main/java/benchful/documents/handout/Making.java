@@ -66,6 +66,11 @@ final class Making {
         return outside;
     }
 
+    /** Whether students of this class take home what is made in others. */
+    boolean isAtHome(Step step) {
+        return step.kind().isOwnWork() && outside.stream().anyMatch(item -> item.step().equals(step.id()));
+    }
+
     /** The steps that can't begin before a wait is over, itself among them. */
     private Set<String> held(Step wait) {
         Set<String> held = new HashSet<>(Set.of(wait.id()));

@@ -33,9 +33,22 @@ final class OwnTime {
         return (step.kind().isGathering() || step.kind() == StepKind.BETWEEN) && !step.lasts().isZero() ? Formats.words(step.lasts()) : "";
     }
 
+    /** Of a make step, from the quick to the slow: "8 to 15 min", "45 min to 1 h 10 min". */
+    String range(Step step) {
+        Duration quick = rounded(own(step, step.student().quick()));
+        Duration slow = rounded(own(step, step.student().slow()));
+        boolean minutes = quick.toSecondsPart() == 0 && slow.compareTo(Duration.ofHours(1)) < 0;
+        return quick.equals(slow) ? "about " + Formats.words(slow) : "%s to %s".formatted(minutes ? quick.toMinutes() : Formats.words(quick), Formats.words(slow));
+    }
+
     private Duration usual(Step step) {
+        return own(step, step.student().usual());
+    }
+
+    /** What a time of the project becomes for the piece and level. */
+    private Duration own(Step step, Duration time) {
         BigDecimal times = piece.repeats().getOrDefault(step.id(), BigDecimal.ONE).setScale(0, RoundingMode.CEILING).max(BigDecimal.ONE);
-        return Duration.ofSeconds(Math.round(step.student().usual().toSeconds() * times.doubleValue() * pace));
+        return Duration.ofSeconds(Math.round(time.toSeconds() * times.doubleValue() * pace));
     }
 
     /** To whole minutes, above twenty to five. */

@@ -7,10 +7,12 @@ import benchful.core.Progress;
 import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.advice.Advice;
 import benchful.core.lesson.advice.Advisor;
 import benchful.core.lesson.advice.BreakChanges;
 import benchful.core.lesson.advice.Change;
+import benchful.core.lesson.advice.HomeChanges;
 import benchful.core.lesson.advice.Suggestion;
 import benchful.core.lesson.risk.Promised;
 import benchful.plans.ClassPlanner;
@@ -47,7 +49,7 @@ public final class ClassAdvisor {
      */
     public SuggestionList suggestions(LessonRequest request, Promised now, Progress progress) {
         Map<Change, WhatIf> smaller = smallerSizes();
-        List<Change> others = Stream.concat(smaller.keySet().stream(), breaks(request)).toList();
+        List<Change> others = Stream.of(smaller.keySet().stream(), breaks(request), HomeChanges.of(request, this::isHarmless).stream()).flatMap(changes -> changes).toList();
         Advice advice = new Advisor(lessons, new SetupCosts(file.setup())).advise(request, now, others, progress);
         return new SuggestionList(advice.chance(), Advice.ORDER, advice.suggestions().stream().map(s -> suggestion(s, smaller))
                 .filter(s -> changed(s.whatIf()).isPresent()).toList(), advice.comfortable(), advice.complete());
@@ -56,6 +58,10 @@ public final class ClassAdvisor {
     /** Those at a fixed time; the others are where they hold up least already. */
     private Stream<Change> breaks(LessonRequest request) {
         return file.setup().breaks().stream().filter(b -> !b.mayMove()).map(ClassSetup.Break::at).distinct().flatMap(at -> BreakChanges.of(request, at).stream());
+    }
+
+    private boolean isHarmless(Step step) {
+        return file.project().step(step.id()).filter(one -> one.hazards().isEmpty()).isPresent();
     }
 
     private Map<Change, WhatIf> smallerSizes() {
@@ -72,8 +78,10 @@ public final class ClassAdvisor {
                 ? Optional.of(file.with(read.sheet())) : Optional.empty();
     }
 
+    /** What is done at home stays there. */
     private static LessonRequest withSteps(LessonRequest request, List<Step> steps) {
-        return request.toBuilder().steps(steps).build();
+        List<Step> all = steps.stream().map(step -> request.steps().stream().filter(now -> now.id().equals(step.id()) && now.kind() == StepKind.HOMEWORK).findFirst().orElse(step)).toList();
+        return request.toBuilder().steps(all).build();
     }
 
     private SuggestionList.Suggestion suggestion(Suggestion s, Map<Change, WhatIf> smaller) {

@@ -46,7 +46,9 @@ final class SetupChange {
         } else if (change instanceof Change.FewerStudents fewer) {
             fewer(fewer.fewer());
         } else if (change instanceof Change.PrepareAhead ahead) {
-            prepare(ahead.steps());
+            add("/prepared_ahead", ahead.steps());
+        } else if (change instanceof Change.TakenHome home) {
+            add("/homework", home.steps());
         } else if (change instanceof Change.OwnPace) {
             put("/own_pace", "true");
         } else if (change instanceof Change.OneMoreGroup) {
@@ -131,10 +133,10 @@ final class SetupChange {
         }
     }
 
-    private void prepare(List<String> steps) {
-        int next = setup.path("prepared_ahead").size();
+    private void add(String list, List<String> steps) {
+        int next = setup.at(list).size();
         for (String step : steps) {
-            put("/prepared_ahead/" + next++, step);
+            put(list + "/" + next++, step);
         }
     }
 

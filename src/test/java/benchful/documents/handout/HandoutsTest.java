@@ -145,6 +145,19 @@ class HandoutsTest {
         assertThat(sheet.prepared().get(1).leave()).isEqualTo("Leave it for 15 min.");
     }
 
+    /** A beginner usually takes half as long again as the improver of whom the minutes are. */
+    @Test
+    void tellsHowToDoAtHomeWhatTheClassLeavesToThem() {
+        ClassFile strand = PrintSamples.strand();
+        PrintSource home = PrintSamples.source(strand.with(strand.setup().withHomework(List.of("check"))), "knotted-strand");
+        HandoutContent sheet = new Handouts(home, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(home, kit(1), Version.NORMAL), new PictureBag(Version.NORMAL));
+        HandoutContent.Step check = step(sheet.steps(), "Measure and look over");
+        assertThat(check.number()).as("after tidying up").isEqualTo(sheet.steps().size());
+        assertThat(check.time()).isEqualTo("2 to 6 min, at home");
+        assertThat(check.text().toString()).isEqualTo(step(sheet(kit(1)).steps(), "Measure and look over").text().toString());
+        assertThat(sheet.atHome()).contains("Step %d, Measure and look over: at home.".formatted(check.number()));
+    }
+
     @Test
     void saysACautionInFullBeforeTheStepThatFirstMeetsItAndWhereThatWasAfterwards() {
         List<HandoutContent.Step> steps = sheet(kit(1)).steps();

@@ -44,8 +44,8 @@ class ColleagueTest {
     }
 
     @Test
-    void asksAboutElevenClasses() throws IOException {
-        assertThat(written()).hasSize(11);
+    void asksAboutTwelveClasses() throws IOException {
+        assertThat(written()).hasSize(12);
     }
 
     @ParameterizedTest

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.SetupRules;
+import benchful.core.Fault;
 import benchful.core.lesson.advice.BreakChange;
 import benchful.core.lesson.advice.Change;
 import benchful.projects.ProjectSpec;
@@ -38,6 +39,7 @@ class SetupChangeTest {
         assertThat(changed(new Change.Helper()).helpers()).isEqualTo(SETUP.helpers() + 1);
         assertThat(changed(new Change.MoreTools("knotting awl", 2)).tools()).containsEntry("knotting awl", 2);
         assertThat(changed(new Change.PrepareAhead(List.of("stretch", "hang"), "both")).preparedAhead()).containsExactly("stretch", "hang");
+        assertThat(changed(new Change.TakenHome(List.of("trim", "check"), "both", Duration.ofMinutes(20))).homework()).containsExactly("trim", "check");
         assertThat(changed(new Change.EarlierStart(Duration.ofMinutes(15))).meetings().get(0).starts()).isEqualTo(LocalTime.of(12, 15));
         assertThat(changed(new Change.LongerBooking(Duration.ofMinutes(30))).meetings().get(0).ends()).isEqualTo(LocalTime.of(18, 30));
         assertThat(changed(new Change.OneMoreGroup()).groups()).isEqualTo(2);
@@ -94,6 +96,15 @@ class SetupChangeTest {
         assertThat(twice.breaks()).containsExactly(new ClassSetup.Break(LocalTime.of(13, 10), Duration.ofMinutes(15)), tea.breaks().get(1),
                 new ClassSetup.Break(LocalTime.of(14, 0), Duration.ofMinutes(15)));
         assertThat(read(split.reversed(READER.written(tea)), twice)).isEqualTo(tea);
+    }
+
+    @Test
+    void takesHomeNothingThatIsNotMadeInTheClass() {
+        ClassSetup asked = SETUP.withPreparedAhead(List.of("stretch")).withHomework(List.of("check", "hang", "stretch", "gone"));
+        assertThat(SetupRules.check(asked, PROJECT)).containsExactly(
+                new Fault("/homework/1", "“The silk hangs straight” is nothing that each student makes, so it can't be done at home. Choose another step."),
+                new Fault("/homework/2", "“Stretch your silk and look it over” is done by you before the class. Choose one of the two."),
+                new Fault("/homework/3", "“Knotted strand of amazonite and pearls” has no step “gone”."));
     }
 
     @Test

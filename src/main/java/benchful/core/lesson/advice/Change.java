@@ -8,6 +8,7 @@ import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
+import benchful.core.lesson.order.AtHome;
 import java.time.Duration;
 import java.time.Period;
 import java.util.ArrayDeque;
@@ -24,7 +25,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** One thing a tutor could do otherwise. */
-public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.MoreTools, Change.Helper, Change.FewerStudents, Change.EarlierStart,
+public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.TakenHome, Change.MoreTools, Change.Helper, Change.FewerStudents, Change.EarlierStart,
         Change.LongerBooking, Change.MoreMeetings, Change.SplitInTwo, Change.OwnPace, Change.OneMoreGroup, Change.Other {
 
     /** More people than any class has. */
@@ -94,6 +95,52 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         @Override
         public Trouble trouble() {
             return Trouble.PREPARE;
+        }
+    }
+
+    /**
+     * Let students do make steps at home, after the class.
+     *
+     * @param takes what they usually take who has most to do
+     */
+    record TakenHome(List<String> steps, String names, Duration takes) implements Change {
+        public TakenHome {
+            steps = List.copyOf(steps);
+        }
+
+        static TakenHome of(List<Step.Make> makes) {
+            Duration takes = makes.stream().map(AtHome::length).reduce(Duration.ZERO, Duration::plus);
+            return new TakenHome(makes.stream().map(Step::id).toList(), makes.stream().map(make -> "\"" + make.title() + "\"").collect(Collectors.joining(" and ")), takes);
+        }
+
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            return AtHome.of(request, steps);
+        }
+
+        @Override
+        public String title() {
+            return "Let them do " + names + " at home";
+        }
+
+        @Override
+        public String loses() {
+            return "They go home with it undone, and do it alone in about " + MinuteWords.minutes(takes);
+        }
+
+        @Override
+        public int extent() {
+            return (int) takes.toMinutes();
+        }
+
+        @Override
+        public Object kind() {
+            return TakenHome.class;
+        }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.AGREE;
         }
     }
 
