@@ -73,7 +73,7 @@ public sealed interface Step {
      *
      * @param time        what one student needs, with help given at once
      * @param uses        tools each student uses all the while, in units per student
-     * @param help        how often a student asks for help, and for how long
+     * @param help        how often a student asks for help, and for how long; nothing where somebody stays beside each
      * @param finishShare share of the students, in (0, 1], that must have finished before the class moves on
      * @param mayPause    whether the work may be put down for a break or until the next meeting
      * @param beside      whether the tutor or a helper stays beside each student all the while: at a torch
@@ -90,6 +90,7 @@ public sealed interface Step {
             if (!(finishShare > 0 && finishShare <= 1)) {
                 throw new IllegalArgumentException("The share that finishes \"" + title + "\" must be above 0 and at most 1");
             }
+            help = beside ? Help.NONE : help;
             uses = beside && !uses.contains(SOMEBODY) ? Stream.concat(uses.stream(), Stream.of(SOMEBODY)).toList() : List.copyOf(uses);
         }
 

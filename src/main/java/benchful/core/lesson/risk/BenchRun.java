@@ -6,7 +6,8 @@ import java.util.Arrays;
 
 /**
  * Students working through make steps side by side. Each student has one next event; the soonest of all is played, until as many as
- * must have finished every step. Tools and help are given first come, first served. Cost O(log students) an event.
+ * must have finished every step. Tools and help are given first come, first served; whoever stays beside a student answers nobody else
+ * meanwhile, and who calls is answered before somebody goes on to the next student's side. Cost O(log students) an event.
  */
 final class BenchRun {
 
@@ -32,6 +33,7 @@ final class BenchRun {
     private final Line forHelp;
     private int freePeople;
     private final int[] finished;
+    private final boolean attended;
     private int open;
     private double end;
 
@@ -51,6 +53,7 @@ final class BenchRun {
         forTools = new Line(students);
         forHelp = new Line(students);
         finished = new int[parts.length];
+        attended = script.parts().stream().anyMatch(Part::beside);
     }
 
     /** Plays a bench from a clock time on; {@code own} holds the working time at which each student is free, and is moved on. */
@@ -156,7 +159,11 @@ final class BenchRun {
     }
 
     private boolean takesTools(int s) {
-        int[] units = parts[list[s][at[s]]].units();
+        Part part = parts[list[s][at[s]]];
+        int[] units = part.units();
+        if (part.beside() && freePeople == 0) {
+            return false;
+        }
         for (int tool = 0; tool < units.length; tool++) {
             if (units[tool] > freeTools[tool]) {
                 return false;
@@ -165,6 +172,7 @@ final class BenchRun {
         for (int tool = 0; tool < units.length; tool++) {
             freeTools[tool] -= units[tool];
         }
+        freePeople -= part.beside() ? 1 : 0;
         return true;
     }
 
@@ -214,8 +222,16 @@ final class BenchRun {
     }
 
     private void helped(int s, double time) {
-        freePeople++;
         goOn(s, time, parts[list[s][at[s]]]);
+        free(time);
+        if (attended) {
+            handOn(time);
+        }
+    }
+
+    /** Whoever helped or stayed beside a student answers the next call. */
+    private void free(double time) {
+        freePeople++;
         if (!forHelp.isEmpty()) {
             int next = forHelp.take(0);
             lose(script.helpCause(), next, time - since[next]);
@@ -236,7 +252,8 @@ final class BenchRun {
         }
         enter(s, time, own);
         if (part.scarcest() >= 0) {
-            handOn(part, time);
+            giveBack(part, time);
+            handOn(time);
         }
     }
 
@@ -255,10 +272,16 @@ final class BenchRun {
         }
     }
 
-    private void handOn(Part part, double time) {
+    private void giveBack(Part part, double time) {
         for (int tool = 0; tool < part.units().length; tool++) {
             freeTools[tool] += part.units()[tool];
         }
+        if (part.beside()) {
+            free(time);
+        }
+    }
+
+    private void handOn(double time) {
         for (int i = 0; i < forTools.size(); i++) {
             int next = forTools.get(i);
             if (takesTools(next)) {

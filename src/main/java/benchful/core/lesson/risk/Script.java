@@ -49,9 +49,10 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
      * @param members    students in the group
      * @param units      of each tool that one student takes
      * @param scarcest   the tool of which a student takes the greatest share, -1 if the step takes none
+     * @param beside     whether each student takes one of the people who help; false where there is one for everybody
      */
     record Part(int index, String step, String title, int group, boolean outside, boolean counts, double release, double length, double over, @Nullable PaceTable pace,
-            double[] scales, boolean tied, int places, int loads, double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, List<Need> needs, long key) {
+            double[] scales, boolean tied, int places, int loads, double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, boolean beside, List<Need> needs, long key) {
     }
 
     /** A piece may not be older when a part begins than so long after it was through with another. */

@@ -93,13 +93,13 @@ final class ScriptWriter {
             return new Part(index, step.id(), step.title(), block.group(), false, true, release, whole, 0, new PaceTable(Pace.of(make.time())),
                     make.time().scales(request.headcount()), limits.isTied(index), 0, 0,
                     calls.rate(), calls.answer(), make.mustFinish(members), members, units,
-                    scarcest(units), needs.of(index), step.id().hashCode());
+                    scarcest(units), make.beside() && tools.contains(Step.Make.SOMEBODY.tool()), needs.of(index), step.id().hashCode());
         }
         Step.Wait wait = step instanceof Step.Wait one ? one : null;
         double length = (wait == null ? request.length(step, members) : wait.least()).toSeconds();
         return new Part(index, step.id(), step.title(), block.group(), step.kind().isOutside(), meetingLinks.counts(step), release, length, step.over().toSeconds(), null,
                 new double[0], false, wait == null ? 0 : wait.places(), wait == null ? 0 : request.loadsAtOnce(wait), 0, 0, 0, members,
-                new int[0], -1, needs.of(index), step.id().hashCode());
+                new int[0], -1, false, needs.of(index), step.id().hashCode());
     }
 
     private int[] units(Step.Make make) {

@@ -253,11 +253,13 @@ final class PlainSimulator {
 
         private void take(Student student) {
             List<ToolUse> uses = make(student).uses();
-            if (uses.stream().anyMatch(use -> free.get(use.tool()) < use.units())) {
+            boolean nobody = make(student).beside() && people == 0;
+            if (nobody || uses.stream().anyMatch(use -> free.get(use.tool()) < use.units())) {
                 forTools.add(student);
                 return;
             }
             uses.forEach(use -> free.merge(use.tool(), -use.units(), Integer::sum));
+            people -= make(student).beside() ? 1 : 0;
             student.left = drawn(student, make(student));
             work(student);
         }
@@ -281,17 +283,30 @@ final class PlainSimulator {
             people--;
             double length = -Math.log(1 - random.nextDouble()) * make(student).help().minutesPerCall() * 60;
             at(worked(now, length), student, () -> {
-                people++;
                 student.left = Math.max(0, student.left - length);
                 work(student);
-                if (!forHelp.isEmpty()) {
-                    call(forHelp.remove());
-                }
+                goElsewhere();
+                takeInTurn();
             });
+        }
+
+        /** To who called, or else to whoever waits for somebody beside. */
+        private void goElsewhere() {
+            people++;
+            if (!forHelp.isEmpty()) {
+                call(forHelp.remove());
+            }
+        }
+
+        private void takeInTurn() {
+            List<Student> line = List.copyOf(forTools);
+            forTools.clear();
+            line.forEach(this::take);
         }
 
         private void finish(Student student) {
             Block part = student.todo.get(student.next);
+            boolean beside = make(student).beside();
             make(student).uses().forEach(use -> free.merge(use.tool(), use.units(), Integer::sum));
             student.done.put(part.step(), now);
             student.next++;
@@ -304,9 +319,10 @@ final class PlainSimulator {
                 waiting.forEach(this::goOn);
             }
             goOn(student);
-            List<Student> line = List.copyOf(forTools);
-            forTools.clear();
-            line.forEach(this::take);
+            if (beside) {
+                goElsewhere();
+            }
+            takeInTurn();
         }
     }
 }

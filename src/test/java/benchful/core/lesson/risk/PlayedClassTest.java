@@ -222,6 +222,36 @@ class PlayedClassTest {
         assertThat(played.starts()).containsExactlyInAnyOrder(0L, 120L, 300L, 1440L, 1560L);
     }
 
+    /**
+     * Each knots at her own pace and calls at once and all the time, for moments; then the tutor stays beside her for twenty minutes.
+     * Ann is through at 10; Bob, half through, calls for nothing until 30, and has ten minutes left.
+     */
+    @Test
+    void answersNobodyWhileBesideAStudent() {
+        Step.Make knot = new Step.Make("knot", "Knot", TEN_AND_TWENTY, List.of(), new Help(3600, 0.001), 1, true);
+        Step.Make solder = new Step.Make("solder", "Solder", same(20), List.of(), Help.NONE, 1, true, true);
+        LessonRequest alone = two(knot, solder).link("knot", "solder").pacing(Pacing.OWN_PACE).build();
+        Played played = new Played(alone);
+        assertThat(played.done("knot")).containsExactly(10, 40);
+        assertThat(played.done("solder")).containsExactly(30, 60);
+        assertThat(new Played(alone.toBuilder().helpers(1).build()).done("solder")).as("with one for each").containsExactly(30, 40);
+    }
+
+    /** Bob's calls last for hours: Ann, who needs the tutor beside her, waits until the last of them is over. */
+    @Test
+    void staysBesideNobodyWhileAnsweringACall() {
+        Step.Make knot = new Step.Make("knot", "Knot", own(1, 1, 600), List.of(), new Help(60, 120), 1, true);
+        Step.Make solder = new Step.Make("solder", "Solder", same(20), List.of(), Help.NONE, 1, true, true);
+        LessonRequest alone = LessonRequest.builder().headcount(2).replications(5).meeting(TEN, TEN.plusHours(20)).step(knot).step(solder).link("knot", "solder").pacing(Pacing.OWN_PACE).build();
+        int waited = 0;
+        for (int number = 0; number < 20; number++) {
+            Played played = new Played(alone, number);
+            assertThat(played.done("solder")[0] - played.done("knot")[0]).isGreaterThanOrEqualTo(20);
+            waited += played.done("solder")[0] - played.done("knot")[0] > 25 ? 1 : 0;
+        }
+        assertThat(waited).isPositive();
+    }
+
     private static Step outside(String id, StepKind kind, int hours) {
         return new Step.Outside(id, id, kind, Duration.ofHours(hours));
     }

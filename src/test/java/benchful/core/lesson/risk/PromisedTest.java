@@ -61,6 +61,23 @@ class PromisedTest {
         assertThat(Promised.of(request, order).plan().finish()).isEqualTo(TEN.plusMinutes((long) Math.ceil((time - 0.01) / 60)));
     }
 
+    /** The same of classes in which somebody stays beside each student at some of the steps, and calls for help wait meanwhile. */
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("thirty")
+    void keepsWhatItPromisesWhereSomebodyStaysBesideStudents(long seed) {
+        LessonRequest varied = varied(seed);
+        LessonRequest request = varied.toBuilder().pacing(Pacing.OWN_PACE).steps(varied.steps().stream().map(step -> step instanceof Step.Make make
+                ? make.id().hashCode() % 2 == 0 ? new Step.Make(make.id(), make.title(), make.time(), make.uses(), Help.NONE, make.finishShare(), true, true)
+                        : new Step.Make(make.id(), make.title(), make.time(), make.uses(), new Help(6, 3), make.finishShare(), true) : step).toList()).build();
+        LessonPlan order = order(request);
+        PlainSimulator other = new PlainSimulator(request, order, seed);
+        double[] own = finishes(request, order);
+        double time = own[(int) Math.ceil(request.promise() * own.length) - 1];
+        double share = IntStream.range(0, 10_000).mapToDouble(i -> other.finish()).filter(finish -> finish <= time).count() / 10_000.0;
+        assertThat(share).as("%s", request).isCloseTo(request.promise(), within(0.02));
+    }
+
     /** Sorted [s]. */
     static double[] finishes(LessonRequest request, LessonPlan order) {
         Script script = new ScriptWriter(request, order).script();
