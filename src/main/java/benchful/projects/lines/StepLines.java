@@ -4,6 +4,7 @@ import benchful.core.lesson.StepKind;
 import benchful.web.Formats;
 import benchful.web.Times;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -27,6 +28,9 @@ final class StepLines implements LineKind {
     private static final Pattern AT_MOST = Pattern.compile("(?i)(?:for )?(?:at most|no longer than|not longer than|max\\.?|up to) (\\S.*)");
     private static final Pattern PER_STUDENT = Pattern.compile("(?i)\\+? ?(?:(?:plus|and) )?(\\d.*?) (?:more )?(?:for each|per|each) (?:student|person|head)");
     private static final Pattern AT_HOME = Pattern.compile("(?i)(?:may |can )?(?:ends? |continues? )?at home");
+    private static final Pattern RUN_OVER = Pattern.compile("(?i)(?:may |can )?(?:runs?|go(?:es)?) over(?: by)?(?: up to| at most)? (\\S.*)");
+    private static final Pattern BESIDE = Pattern.compile("(?i)(?:with )?(?:the |an? )?(?:tutor|teacher|helper|somebody|someone|you)(?: or (?:an? )?helper)?(?: stays?)? beside(?: each(?: student)?| them)?");
+    private static final Pattern SHARED = Pattern.compile("(?i)(.*?)(?:^|[ ,]+)(?:(?:one )?(?:shared by|for every) (\\d{1,2})|(in pairs|(?:one )?for each pair))");
     private static final Pattern ANY_TIME = Pattern.compile("(?i)(?:may start )?(?:at )?any ?time");
     private static final Pattern AFTER = Pattern.compile("(?i)(?:after|follows) +(\\S.*)");
     private static final Pattern USE = Pattern.compile("(?:(\\d{1,4})(?: ?× ?| ?x )? ?)?(?:(?:with|using|use|uses|tools?:) )?(\\S.*)");
@@ -195,11 +199,16 @@ final class StepLines implements LineKind {
         /** Whether these words are known for something beyond the title. */
         private boolean said(Segment s) {
             return s.quoted() || times == null && WrittenTimes.of(s.text()).isPresent() || tool(s.text()).isPresent() || HAZARD.matcher(s.text()).matches()
-                    || List.of(AT_HOME, ANY_TIME).stream().anyMatch(p -> p.matcher(s.text()).matches())
-                    || longest(s.text()).isPresent() || span(PER_STUDENT, s.text()).isPresent() || AFTER.matcher(s.text()).matches();
+                    || List.of(AT_HOME, ANY_TIME, BESIDE).stream().anyMatch(p -> p.matcher(s.text()).matches())
+                    || longest(s.text()).isPresent() || over(s.text()).isPresent() || span(PER_STUDENT, s.text()).isPresent() || AFTER.matcher(s.text()).matches();
         }
 
         private Optional<String> tool(String words) {
+            Matcher shared = SHARED.matcher(words);
+            return plainTool(words).or(() -> shared.matches() ? plainTool(shared.group(1)) : Optional.empty());
+        }
+
+        private Optional<String> plainTool(String words) {
             Matcher use = USE.matcher(words);
             return use.matches() ? known.tool(Segment.unquoted(use.group(2))).or(() -> known.tool(words)) : Optional.empty();
         }
@@ -211,8 +220,16 @@ final class StepLines implements LineKind {
 
         /** A bare number counts minutes, as in a field. */
         private static Optional<String> longest(String words) {
-            Matcher m = AT_MOST.matcher(words);
-            return m.matches() && m.group(1).matches("\\d{1,5}") ? Optional.of(m.group(1) + " min") : span(AT_MOST, words);
+            return minutes(AT_MOST, words);
+        }
+
+        private static Optional<String> over(String words) {
+            return minutes(RUN_OVER, words);
+        }
+
+        private static Optional<String> minutes(Pattern pattern, String words) {
+            Matcher m = pattern.matcher(words);
+            return m.matches() && m.group(1).matches("\\d{1,5}") ? Optional.of(m.group(1) + " min") : span(pattern, words);
         }
 
         private void further(Segment s) {
@@ -231,6 +248,10 @@ final class StepLines implements LineKind {
                 line.put("at_most", "Longest wait", longest(text).get(), text);
             } else if (span(PER_STUDENT, text).isPresent()) {
                 line.put("per_student", "More for each student", span(PER_STUDENT, text).get(), text);
+            } else if (over(text).isPresent()) {
+                line.put("may_run_over", "May run over by", over(text).get(), text);
+            } else if (BESIDE.matcher(text).matches()) {
+                line.put("beside", "Somebody beside each student", "true", text);
             } else if (AT_HOME.matcher(text).matches()) {
                 line.put("at_home", "May end at home", "true", text);
             } else if (ANY_TIME.matcher(text).matches()) {
@@ -253,22 +274,49 @@ final class StepLines implements LineKind {
             }
         }
 
+        /** A tool that is known, with how many share it. */
         private void uses(String text) {
-            Matcher use = USE.matcher(text);
-            String whole = known.tool(text).orElse(null);
+            Matcher shared = SHARED.matcher(text);
+            boolean together = plainTool(text).isEmpty() && shared.matches();
+            String words = together ? shared.group(1) : text;
+            Matcher use = USE.matcher(words);
+            String whole = known.tool(words).orElse(null);
             boolean counted = whole == null && use.matches();
-            use(counted ? tool(text).orElseThrow() : whole, counted && use.group(1) != null ? Integer.parseInt(use.group(1)) : 1, text);
+            use(counted ? plainTool(words).orElseThrow() : whole, counted && use.group(1) != null ? Integer.parseInt(use.group(1)) : 1, text);
+            if (together) {
+                share(shared);
+            }
+        }
+
+        /** The tool before it is there for several. */
+        private void share(Matcher shared) {
+            ArrayNode tools = line.row.withArrayProperty("tools");
+            ((ObjectNode) tools.get(tools.size() - 1)).put("shared_by", shared.group(2) == null ? "2" : shared.group(2));
+            line.parts.add(Part.of("/tools/" + (tools.size() - 1) + "/shared_by", "Students who share it", shared.group().substring(shared.group(1).length()).strip()));
         }
 
         /** Short words behind a time are a tool that is new, longer ones tell what to do. */
         private void unknown(String text) {
-            Matcher use = USE.matcher(text);
-            boolean tool = beyondTitle && text.split("\\s+").length <= MOST_WORDS_OF_A_TOOL && text.length() <= 80 && use.matches() && use.group(2).matches("[\\p{L}\"].*");
-            if (tool) {
-                use(Segment.unquoted(use.group(2).strip()), use.group(1) == null ? 1 : Integer.parseInt(use.group(1)), text);
+            Matcher shared = SHARED.matcher(text);
+            boolean together = shared.matches() && (isNewTool(shared.group(1)) || shared.group(1).isEmpty() && line.has("tools"));
+            String words = together ? shared.group(1) : text;
+            if (together && words.isEmpty()) {
+                share(shared);
+            } else if (isNewTool(words)) {
+                Matcher use = USE.matcher(words);
+                boolean counted = use.matches() && use.group(1) != null;
+                use(Segment.unquoted(use.group(2).strip()), counted ? Integer.parseInt(use.group(1)) : 1, text);
+                if (together) {
+                    share(shared);
+                }
             } else {
                 line.append("text", "What to do", text, "\n\n", text);
             }
+        }
+
+        private boolean isNewTool(String words) {
+            Matcher use = USE.matcher(words);
+            return beyondTitle && words.split("\\s+").length <= MOST_WORDS_OF_A_TOOL && words.length() <= 80 && use.matches() && use.group(2).matches("[\\p{L}\"].*");
         }
 
         private void use(String tool, int each, String words) {
@@ -330,12 +378,12 @@ final class StepLines implements LineKind {
         if (!WrittenTimes.written(row).isEmpty()) {
             said.addAll(List.of("lasts", "student", "repeats"));
         }
-        for (String time : List.of("at_most", "per_student")) {
+        for (String time : List.of("at_most", "per_student", "may_run_over")) {
             if (!row.has(time) || isTime(row.path(time).asText())) {
                 said.add(time);
             }
         }
-        said.add("at_home");
+        said.addAll(List.of("at_home", "beside"));
         if (plainTools(row)) {
             said.add("tools");
         }
@@ -352,7 +400,7 @@ final class StepLines implements LineKind {
     @Override
     public ObjectNode spoken(ObjectNode row, Vocabulary known) {
         ObjectNode spoken = row.deepCopy();
-        List.of("lasts", "at_most", "per_student").forEach(key -> spell(spoken, key));
+        List.of("lasts", "at_most", "per_student", "may_run_over").forEach(key -> spell(spoken, key));
         if (spoken.path("student") instanceof ObjectNode student) {
             List.of("quick", "usual", "slow").forEach(key -> spell(student, key));
         }
@@ -365,13 +413,13 @@ final class StepLines implements LineKind {
         }
     }
 
-    /** Who shares a tool is beyond a line. */
+    /** What is no number of students who share a tool is beyond a line. */
     private static boolean plainTools(JsonNode row) {
-        boolean shared = false;
+        boolean plain = true;
         for (JsonNode tool : row.path("tools")) {
-            shared |= tool.has("shared_by");
+            plain &= tool.path("shared_by").asText("1").matches("\\d{1,2}");
         }
-        return !shared;
+        return plain;
     }
 
     /** Gaps are beyond a line. */
@@ -403,6 +451,10 @@ final class StepLines implements LineKind {
         }
         time(row, "at_most", "at most ", "", parts);
         time(row, "per_student", "+", " for each student", parts);
+        time(row, "may_run_over", "may run over ", "", parts);
+        if (row.path("beside").asBoolean()) {
+            parts.add("somebody beside each student");
+        }
         if (row.path("at_home").asBoolean()) {
             parts.add("at home");
         }
@@ -435,7 +487,8 @@ final class StepLines implements LineKind {
     private static String use(JsonNode use, boolean quoted) {
         String each = use.path("each").asText();
         String tool = Segment.quotedIfNeeded(use.path("tool").asText(), quoted);
-        return each.equals("1") || each.isEmpty() ? tool : each + " x " + tool;
+        String shared = use.path("shared_by").asText();
+        return (each.equals("1") || each.isEmpty() ? tool : each + " x " + tool) + (shared.isEmpty() ? "" : " shared by " + shared);
     }
 
 }

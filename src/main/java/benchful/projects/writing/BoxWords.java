@@ -25,7 +25,7 @@ public record BoxWords(String label, String example, List<String> rules) {
                     "“each their own” for what nobody may share.",
                     "Tools that steps name are put here by themselves.")),
             "/steps", new BoxWords("The steps, one on each line", "together: Welcome, 10 min\nshow: How to sew, 5 min\nmake: Sew the sections, 4-6-10 min x 5, needle\n  Take the needle in at the first hole.\nwait: The glue dries, 20 min", List.of(
-                    "Title, time, tools, commas between: “Sew the sections, 4-6-10 min x 5, awl”. Three times are the quick, the usual and the slow student’s; “x 5” where it is done five times.",
+                    "Title, time, tools, commas between: “Sew the sections, 4-6-10 min x 5, awl”. Three times are the quick, the usual and the slow student’s; “x 5” where it is done five times, “press shared by 2” for pairs.",
                     "Begin with “show:”, “make:”, “wait:”, “together:” or “ahead:” to say what kind of step it is.",
                     "What to do stands on the next lines, a little further in.")));
 

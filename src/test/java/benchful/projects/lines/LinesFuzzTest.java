@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 class LinesFuzzTest {
     private static final List<String> SCRAPS = List.of("\t", "\n", "\n  ", "\r\n", ",", ", ", ";", ":", ": ", "\"", "(", ")", " x ", "×", "½", "1/0", "0/0 m", "-", " – ", "•  ", "1. ", "min",
             " 10 min", "4-6-10 min each", "1:30", "99:99", "999999999 min", "12 x 9 cm", "2 pieces of ", " by ", "5%", "%", "at most ", "after ", "hazard ", "choose ", "or ", "£3", "\0", "\u200B", "\uFEFF",
-            "\uD83E\uDDF5", "\uD83E", "漢字", "e\u0301", "* / +", "ceil(", "awg(20)", "1e99", "=", "'", "″", "wait:", "make: ", "ahead\t", "a".repeat(150), "1".repeat(40), " ".repeat(60), "((((", "each their own");
+            "\uD83E\uDDF5", "\uD83E", "漢字", "e\u0301", "* / +", "ceil(", "awg(20)", "1e99", "=", "'", "″", "wait:", "make: ", "ahead\t", "a".repeat(150), "1".repeat(40), " ".repeat(60), "((((", "each their own",
+            " shared by 2", ", in pairs", "may run over ", "somebody beside each student");
 
     private final SplittableRandom random = new SplittableRandom(20_27);
 

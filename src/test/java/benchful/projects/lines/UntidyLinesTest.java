@@ -95,6 +95,12 @@ class UntidyLinesTest {
         "ahead: melt the wax: 45 min | kind:ahead,title:melt the wax,lasts:45 min",
         "together: Safety 1.5 min, hazard sharp tools, any time | kind:together,title:Safety,hazards:[sharp-tools],after:[],lasts:1 min 30 s",
         "wait: It dries, 20 min, at most 40 | kind:wait,title:It dries,at_most:40 min,lasts:20 min",
+        "make: Print, 2-3-5 min, awl shared by 2 | kind:make,title:Print,tools:[{tool:awl,each:1,shared_by:2}],student:{quick:2 min,usual:3 min,slow:5 min}",
+        "make: Print, 2-3-5 min, 2 awls for every 4 | kind:make,title:Print,tools:[{tool:awl,each:2,shared_by:4}],student:{quick:2 min,usual:3 min,slow:5 min}",
+        "make: Print, 2-3-5 min, awl, in pairs | kind:make,title:Print,tools:[{tool:awl,each:1,shared_by:2}],student:{quick:2 min,usual:3 min,slow:5 min}",
+        "make: Solder, 2-3-5 min, awl, the tutor beside each student | kind:make,title:Solder,tools:[{tool:awl,each:1}],beside:true,student:{quick:2 min,usual:3 min,slow:5 min}",
+        "show: Folding, 10 min, may run over by 5 | kind:show,title:Folding,may_run_over:5 min,lasts:10 min",
+        "together: Welcome 10 min, goes over by up to 5 min | kind:together,title:Welcome,may_run_over:5 min,lasts:10 min",
         "make: Press, 1-2-3 min, after Sew it | kind:make,title:Press,after:[{step:Sew it}],student:{quick:1 min,usual:2 min,slow:3 min}"
     })
     void readsAStep(String line, String row) {
@@ -127,6 +133,20 @@ class UntidyLinesTest {
         assertThat(doubts("/sizes", "Small: height 15 cm\nTall: height 21")).containsExactly("/sizes/1/measures/height “height” has no unit. It was taken to be cm.");
         assertThat(sheet.at("/sizes/1/measures/height").asText()).isEqualTo("21 cm");
         assertThat(sheet.at("/measures").toString()).isEqualTo("[{\"name\":\"height\",\"label\":\"Height\",\"unit\":\"cm\"}]");
+    }
+
+    /** Names that could be taken for who shares them are written in quotation marks or read by what is known. */
+    @Test
+    void writesWhoSharesAToolAsItIsReadBack() {
+        boxes.read("/tools", "\"press, large\"\nmats in pairs", "");
+        boxes.read("/steps", "make: Print, 2-3-5 min, \"press, large\" shared by 2, 3 x mats in pairs for every 4, mats in pairs, new roller in pairs, somebody beside each student", "");
+        ObjectNode row = sheet.at("/steps/0").deepCopy();
+        assertThat(sheet.at("/steps/0/tools").toString().replace("\"", "")).isEqualTo("[{tool:press, large,each:1,shared_by:2},{tool:mats in pairs,each:3,shared_by:4},"
+                + "{tool:mats in pairs,each:1},{tool:new roller,each:1,shared_by:2}]");
+        assertThat(boxes.written("/steps")).isEqualTo("make: Print, 2-3-5 min, somebody beside each student, \"press, large\" shared by 2, 3 x mats in pairs shared by 4, mats in pairs, new roller shared by 2");
+        String were = boxes.written("/steps");
+        boxes.read("/steps", were.replace("Print", "Print it"), were);
+        assertThat(sheet.at("/steps/0")).isEqualTo(row.put("title", "Print it"));
     }
 
     @Test
