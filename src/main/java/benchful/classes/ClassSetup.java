@@ -45,7 +45,7 @@ import java.util.Optional;
  * @param ownPace whether students go on alone from one make step to the next, and gather for what is shown
  * @param share the share of students that must be done before the class moves on, in (0, 1]; null for all
  * @param promise how many of such classes are to keep the times of the plan; nine in ten unless said otherwise
- * @param breaks in every meeting that holds them
+ * @param breaks in every meeting that holds them, or in the one that they name
  * @param rest a rule by which more breaks are placed; null for none
  * @param preparedAhead ids of steps the tutor does before the class instead
  * @param homework ids of make steps that students do at home instead
@@ -147,10 +147,17 @@ public record ClassSetup(
      * A break at a time of day.
      *
      * @param latest when it begins at the latest, where it may begin later than {@code at}; null for a fixed time
+     * @param meeting in which meeting only, from 1; null for every one
      */
-    public record Break(@Required LocalTime at, @Required Duration lasts, @JsonInclude(JsonInclude.Include.NON_NULL) LocalTime latest) {
+    public record Break(@Required LocalTime at, @Required Duration lasts, @JsonInclude(JsonInclude.Include.NON_NULL) LocalTime latest,
+            @JsonInclude(JsonInclude.Include.NON_NULL) @OneMeeting Integer meeting) {
         public Break(LocalTime at, Duration lasts) {
-            this(at, lasts, null);
+            this(at, lasts, null, null);
+        }
+
+        /** The same, so long. */
+        public Break lasting(Duration length) {
+            return new Break(at, length, latest, meeting);
         }
 
         public boolean mayMove() {
@@ -161,8 +168,27 @@ public record ClassSetup(
     /**
      * Breaks by a rule, at the times that the plan finds: students work at the bench for at most so long, and then rest for so long.
      * Whatever is not their own work and lasts as long rests them too.
+     *
+     * @param meeting in which meeting only, from 1; null for every one
      */
-    public record Rest(@Required Duration after, @Required Duration lasts) {}
+    public record Rest(@Required Duration after, @Required Duration lasts, @JsonInclude(JsonInclude.Include.NON_NULL) @OneMeeting Integer meeting) {
+        public Rest(Duration after, Duration lasts) {
+            this(after, lasts, null);
+        }
+    }
+
+    /** The number of a meeting of the class, from 1. */
+    @Range(from = 1, to = 20)
+    @Mend("Enter the number of a meeting, or nothing for all.")
+    @Target(ElementType.TYPE_USE)
+    @Retention(RetentionPolicy.RUNTIME)
+    @interface OneMeeting {}
+
+    /** The breaks that a meeting has. */
+    public List<Break> breaksOf(Meeting m) {
+        int number = meetings.indexOf(m) + 1;
+        return breaks.stream().filter(b -> (b.meeting() == null || b.meeting() == number) && m.holds(b)).toList();
+    }
 
     /**
      * When a step is to begin.

@@ -66,11 +66,19 @@ public final class SetupRules {
             if (b.latest() != null && b.latest().isBefore(b.at())) {
                 fault("/breaks/" + i + "/latest", "It can't have to begin before %s. Give a later time, or none for a break at a fixed time.".formatted(b.at()));
             }
+            isMeeting(b.meeting(), "/breaks/" + i + "/meeting");
+        }
+    }
+
+    private void isMeeting(Integer number, String at) {
+        if (number != null && number > setup.meetings().size()) {
+            fault(at, "There is no meeting %d. The class has %d.".formatted(number, setup.meetings().size()));
         }
     }
 
     private void rest() {
         ClassSetup.Rest rest = setup.rest();
+        isMeeting(rest == null ? null : rest.meeting(), "/rest/meeting");
         if (rest != null && rest.after().compareTo(LEAST_WORK) < 0) {
             fault("/rest/after", "Let them work for at least %s before a rest.".formatted(Formats.words(LEAST_WORK)));
         }
@@ -169,9 +177,7 @@ public final class SetupRules {
             if (isStep(wish.step(), at + "/step")) {
                 step(project.step(wish.step()).orElseThrow(), at, asked);
             }
-            if (setup.meetingOf(wish).isEmpty()) {
-                fault(at + "/meeting", "There is no meeting %d. The class has %d.".formatted(wish.meeting(), setup.meetings().size()));
-            }
+            isMeeting(wish.meeting(), at + "/meeting");
             setup.meetingOf(wish).filter(m -> !m.isOn(wish.at())).ifPresent(m -> fault(at + "/at",
                     "Meeting %d is from %s to %s. Give a time within it.".formatted(wish.index() + 1, m.starts(), m.ends())));
         }

@@ -74,9 +74,9 @@ public record BreakFinding(Duration planned, BreakLength length, String evidence
     @Override
     public ClassSetup in(ClassFile file) {
         ClassSetup setup = file.setup();
-        ClassSetup changed = setup.withBreaks(setup.breaks().stream().map(b -> b.lasts().equals(planned) ? new Break(b.at(), length.of(planned), b.latest()) : b).toList());
+        ClassSetup changed = setup.withBreaks(setup.breaks().stream().map(b -> b.lasts().equals(planned) ? b.lasting(length.of(planned)) : b).toList());
         ClassSetup.Rest rest = setup.rest();
-        ClassSetup both = rest != null && rest.lasts().equals(planned) ? changed.withRest(new ClassSetup.Rest(rest.after(), length.of(planned))) : changed;
+        ClassSetup both = rest != null && rest.lasts().equals(planned) ? changed.withRest(new ClassSetup.Rest(rest.after(), length.of(planned), rest.meeting())) : changed;
         return fits(both.breaks(), setup) ? both : setup;
     }
 

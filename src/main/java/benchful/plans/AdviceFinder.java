@@ -103,7 +103,7 @@ public final class AdviceFinder {
     }
 
     private void breaks() {
-        setup.breaks().stream().filter(b -> setup.meetings().stream().noneMatch(m -> m.holds(b)))
+        setup.breaks().stream().filter(b -> setup.meetings().stream().noneMatch(m -> setup.breaksOf(m).contains(b)))
                 .filter(b -> !LessonRequestWriter.isTooLong(b, setup)).forEach(b ->
                 say("Break", "The break at %s for %s does not fit into the hours and is left out. Move or shorten it if the class should have one."
                         .formatted(b.at(), Formats.words(b.lasts()))));

@@ -97,11 +97,11 @@ final class LessonRequestWriter {
         LocalDateTime start = m.date().atTime(m.starts());
         LocalDateTime end = m.date().atTime(m.ends());
         request.meeting(start, end);
-        setup.breaks().stream().filter(b -> m.holds(b) && !b.mayMove()).map(b -> pause(b, m)).forEach(b -> request.pause(b.title(), b.start(), b.end()));
+        setup.breaksOf(m).stream().filter(b -> !b.mayMove()).map(b -> pause(b, m)).forEach(b -> request.pause(b.title(), b.start(), b.end()));
     }
 
     private Stream<BreakPlacer.Movable> movable(ClassSetup.Meeting m) {
-        return setup.breaks().stream().filter(b -> m.holds(b) && b.mayMove()).map(b -> new BreakPlacer.Movable(pause(b, m), m.date().atTime(b.latest())));
+        return setup.breaksOf(m).stream().filter(ClassSetup.Break::mayMove).map(b -> new BreakPlacer.Movable(pause(b, m), m.date().atTime(b.latest())));
     }
 
     private static Break pause(ClassSetup.Break b, ClassSetup.Meeting m) {

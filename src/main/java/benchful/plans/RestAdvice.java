@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What the tutor should know of how long students sit at close work: where her rule can't be kept, and where she has none and the
@@ -23,19 +24,33 @@ final class RestAdvice {
     private RestAdvice() {}
 
     static List<Advice> of(ClassFile file, LessonPlan plan) {
-        ClassSetup.Rest rule = file.setup().rest();
-        if (plan == null || rule == null && HazardIndex.of(file).ids().stream().noneMatch(CLOSE_WORK::contains)) {
+        if (plan == null) {
             return List.of();
         }
-        return BenchWork.tooLong(plan, Rests.of(file).orElse(USUAL)).stream().limit(1).map(stretch -> new Advice("Rest", sentence(stretch, file))).toList();
+        Optional<Rest> rule = Rests.of(file);
+        Stream<Advice> own = rule.stream().flatMap(one -> BenchWork.tooLong(plan, one).stream().map(stretch -> notKept(stretch, one, file)));
+        Stream<Advice> usual = BenchWork.tooLong(plan, USUAL).stream().filter(stretch -> rule.filter(one -> one.isFor(stretch.start())).isEmpty() && isClose(file))
+                .map(stretch -> passedOver(stretch, file));
+        return Stream.concat(own, usual).limit(1).toList();
     }
 
-    private static String sentence(BenchWork.Stretch stretch, ClassFile file) {
-        ClassSetup.Rest rule = file.setup().rest();
+    private static boolean isClose(ClassFile file) {
+        return HazardIndex.of(file).ids().stream().anyMatch(CLOSE_WORK::contains);
+    }
+
+    private static Advice notKept(BenchWork.Stretch stretch, Rest rule, ClassFile file) {
+        return advice(stretch, file, ", and no break of %s fits in before. Book more hours, move a break, or let them work for longer than %s."
+                .formatted(Formats.words(rule.lasts()), Formats.words(rule.after())));
+    }
+
+    private static Advice passedOver(BenchWork.Stretch stretch, ClassFile file) {
+        return advice(stretch, file, "; for close work the usual rule is 5 to 10 min after 50 to 60 (HSE, L26). Write it into the class under “Breaks by a rule”, or %s."
+                .formatted(otherwise(file)));
+    }
+
+    private static Advice advice(BenchWork.Stretch stretch, ClassFile file, String then) {
         String from = file.setup().meetings().size() > 1 ? Formats.words(stretch.start()) : Formats.clock(stretch.start());
-        String so = "From %s to %s students work at the bench for %s without a rest".formatted(from, Formats.clock(stretch.end()), Formats.words(stretch.worked()));
-        return rule == null ? so + "; for close work the usual rule is 5 to 10 min after 50 to 60 (HSE, L26). Write it into the class under “Breaks by a rule”, or %s.".formatted(otherwise(file))
-                : so + ", and no break of %s fits in before. Book more hours, move a break, or let them work for longer than %s.".formatted(Formats.words(rule.lasts()), Formats.words(rule.after()));
+        return new Advice("Rest", "From %s to %s students work at the bench for %s without a rest".formatted(from, Formats.clock(stretch.end()), Formats.words(stretch.worked())) + then);
     }
 
     /** What to do with the one break of a class of one meeting, where moving it, or else taking it in halves, makes every stretch short enough. */

@@ -1,9 +1,11 @@
 package benchful.plans;
 
 import benchful.classes.ClassFile;
+import benchful.classes.ClassSetup;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Meeting;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.order.BenchWork;
 import benchful.core.lesson.order.ListPlanner;
@@ -36,7 +38,12 @@ final class Rests {
 
     /** As the engine takes it; empty where the class has none. */
     static Optional<Rest> of(ClassFile file) {
-        return Optional.ofNullable(file.setup().rest()).map(rule -> new Rest(rule.after(), rule.lasts()));
+        return Optional.ofNullable(file.setup().rest()).map(rule -> new Rest(rule.after(), rule.lasts(), Optional.ofNullable(rule.meeting()).map(number -> meeting(file, number))));
+    }
+
+    private static Meeting meeting(ClassFile file, int number) {
+        ClassSetup.Meeting m = file.setup().meetings().get(number - 1);
+        return new Meeting(m.date().atTime(m.starts()), m.date().atTime(m.ends()));
     }
 
     /** What the engine is asked, with the breaks that a quick plan and a few simulated classes ask for; nearly all that the plan itself will. */

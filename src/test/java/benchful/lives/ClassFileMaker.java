@@ -23,6 +23,7 @@ final class ClassFileMaker {
     private final Chance ordering;
     private final Chance timing;
     private final Chance taking;
+    private final Chance resting;
     private final Chance photographing;
     private final String mark;
     private final ObjectNode file = SpecFormat.json().createObjectNode();
@@ -35,6 +36,7 @@ final class ClassFileMaker {
         this.ordering = new Chance(seed * FAR_APART);
         this.timing = new Chance((seed + 1) * -FAR_APART);
         this.taking = new Chance((seed + 2) * FAR_APART);
+        this.resting = new Chance((seed + 3) * -FAR_APART);
         this.photographing = new Chance((seed + 2) * FAR_APART);
         this.maker = new ProjectMaker(chance);
     }
@@ -174,9 +176,15 @@ final class ClassFileMaker {
             if (chance.once(2)) {
                 pause.put("latest", chance.of("11:30", "23:59"));
             }
+            if (resting.once(3)) {
+                pause.put("meeting", resting.edge(1, 1, 20));
+            }
         }
         if (chance.once(3)) {
-            setup.putObject("rest").put("after", chance.of("15 min", "55 min")).put("lasts", chance.of("3 min", "10 min", "2 h"));
+            ObjectNode rest = setup.putObject("rest").put("after", chance.of("15 min", "55 min")).put("lasts", chance.of("3 min", "10 min", "2 h"));
+            if (resting.once(3)) {
+                rest.put("meeting", resting.edge(1, 1, 20));
+            }
         }
         if (chance.once(3)) {
             setup.putArray("prepared_ahead").add(chance.of(file.at("/project/steps").findValuesAsText("id")));

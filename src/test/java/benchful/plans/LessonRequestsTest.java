@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
 import benchful.classes.Promise;
+import benchful.classes.SetupRules;
+import benchful.core.Fault;
 import benchful.core.SkillLevel;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.Help;
@@ -121,9 +123,22 @@ class LessonRequestsTest {
     }
 
     @Test
+    void restsInTheOneMeetingThatABreakIsFor() {
+        ClassFile twice = SmallClass.of(4).makes("knot", 10).meets(SIX.toLocalDate(), LocalTime.of(18, 0), LocalTime.of(21, 0))
+                .meets(LocalDate.of(2027, 3, 7), LocalTime.of(18, 0), LocalTime.of(21, 0)).file();
+        ClassFile second = twice.with(twice.setup().withBreaks(List.of(new ClassSetup.Break(LocalTime.of(19, 0), Duration.ofMinutes(10), null, 2))));
+        assertThat(ClassPlanner.request(second).breaks()).containsExactly(new Break("Break", SIX.plusHours(25), SIX.plusHours(25).plusMinutes(10)));
+        assertThat(SetupRules.check(second.setup(), second.project())).isEmpty();
+        ClassFile third = twice.with(twice.setup().withBreaks(List.of(new ClassSetup.Break(LocalTime.of(19, 0), Duration.ofMinutes(10), null, 3)))
+                .withRest(new ClassSetup.Rest(Duration.ofMinutes(50), Duration.ofMinutes(10), 3)));
+        assertThat(SetupRules.check(third.setup(), third.project())).containsExactly(new Fault("/breaks/0/meeting", "There is no meeting 3. The class has 2."),
+                new Fault("/rest/meeting", "There is no meeting 3. The class has 2."));
+    }
+
+    @Test
     void letsABreakBeginLaterThatMay() {
         ClassFile talks = SmallClass.of(4).shows("talk", 50).shows("demonstrate", 30).file();
-        List<ClassSetup.Break> tea = List.of(new ClassSetup.Break(LocalTime.of(18, 30), Duration.ofMinutes(10), LocalTime.of(19, 30)));
+        List<ClassSetup.Break> tea = List.of(new ClassSetup.Break(LocalTime.of(18, 30), Duration.ofMinutes(10), LocalTime.of(19, 30), null));
         assertThat(ClassPlanner.request(talks.with(talks.setup().withBreaks(tea))).breaks())
                 .containsExactly(new Break("Break", SIX.plusMinutes(50), SIX.plusMinutes(60)));
     }

@@ -13,6 +13,7 @@ import benchful.core.lesson.order.LessonChecker;
 import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.order.Rest;
 import benchful.core.lesson.order.solver.SolverPlanner;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
@@ -37,6 +38,18 @@ class RestsTest {
         assertThat(tea.breaks()).containsExactly(pause(40, 55), pause(100, 110));
         assertThat(tea.lesson().finish()).isEqualTo(SIX.plusMinutes(155));
         assertThat(tea.advice()).extracting(Advice::about).doesNotContain("Rest");
+    }
+
+    /** Each evening is sewn for a hundred minutes; the rule is for the second. */
+    @Test
+    void placesBreaksInTheOneMeetingThatTheRuleIsFor() {
+        ClassFile file = SmallClass.of(3).level(SkillLevel.IMPROVER).makesIn("cut", 100).makesIn("sew", 100).restsAfter(55, 10).meets(SIX.toLocalDate(), LocalTime.of(18, 0), LocalTime.of(19, 40))
+                .meets(SIX.toLocalDate().plusDays(1), LocalTime.of(18, 0), LocalTime.of(20, 0)).file();
+        assertThat(planner.plan(file).breaks()).as("ten minutes are left over for the second").containsExactly(pause(50, 60), pause(24 * 60 + 55, 24 * 60 + 65));
+        ClassFile second = file.with(file.setup().withRest(new ClassSetup.Rest(Duration.ofMinutes(55), Duration.ofMinutes(10), 2)));
+        assertThat(planner.plan(second).breaks()).containsExactly(pause(24 * 60 + 50, 24 * 60 + 60));
+        assertThat(rest(second)).isEmpty();
+        assertThat(rest(closely(second))).as("the first goes by what is usual").singleElement().asString().startsWith("From Sat 6 Mar 2027, 18:00 to 19:40 students work at the bench for 1 h 40 min without a rest; ");
     }
 
     @Test

@@ -99,7 +99,7 @@ public class KeptPlan extends StoredEntity {
     /** The breaks as they were planned. */
     public List<Pause> breaks() {
         List<Pause> kept = steps.read(WHAT, null).breaks();
-        return kept != null ? kept : file().setup().meetings().stream().flatMap(m -> file().setup().breaks().stream().filter(m::holds)
+        return kept != null ? kept : file().setup().meetings().stream().flatMap(m -> file().setup().breaksOf(m).stream()
                 .map(b -> new Pause(m.date().atTime(b.at()), m.date().atTime(b.at()).plus(b.lasts())))).toList();
     }
 

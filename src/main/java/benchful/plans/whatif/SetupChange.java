@@ -9,9 +9,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** What suggested changes are in the setup of a class: which fields get which values. */
 final class SetupChange {
@@ -70,17 +72,37 @@ final class SetupChange {
             String end = "/meetings/" + last + "/ends";
             put(end, time(end).plus(longer.by()));
         } else if (change instanceof Change.MoreMeetings more) {
-            LocalDate date = LocalDate.parse(setup.at("/meetings/" + last + "/date").asText());
-            for (int i = 1; i <= more.times(); i++) {
-                meeting(last + i, date.plus(more.later().multipliedBy(i)), time("/meetings/" + last + "/starts"), time("/meetings/" + last + "/ends"));
-            }
+            again(more, last);
         } else if (change instanceof Change.SplitInTwo split) {
             split(split);
         }
     }
 
+    /** With the breaks that only the last meeting has. */
+    private void again(Change.MoreMeetings more, int last) {
+        LocalDate date = LocalDate.parse(setup.at("/meetings/" + last + "/date").asText());
+        int pauses = setup.path("breaks").size();
+        for (int i = 1; i <= more.times(); i++) {
+            meeting(last + i, date.plus(more.later().multipliedBy(i)), time("/meetings/" + last + "/starts"), time("/meetings/" + last + "/ends"));
+            for (int j = 0; j < setup.path("breaks").size(); j++) {
+                if (number("/breaks/" + j + "/meeting") == last + 1) {
+                    another("/breaks/" + pauses++, "/breaks/" + j, last + 1 + i);
+                }
+            }
+        }
+    }
+
+    /** The same break in one meeting only, or in all where that is 0. */
+    private void another(String place, String like, int meeting) {
+        setup.at(like).properties().forEach(field -> put(place + "/" + field.getKey(), field.getValue().asText()));
+        if (meeting > 0) {
+            put(place + "/meeting", meeting);
+        }
+    }
+
     /** The break that stands fixed at that time. */
     private void pause(BreakChange change) {
+        int more = setup.path("breaks").size();
         for (int i = 0; i < setup.path("breaks").size(); i++) {
             String pause = "/breaks/" + i;
             if (time(pause + "/at").equals(change.at())) {
@@ -90,7 +112,8 @@ final class SetupChange {
                     put(pause + "/lasts", Times.words(shortened.to()));
                 } else if (change instanceof BreakChange.Split split) {
                     pause(pause, split.to(), split.first());
-                    pause("/breaks/" + setup.path("breaks").size(), split.later(), split.second());
+                    another("/breaks/" + more, pause, number(pause + "/meeting"));
+                    pause("/breaks/" + more++, split.later(), split.second());
                 }
             }
         }
@@ -113,6 +136,9 @@ final class SetupChange {
         LocalDate date = LocalDate.parse(setup.at("/meetings/0/date").asText());
         meeting(1, date.plus(split.later()), starts, starts.plus(Duration.between(middle, time("/meetings/0/ends"))));
         put("/meetings/0/ends", middle);
+        List<String> first = new ArrayList<>(List.of("/rest/meeting"));
+        IntStream.range(0, setup.path("breaks").size()).forEach(i -> first.add("/breaks/" + i + "/meeting"));
+        first.stream().filter(place -> !setup.at(place).isMissingNode()).forEach(place -> put(place, ""));
     }
 
     /** Each who stays away wanted the size that most of those want who are not known by name. */

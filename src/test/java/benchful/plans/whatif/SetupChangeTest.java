@@ -98,6 +98,26 @@ class SetupChangeTest {
         assertThat(read(split.reversed(READER.written(tea)), twice)).isEqualTo(tea);
     }
 
+    /** Two breaks at one time, in two meetings: each is split in its own, and one more meeting has what the last has. */
+    @Test
+    void keepsABreakOfOneMeetingInIts() {
+        Map<String, String> two = Map.of("/meetings/1/date", SETUP.meetings().get(0).date().plusDays(7).toString(), "/meetings/1/starts", "12:30", "/meetings/1/ends", "18:00",
+                "/breaks/0/at", "15:00", "/breaks/0/lasts", "30 min", "/breaks/0/meeting", "1", "/breaks/1/at", "15:00", "/breaks/1/lasts", "20 min", "/breaks/1/meeting", "2");
+        ClassSetup tea = with(two);
+        ClassSetup split = read(whatIf(tea, new BreakChange.Split(LocalTime.of(15, 0), LocalTime.of(14, 0), Duration.ofMinutes(15), LocalTime.of(16, 0), Duration.ofMinutes(15))), tea);
+        assertThat(split.breaks()).containsExactly(pause(14, 15, 1), pause(14, 15, 2), pause(16, 15, 1), pause(16, 15, 2));
+        ClassSetup thrice = read(whatIf(tea, new Change.MoreMeetings(2, Period.ofWeeks(1))), tea);
+        assertThat(thrice.breaks()).containsExactly(pause(15, 30, 1), pause(15, 20, 2), pause(15, 20, 3), pause(15, 20, 4));
+        ClassSetup one = with(Map.of("/breaks/0/at", "15:00", "/breaks/0/lasts", "30 min", "/breaks/0/meeting", "1", "/rest/after", "55 min", "/rest/lasts", "10 min", "/rest/meeting", "1"));
+        ClassSetup halves = read(whatIf(one, new Change.SplitInTwo(Duration.ofMinutes(165), Period.ofWeeks(1))), one);
+        assertThat(halves.breaks()).containsExactly(pause(15, 30, null));
+        assertThat(halves.rest()).isEqualTo(new ClassSetup.Rest(Duration.ofMinutes(55), Duration.ofMinutes(10)));
+    }
+
+    private static ClassSetup.Break pause(int hour, int minutes, Integer meeting) {
+        return new ClassSetup.Break(LocalTime.of(hour, 0), Duration.ofMinutes(minutes), null, meeting);
+    }
+
     @Test
     void takesHomeNothingThatIsNotMadeInTheClass() {
         ClassSetup asked = SETUP.withPreparedAhead(List.of("stretch")).withHomework(List.of("check", "hang", "stretch", "gone"));

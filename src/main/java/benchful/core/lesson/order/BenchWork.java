@@ -57,7 +57,7 @@ public final class BenchWork {
 
     /** The stretches that are longer than the rule allows, in the order in which their rests are due. */
     public static List<Stretch> tooLong(LessonPlan plan, Rest rule) {
-        return of(plan, rule.lasts()).stream().filter(stretch -> stretch.worked().compareTo(rule.after()) > 0)
+        return of(plan, rule.lasts()).stream().filter(stretch -> rule.isFor(stretch.start())).filter(stretch -> stretch.worked().compareTo(rule.after()) > 0)
                 .sorted(Comparator.comparing((Stretch stretch) -> stretch.done(rule.after()))).toList();
     }
 

@@ -84,7 +84,7 @@ public final class LessonChecker {
     }
 
     private boolean hadRoom(LocalDateTime minute, Rest rule) {
-        return request.meetings().stream().anyMatch(meeting -> !minute.isBefore(meeting.start()) && !minute.plus(rule.lasts()).isAfter(meeting.end()));
+        return request.meetings().stream().filter(meeting -> rule.during().isEmpty() || rule.during().get().equals(meeting)).anyMatch(meeting -> !minute.isBefore(meeting.start()) && !minute.plus(rule.lasts()).isAfter(meeting.end()));
     }
 
     private void fault(String sentence) {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.Meeting;
 import benchful.core.lesson.Planned;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
@@ -132,6 +133,16 @@ class RestPlacerTest {
         assertThat(RestPlacer.placed(new Rested(sew), RULE, RestPlacerTest::plan, 1).rests()).as("one of three").hasSize(1);
         Rested begun = new Rested(sew, List.of(new Break("Break", TEN.plusMinutes(100), TEN.plusMinutes(110))));
         assertThat(RestPlacer.placed(begun, RULE, RestPlacerTest::plan, 2)).isEqualTo(begun);
+    }
+
+    @Test
+    void isForWhatBeginsInItsMeeting() {
+        Rest second = new Rest(Duration.ofMinutes(55), Duration.ofMinutes(10), Optional.of(new Meeting(TEN.plusDays(1), TEN.plusDays(1).plusHours(2))));
+        assertThat(second.isFor(TEN.plusDays(1))).isTrue();
+        assertThat(second.isFor(TEN.plusDays(1).plusMinutes(119))).isTrue();
+        assertThat(second.isFor(TEN.plusDays(1).plusMinutes(120))).isFalse();
+        assertThat(second.isFor(TEN.plusDays(1).minusMinutes(1))).isFalse();
+        assertThat(RULE.isFor(TEN)).isTrue();
     }
 
     @Test
