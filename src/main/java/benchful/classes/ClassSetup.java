@@ -51,6 +51,8 @@ import java.util.Optional;
  * @param homework ids of make steps that students do at home instead
  * @param ownOrder ids of steps that come in this order where the project leaves it open; the rest stay where they end soonest
  * @param ownTimes when steps are to begin, by the tutor's own wish; one that can't begin so soon begins as soon as it can
+ * @param foundOrder the order that a longer search found, from first to last, which planning begins with: ids of steps, each with its group as in "cut/2" where groups take
+ *     turns; null for none. It asks for nothing: what is no step any more is passed over
  * @param tools what the tutor brings, added to the venue's
  * @param currency ISO 4217 code the totals are shown in
  * @param costs what more hours, hands and students would cost or bring; null where the tutor did not say
@@ -81,6 +83,7 @@ public record ClassSetup(
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> homework,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Choose a step of the project.") String> ownOrder,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<OwnTime> ownTimes,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Length(most = 8000) @Mend("Leave the order as it was found, or empty.") String foundOrder,
         @Length(most = 200) Map<@Filled(80) @Mend("Name a tool in at most 80 letters.") String, @Count Integer> tools,
         @CurrencyCode String currency,
         Costs costs,

@@ -6,6 +6,7 @@ import benchful.core.SkillLevel;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.Turn;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.Step;
@@ -71,6 +72,7 @@ final class LessonRequestWriter {
         room.forEach(request::tool);
         setup.meetings().forEach(m -> meeting(m, request));
         setup.breaks().stream().filter(b -> isTooLong(b, setup)).forEach(b -> tooLong(b, request));
+        request.searchFrom(setup.foundOrder() == null ? List.of() : Turn.read(setup.foundOrder()));
         LessonRequest asked = AtHome.of(request.notBefore(setup.timesAskedFor()).build(), setup.homework());
         LessonRequest.Builder ordered = asked.toBuilder();
         ownOrder(asked).forEach(ordered::link);

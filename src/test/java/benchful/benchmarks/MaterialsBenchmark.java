@@ -1,14 +1,10 @@
 package benchful.benchmarks;
 
 import benchful.core.cutting.CuttingPlan;
-import benchful.core.cutting.CuttingRequest;
-import benchful.core.cutting.Piece;
 import benchful.core.cutting.Rectangle;
 import benchful.core.cutting.SheetCuttingRequest;
 import benchful.core.cutting.SheetPlan;
 import benchful.core.cutting.SheetStock;
-import benchful.core.cutting.Stock;
-import benchful.core.cutting.lengths.CuttingPlanner;
 import benchful.core.cutting.sheets.SheetPlanner;
 import benchful.core.quantity.Extent;
 import benchful.core.quantity.Quantity;
@@ -18,31 +14,25 @@ import benchful.plans.materials.MaterialsPlanner;
 import benchful.plans.materials.TermPlan;
 import benchful.plans.materials.TermPlanner;
 import benchful.plans.materials.TermRequest;
-import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Prints the time to work out what is needed and to buy it, for one class and for a term of 60 classes with 200 materials and
- * 12 suppliers, with the proof; then, where {@code -Dbenchful.published} gives their folder, how many published cutting
- * instances are solved to proof, and in what time. Times are of the second run in one process.
+ * 12 suppliers, with the proof, and to cut a class's rectangles. Times are of the second run in one process.
  */
 public final class MaterialsBenchmark {
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
 
     private MaterialsBenchmark() {}
 
-    public static void main(String[] arguments) throws IOException {
+    public static void main(String[] arguments) {
         PrintStream out = System.out;
         TermRequest term = new InventedTerm(2027, 200, 12).classes(60);
         MaterialsPlan one = timed(out, "need and buy, 1 class", () -> MaterialsPlanner.plan(term.parts().get(0).file(), null));
@@ -52,14 +42,6 @@ public final class MaterialsBenchmark {
         List<CuttingPlan> cuttings = all.materials().stream().map(TermPlan.TermMaterial::cutting).filter(Objects::nonNull).toList();
         out.printf("  %d materials are cut, %d of them proven%n", cuttings.size(), cuttings.stream().filter(CuttingPlan::isProven).count());
         sheets(out);
-        Path cutting = Path.of(System.getProperty("benchful.published", ""), "cutting");
-        if (!Files.isDirectory(cutting)) {
-            out.println("cutting: skipped, -Dbenchful.published names no folder with cutting/t60, u120 and scholl1");
-            return;
-        }
-        for (String set : List.of("t60", "u120", "scholl1")) {
-            cut(out, cutting.resolve(set));
-        }
     }
 
     private static <T> T timed(PrintStream out, String what, Supplier<T> work) {
@@ -85,31 +67,5 @@ public final class MaterialsBenchmark {
 
     private static Extent mm(long length, long width) {
         return new Extent(Quantity.of(length, Unit.MM), Quantity.of(width, Unit.MM));
-    }
-
-    private static void cut(PrintStream out, Path folder) throws IOException {
-        List<Path> files;
-        try (Stream<Path> all = Files.list(folder)) {
-            files = all.filter(f -> f.toString().endsWith(".txt")).sorted().toList();
-        }
-        double[] seconds = new double[files.size()];
-        int proven = 0;
-        for (int i = 0; i < seconds.length; i++) {
-            CuttingRequest request = read(files.get(i));
-            long begun = System.nanoTime();
-            CuttingPlan plan = (CuttingPlan) CuttingPlanner.plan(request);
-            seconds[i] = (System.nanoTime() - begun) / 1e9;
-            proven += plan.isProven() ? 1 : 0;
-        }
-        Arrays.sort(seconds);
-        out.printf("cutting %s: %d of %d proven, median %.3f s, longest %.3f s%n", folder.getFileName(), proven, seconds.length,
-                seconds[seconds.length / 2], seconds[seconds.length - 1]);
-    }
-
-    private static CuttingRequest read(Path file) throws IOException {
-        List<Long> numbers = Files.readAllLines(file).stream().map(String::strip).filter(l -> !l.isEmpty()).map(Long::valueOf).toList();
-        List<Piece> pieces = IntStream.range(2, numbers.size()).mapToObj(i -> new Piece("item", Quantity.of(numbers.get(i), Unit.MM), 1)).toList();
-        List<Stock> stock = List.of(new Stock(Quantity.of(numbers.get(1), Unit.MM), BigDecimal.ONE));
-        return new CuttingRequest(pieces, List.of(), stock, Quantity.zero(Unit.MM), Quantity.zero(Unit.MM));
     }
 }

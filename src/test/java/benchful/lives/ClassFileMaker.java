@@ -24,6 +24,7 @@ final class ClassFileMaker {
     private final Chance timing;
     private final Chance taking;
     private final Chance resting;
+    private final Chance found;
     private final Chance photographing;
     private final String mark;
     private final ObjectNode file = SpecFormat.json().createObjectNode();
@@ -35,8 +36,9 @@ final class ClassFileMaker {
         this.mark = " of life " + seed;
         this.ordering = new Chance(seed * FAR_APART);
         this.timing = new Chance((seed + 1) * -FAR_APART);
-        this.taking = new Chance((seed + 2) * FAR_APART);
         this.resting = new Chance((seed + 3) * -FAR_APART);
+        this.taking = new Chance((seed + 4) * FAR_APART);
+        this.found = new Chance((seed + 5) * -FAR_APART);
         this.photographing = new Chance((seed + 2) * FAR_APART);
         this.maker = new ProjectMaker(chance);
     }
@@ -166,6 +168,10 @@ final class ClassFileMaker {
                     setup.withArray("homework").add(step.get("id").asText());
                 }
             });
+        }
+        if (found.once(4)) {
+            List<String> steps = file.at("/project/steps").findValuesAsText("id");
+            setup.put("found_order", found.of(steps) + " " + found.of(steps) + "/" + found.between(1, 3) + found.of("", " nothing/2", " / ?"));
         }
         if (timing.once(3)) {
             List<String> steps = file.at("/project/steps").findValuesAsText("id");

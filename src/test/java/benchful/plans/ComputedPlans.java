@@ -14,7 +14,7 @@ public final class ComputedPlans {
         return planner(new ListPlanner()).plan(file);
     }
 
-    static ClassPlanner planner(LessonPlanner lessons) {
+    public static ClassPlanner planner(LessonPlanner lessons) {
         return new ClassPlanner(new Remembered(lessons, new Memory(new Workroom(2, 10), 10_000)));
     }
 }

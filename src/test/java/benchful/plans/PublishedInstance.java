@@ -41,7 +41,16 @@ public final class PublishedInstance {
     private PublishedInstance() {
     }
 
+    /** As any class file is read. */
     public static LessonRequest.Builder read(Path file) {
+        try {
+            return ClassPlanner.request(readAsClass(of(file).classFile())).toBuilder();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    public static PublishedInstance of(Path file) {
         try {
             PublishedInstance instance = new PublishedInstance();
             List<String> lines = Files.readAllLines(file);
@@ -51,10 +60,29 @@ public final class PublishedInstance {
                 instance.readLags(lines);
             }
             instance.lags.forEach(instance::addLag);
-            return ClassPlanner.request(readAsClass(instance.classFile())).toBuilder();
+            return instance;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** How long each job takes. */
+    public List<Integer> lengths() {
+        return List.copyOf(lengths);
+    }
+
+    /** What a job takes of each resource. */
+    public int demand(int job, int resource) {
+        return demands.get(job)[resource];
+    }
+
+    public int[] capacity() {
+        return capacity.clone();
+    }
+
+    /** From a job, to another, and how long the other begins after it at least. */
+    public List<int[]> lags() {
+        return List.copyOf(lags);
     }
 
     private static ClassFile readAsClass(byte[] file) {

@@ -31,6 +31,11 @@ public final class PublishedOptima {
             String bound = optimum.replaceFirst("\\.\\..*", "");
             return bound.isEmpty() ? 0 : Long.parseLong(bound);
         }
+
+        /** A schedule is known that finishes then; none where there is no schedule. */
+        public long most() {
+            return isImpossible() ? -1 : Long.parseLong(optimum.replaceFirst(".*\\.\\.", ""));
+        }
     }
 
     /** The folder, if it is there. */

@@ -3,6 +3,7 @@ package benchful.core.lesson;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -10,6 +11,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -28,6 +31,7 @@ import java.util.stream.Stream;
  * @param preparedAhead ids of make and wait steps that the tutor does before this class; with them go the waits that follow
  *                      nothing else, and the demonstrations that show nothing else
  * @param notBefore     by id of a step, the time that the tutor asks for: it does not begin sooner, and no later than it must
+ * @param searchFrom    an order that the search for the best one begins with; it asks for nothing, and what is no step is passed over
  * @param promise       share of such classes that are to keep the plan's times, in (0, 1)
  * @param seed          start of all random numbers
  * @param replications  simulated classes, at least 1
@@ -35,7 +39,7 @@ import java.util.stream.Stream;
  */
 public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> room, int headcount, int helpers, int groups,
         Pacing pacing, List<Meeting> meetings, List<Break> breaks, Set<String> preparedAhead,
-        Map<String, LocalDateTime> notBefore, double promise, long seed, int replications, Duration timeLimit) {
+        Map<String, LocalDateTime> notBefore, List<Turn> searchFrom, double promise, long seed, int replications, Duration timeLimit) {
 
     public LessonRequest {
         steps = List.copyOf(steps);
@@ -44,6 +48,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         breaks = List.copyOf(breaks);
         preparedAhead = new Preparation.Whole(steps, links).with(preparedAhead);
         notBefore = Map.copyOf(notBefore);
+        searchFrom = List.copyOf(searchFrom);
         atMost(1000, steps.size(), "The number of steps");
         Guard.atLeast(1, headcount, "The number of students");
         atMost(1000, headcount, "The number of students");
@@ -138,7 +143,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         builder.meetings.addAll(meetings);
         builder.breaks.addAll(breaks);
         return builder.headcount(headcount).helpers(helpers).groups(groups).pacing(pacing)
-                .preparedAhead(preparedAhead).notBefore(notBefore).promise(promise).seed(seed).replications(replications).timeLimit(timeLimit);
+                .preparedAhead(preparedAhead).notBefore(notBefore).searchFrom(searchFrom).promise(promise).seed(seed).replications(replications).timeLimit(timeLimit);
     }
 
     /** Collects a request; unset values are one student, no helper, one group, together, nine in ten, seed 1, 5,000 simulated classes, 2 seconds. */
@@ -150,6 +155,7 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         private final List<Break> breaks = new ArrayList<>();
         private Set<String> preparedAhead = Set.of();
         private Map<String, LocalDateTime> notBefore = Map.of();
+        private List<Turn> searchFrom = List.of();
         private int headcount = 1;
         private int helpers;
         private int groups = 1;
@@ -251,6 +257,11 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
             return this;
         }
 
+        public Builder searchFrom(List<Turn> order) {
+            searchFrom = List.copyOf(order);
+            return this;
+        }
+
         public Builder promise(double share) {
             promise = share;
             return this;
@@ -273,7 +284,31 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
 
         public LessonRequest build() {
             return new LessonRequest(steps, links, room, headcount, helpers, groups, pacing, meetings, breaks, preparedAhead,
-                    notBefore, promise, seed, replications, timeLimit);
+                    notBefore, searchFrom, promise, seed, replications, timeLimit);
+        }
+    }
+
+    /**
+     * A step, or one group's share of it.
+     *
+     * @param group 0 where the whole class does it, else the group from 1
+     */
+    public record Turn(String step, int group) {
+        private static final Pattern WRITTEN = Pattern.compile("(\\w+)(?:/(\\d{1,3}))?");
+
+        /** Reads {@link #written(List)}; what is no turn is passed over. */
+        public static List<Turn> read(String order) {
+            return Arrays.stream(order.strip().split("\\s+")).flatMap(Turn::of).toList();
+        }
+
+        /** "cut/1 cut/2 glue", from first to last. */
+        public static String written(List<Turn> order) {
+            return order.stream().map(turn -> turn.group == 0 ? turn.step : turn.step + "/" + turn.group).collect(Collectors.joining(" "));
+        }
+
+        private static Stream<Turn> of(String word) {
+            Matcher turn = WRITTEN.matcher(word);
+            return turn.matches() ? Stream.of(new Turn(turn.group(1), turn.group(2) == null ? 0 : Integer.parseInt(turn.group(2)))) : Stream.empty();
         }
     }
 

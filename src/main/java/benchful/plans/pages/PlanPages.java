@@ -8,10 +8,12 @@ import benchful.classes.CraftClass;
 import benchful.classes.Photographs;
 import benchful.classes.SetupRules;
 import benchful.classes.SetupTarget;
+import benchful.core.lesson.Proof;
 import benchful.plans.ClassFileReader;
 import benchful.plans.ClassPlan;
 import benchful.plans.stored.PlanService;
 import benchful.plans.whatif.AdviceTasks;
+import benchful.plans.whatif.LongerSearch;
 import benchful.plans.whatif.WhatIf;
 import benchful.stock.StockLedger;
 import benchful.web.Formats;
@@ -49,11 +51,12 @@ class PlanPages {
     private final ClassFileReader files;
     private final StockLedger ledger;
     private final AdviceTasks advice;
+    private final LongerSearch searches;
     private final Removals removals;
     private final Experience experience;
     private final Photographs photographs;
 
-    PlanPages(PlanService plans, ClassFileReader files, StockLedger ledger, AdviceTasks advice, Removals removals, Experience experience,
+    PlanPages(PlanService plans, ClassFileReader files, StockLedger ledger, AdviceTasks advice, LongerSearch searches, Removals removals, Experience experience,
             Photographs photographs) {
         this.photographs = photographs;
         this.experience = experience;
@@ -61,6 +64,7 @@ class PlanPages {
         this.files = files;
         this.ledger = ledger;
         this.advice = advice;
+        this.searches = searches;
         this.removals = removals;
     }
 
@@ -162,7 +166,7 @@ class PlanPages {
             ClassFile file = plans.file(craftClass);
             advice.keepOnlyFor(craftClass, file);
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanView(craftClass, file, plan, wishes(file, plan), form, null, kept, experience.of(craftClass, file, plan.lesson())));
+            return Templates.show(new PlanView(craftClass, file, plan, wishes(file, plan), form, null, kept, proof(file, plan), experience.of(craftClass, file, plan.lesson())));
         }
 
         /** What can't be tried any more is told in the form. */
@@ -178,13 +182,17 @@ class PlanPages {
                 return page(form(), null);
             }
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanView(craftClass, file, plan, wishes(file, plan), SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null,
+            return Templates.show(new PlanView(craftClass, file, plan, wishes(file, plan), SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null, proof(file, plan),
                     experience.of(craftClass, file, plan.lesson())));
         }
 
         Trial kept(WhatIf undo) {
             List<Difference> changes = Difference.between(undo.over(new FormTree(reader.schema()), stored), stored);
             return changes.isEmpty() ? null : new Trial(undo, changes);
+        }
+
+        private Proof proof(ClassFile file, ClassPlan plan) {
+            return plan.lesson() == null ? null : searches.proof(craftClass.id(), file, plan.lesson()).orElseGet(plan.lesson()::proof);
         }
 
         private OwnWishes wishes(ClassFile file, ClassPlan plan) {

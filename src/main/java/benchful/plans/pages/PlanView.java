@@ -7,6 +7,7 @@ import benchful.core.SkillLevel;
 import benchful.core.lesson.Block;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
+import benchful.core.lesson.Proof;
 import benchful.core.lesson.risk.Risk;
 import benchful.core.lesson.risk.Risk.BlockRisk;
 import benchful.plans.BetweenMeetings;
@@ -34,10 +35,11 @@ import java.util.stream.Collectors;
  * @param wishes null where the class can't be planned
  * @param tried what is tried and stored nowhere; null for the class as it is
  * @param kept the change that was just kept and can be taken back; null where there is none
+ * @param proof how good the order of the steps is, by the longest search for it; null where the class can't be planned
  * @param experience what earlier classes of the project showed and the tutor noted
  */
 @TemplateData
-public record PlanView(CraftClass craftClass, ClassFile file, ClassPlan plan, OwnWishes wishes, SpecForm form, Trial tried, Trial kept, Experience.Known experience) {
+public record PlanView(CraftClass craftClass, ClassFile file, ClassPlan plan, OwnWishes wishes, SpecForm form, Trial tried, Trial kept, Proof proof, Experience.Known experience) {
 
     public ProjectSpec project() {
         return file.project();

@@ -21,15 +21,19 @@ public final class BackgroundTask<R> implements Progress {
     static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private final Object input;
+    private final Duration patience;
     private final CompletableFuture<R> result = new CompletableFuture<>();
     private final AtomicLong asked = new AtomicLong(System.nanoTime());
     private volatile boolean recalled;
     private volatile int done;
     private volatile int all;
     private volatile String failure;
+    private volatile R soFar;
+    private volatile boolean enough;
 
-    BackgroundTask(Object input) {
+    BackgroundTask(Object input, Duration patience) {
         this.input = input;
+        this.patience = patience;
     }
 
     @Override
@@ -40,7 +44,7 @@ public final class BackgroundTask<R> implements Progress {
 
     @Override
     public boolean isGivenUp() {
-        return recalled || System.nanoTime() - asked.get() > PATIENCE.toNanos();
+        return recalled || System.nanoTime() - asked.get() > patience.toNanos();
     }
 
     public int done() {
@@ -60,6 +64,26 @@ public final class BackgroundTask<R> implements Progress {
     /** As {@link #result()}, after waiting for it so long; for work that is mostly done at once. */
     public Optional<R> result(Duration wait) {
         return Optional.ofNullable(result.copy().completeOnTimeout(null, wait.toMillis(), TimeUnit.MILLISECONDS).exceptionally(failed -> null).join());
+    }
+
+    /** What it would bring back if it ended now; for work that tells. */
+    public Optional<R> soFar() {
+        return Optional.ofNullable(soFar);
+    }
+
+    /** Told by the work. */
+    public void has(R meanwhile) {
+        soFar = meanwhile;
+    }
+
+    /** Asks the work to end with what it has. */
+    public void isToEnd() {
+        enough = true;
+    }
+
+    /** Asked by work that can end sooner with what it has. */
+    public boolean isEnough() {
+        return enough || isGivenUp();
     }
 
     /** Why it brings nothing back, in words for whoever waits; null where it may yet. */

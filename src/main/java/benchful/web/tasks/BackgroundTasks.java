@@ -3,9 +3,11 @@ package benchful.web.tasks;
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.Duration;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import org.eclipse.microprofile.context.ManagedExecutor;
@@ -29,7 +31,16 @@ public class BackgroundTasks {
     /** As many at once as leave room for pages; without the transaction of the page that sends them. */
     @Inject
     BackgroundTasks() {
-        this(ManagedExecutor.builder().maxAsync(AT_ONCE).propagated().cleared(ThreadContext.ALL_REMAINING).build());
+        this(executor(AT_ONCE));
+    }
+
+    /** Tasks that wait for each other, beside all others; whoever asks for them stops them. */
+    public static BackgroundTasks oneByOne() {
+        return new BackgroundTasks(executor(1));
+    }
+
+    private static ManagedExecutor executor(int atOnce) {
+        return ManagedExecutor.builder().maxAsync(atOnce).propagated().cleared(ThreadContext.ALL_REMAINING).build();
     }
 
     /** @param executor where the work is done */
@@ -44,8 +55,13 @@ public class BackgroundTasks {
      * @param input   all that decides the result, compared with {@code equals}
      * @param work    tells the task how far it is, and asks it whether to give up; runs without a transaction
      */
+    public <R> BackgroundTask<R> send(String purpose, Object input, Function<BackgroundTask<R>, R> work) {
+        return send(purpose, input, BackgroundTask.PATIENCE, work);
+    }
+
+    /** @param patience how long it goes on though nobody asks after it */
     @SuppressWarnings("unchecked")
-    public synchronized <R> BackgroundTask<R> send(String purpose, Object input, Function<BackgroundTask<R>, R> work) {
+    public synchronized <R> BackgroundTask<R> send(String purpose, Object input, Duration patience, Function<BackgroundTask<R>, R> work) {
         BackgroundTask<R> earlier = (BackgroundTask<R>) sent.remove(purpose);
         boolean same = earlier != null && earlier.isFor(input);
         if (same && earlier.failure() != null) {
@@ -58,10 +74,16 @@ public class BackgroundTasks {
         }
         recall(earlier);
         forgetOldest();
-        BackgroundTask<R> task = new BackgroundTask<>(input);
+        BackgroundTask<R> task = new BackgroundTask<>(input, patience);
         sent.put(purpose, task);
         executor.execute(() -> run(task, work));
         return task;
+    }
+
+    /** What was sent last for the purpose with this input, under way or finished; nobody is said to ask after it. The type of result belongs to the purpose. */
+    @SuppressWarnings("unchecked")
+    public synchronized <R> Optional<BackgroundTask<R>> sent(String purpose, Object input) {
+        return Optional.ofNullable((BackgroundTask<R>) sent.get(purpose)).filter(task -> task.isFor(input));
     }
 
     /** Gives up what is under way for the purpose with any other input. */
@@ -73,7 +95,7 @@ public class BackgroundTasks {
     }
 
     @PreDestroy
-    synchronized void stop() {
+    public synchronized void stop() {
         sent.values().forEach(BackgroundTask::recall);
         if (executor instanceof ManagedExecutor own) {
             own.shutdownNow();

@@ -13,7 +13,7 @@ public final class ListPlanner implements LessonPlanner {
 
     @Override
     public LessonOutcome plan(LessonRequest request) {
-        return Planning.of(request, model -> outcome(model, new SerialSchedule(model).starts(), new Bound(model).earliestFinish()));
+        return Planning.of(request, model -> outcome(model, SerialSchedule.best(model), new Bound(model).earliestFinish()));
     }
 
     public static LessonOutcome outcome(Model model, Optional<long[]> starts, long bound) {

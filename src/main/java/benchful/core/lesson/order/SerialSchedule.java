@@ -1,5 +1,6 @@
 package benchful.core.lesson.order;
 
+import benchful.core.lesson.LessonRequest.Turn;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Model;
 import java.util.ArrayList;
@@ -7,10 +8,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Places one activity after the other at the first time that the windows, the hours and the free resources allow: first those
- * that a greatest gap presses, then the one with the longest chain behind it. Where a greatest gap is missed, the activity that the gap runs from is held back by what
+ * that a greatest gap presses, then those of a given order, then the one with the longest chain behind it. Where a greatest gap is missed, the activity that the gap runs from is held back by what
  * is lacking, and placing begins again.
  * Source of the scheme: Kolisch and Hartmann, Heuristic algorithms for the resource-constrained project scheduling problem,
  * 1999 (serial scheme, latest finish first); the holding back follows Franck, Neumann and Schwindt, OR Spektrum 23 (2001).
@@ -20,14 +22,31 @@ public final class SerialSchedule {
     private static final int ROUNDS_PER_ACTIVITY = 40;
 
     private final Model model;
+    private final List<Turn> order;
     private final long[] tail;
+    private final int[] rank;
     private final boolean[][] before;
     private long[] release = {};
 
     public SerialSchedule(Model model) {
+        this(model, List.of());
+    }
+
+    /** @param order which comes sooner where both could; what it leaves out comes after it */
+    SerialSchedule(Model model, List<Turn> order) {
         this.model = model;
+        this.order = order;
         this.tail = new Tails(model).tails();
+        this.rank = model.activities().stream().mapToInt(one -> order.indexOf(one.turn())).map(place -> place < 0 ? order.size() : place).toArray();
         this.before = before(model);
+    }
+
+    /** The start times [grains] of the better of two: by the longest chains, and by the order that the request begins with. */
+    public static Optional<long[]> best(Model model) {
+        Optional<long[]> chains = new SerialSchedule(model).starts();
+        List<Turn> order = model.request().searchFrom();
+        Optional<long[]> given = order.isEmpty() ? Optional.empty() : new SerialSchedule(model, order).starts();
+        return Stream.of(chains, given).flatMap(Optional::stream).min(Comparator.<long[]>comparingLong(model::late).thenComparingLong(model::finish));
     }
 
     private static boolean[][] before(Model model) {
@@ -43,7 +62,7 @@ public final class SerialSchedule {
             return placed();
         }
         long[] soonest = new Windows(model, new long[model.size()]).tightened();
-        return new SerialSchedule(model.noLaterThan(soonest)).placed().or(this::placed);
+        return new SerialSchedule(model.noLaterThan(soonest), order).placed().or(this::placed);
     }
 
     private Optional<long[]> placed() {
@@ -105,6 +124,7 @@ public final class SerialSchedule {
             }
         }
         return ready.stream().min(Comparator.<Integer>comparingLong(i -> windows.isPressed(i) ? windows.latest(i) : Long.MAX_VALUE)
+                .thenComparing(i -> rank[i])
                 .thenComparing(Comparator.<Integer>comparingLong(i -> tail[i]).reversed())
                 .thenComparing(Comparator.naturalOrder())).orElseThrow();
     }

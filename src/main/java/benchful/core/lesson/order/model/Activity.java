@@ -1,5 +1,6 @@
 package benchful.core.lesson.order.model;
 
+import benchful.core.lesson.LessonRequest.Turn;
 import benchful.core.lesson.Reason;
 import benchful.core.lesson.Step;
 import java.util.List;
@@ -57,6 +58,10 @@ public record Activity(int index, Step step, int group, long work, Presence pres
     /** The same within other times. */
     public Activity between(long earliest, long latest) {
         return new Activity(index, step, group, work, presence, atHome, uses, tutorShare, reasons, earliest, latest);
+    }
+
+    public Turn turn() {
+        return new Turn(step.id(), group);
     }
 
     public String title() {

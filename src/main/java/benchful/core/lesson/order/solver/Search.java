@@ -28,6 +28,8 @@ final class Search {
     }
 
     private static final double SHARE_FOR_COMFORT = 0.1;
+    /** What is worth a search of minutes is the finish; the rest is for a class that waits. */
+    private static final double MOST_FOR_COMFORT = 2;
     /**
      * Units of the solver's work allowed per second; one core of 2024 was measured to do about 0.4.
      */
@@ -37,11 +39,18 @@ final class Search {
     private static final double STANDSTILL = 30;
 
     private final Model model;
+    /** In which the finish is sought. */
     private final double seconds;
+    private final SearchWatch watch;
 
-    Search(Model model, double seconds) {
+    Search(Model model, double seconds, SearchWatch watch) {
         this.model = model;
         this.seconds = seconds;
+        this.watch = watch;
+    }
+
+    private Search of(Model other) {
+        return new Search(other, seconds, watch);
     }
 
     /**
@@ -56,7 +65,7 @@ final class Search {
     private Found asAskedFor(Optional<long[]> known, long bound) {
         long least = new Bound(model).leastLate();
         if (known.filter(starts -> model.late(starts) <= least).isPresent()) {
-            return new Search(model.noLaterThan(known.get()), seconds).best(known, bound);
+            return of(model.noLaterThan(known.get())).best(known, bound);
         }
         SolverModel nearest = new SolverModel(model, model.horizon(), false);
         known.ifPresent(nearest::hint);
@@ -67,7 +76,7 @@ final class Search {
             return new Found(Optional.empty(), bound, true);
         }
         Optional<long[]> near = isFound(status) ? Optional.of(nearest.starts(solver)) : known;
-        Found found = near.map(starts -> new Search(model.noLaterThan(starts), seconds).best(near, bound)).orElse(new Found(near, bound, false));
+        Found found = near.map(starts -> of(model.noLaterThan(starts)).best(near, bound)).orElse(new Found(near, bound, false));
         return status == CpSolverStatus.OPTIMAL ? found : new Found(found.starts(), bound, false);
     }
 
@@ -83,7 +92,7 @@ final class Search {
         known.ifPresent(first::hint);
         first.minimiseFinish();
         CpSolver solver = solver(seconds);
-        CpSolverStatus status = solve(solver, first);
+        CpSolverStatus status = solve(solver, first, known.map(model::finish).orElse(Watched.NONE_YET), bound);
         if (status == CpSolverStatus.INFEASIBLE) {
             return new Found(Optional.empty(), bound, true);
         }
@@ -99,7 +108,7 @@ final class Search {
         if (model.request().groups() > 1) {
             second.hint(best);
             IntVar peak = second.minimisePeak();
-            CpSolver solver = solver(seconds * SHARE_FOR_COMFORT);
+            CpSolver solver = solver(secondsForComfort());
             if (isFound(solve(solver, second))) {
                 best = second.starts(solver);
                 second.solver().addLessOrEqual(peak, solver.value(peak));
@@ -117,7 +126,7 @@ final class Search {
         second.workEndsBy(model.activities().stream().filter(Activity::hands).mapToLong(one -> model.end(one.index(), best[one.index()])).max().orElse(0));
         second.hint(best);
         second.minimiseForgetting();
-        CpSolver solver = solver(seconds * SHARE_FOR_COMFORT);
+        CpSolver solver = solver(secondsForComfort());
         return isFound(solve(solver, second)) ? second.starts(solver) : best;
     }
 
@@ -131,12 +140,28 @@ final class Search {
         }
         second.hint(best);
         second.minimiseIdle();
-        CpSolver solver = solver(seconds * SHARE_FOR_COMFORT);
+        CpSolver solver = solver(secondsForComfort());
         return isFound(solve(solver, second)) ? second.starts(solver) : best;
     }
 
+    private double secondsForComfort() {
+        return Math.min(seconds * SHARE_FOR_COMFORT, MOST_FOR_COMFORT);
+    }
+
+    private CpSolverStatus solve(CpSolver solver, SolverModel first, long finish, long bound) {
+        if (watch == SearchWatch.NONE) {
+            return solve(solver, first);
+        }
+        try (Watched watched = new Watched(model, watch, solver, finish, bound)) {
+            return checked(solver.solve(first.solver(), watched.solutions()), first);
+        }
+    }
+
     static CpSolverStatus solve(CpSolver solver, SolverModel model) {
-        CpSolverStatus status = solver.solve(model.solver());
+        return checked(solver.solve(model.solver()), model);
+    }
+
+    private static CpSolverStatus checked(CpSolverStatus status, SolverModel model) {
         if (status == CpSolverStatus.MODEL_INVALID) {
             throw new IllegalStateException("The solver refuses the model: " + model.solver().validate());
         }

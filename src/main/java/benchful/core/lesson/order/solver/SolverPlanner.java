@@ -24,7 +24,12 @@ public final class SolverPlanner implements LessonPlanner {
 
     @Override
     public LessonOutcome plan(LessonRequest request) {
-        return Planning.of(request, SolverPlanner::plan);
+        return search(request, SearchWatch.NONE);
+    }
+
+    /** The same, told to somebody meanwhile; for a request whose time limit is longer than anybody waits for a page. */
+    public LessonOutcome search(LessonRequest request, SearchWatch watch) {
+        return Planning.of(request, model -> plan(model, watch));
     }
 
     /** Loads the solver's libraries, which takes up to a second the first time. Answers whether they can be used here. */
@@ -32,14 +37,14 @@ public final class SolverPlanner implements LessonPlanner {
         return Natives.LOADED;
     }
 
-    private static LessonOutcome plan(Model model) {
-        Optional<long[]> listed = new SerialSchedule(model).starts();
+    private static LessonOutcome plan(Model model, SearchWatch watch) {
+        Optional<long[]> listed = SerialSchedule.best(model);
         long bound = new Bound(model).earliestFinish();
         if (!Natives.LOADED) {
             return ListPlanner.outcome(model, listed, bound);
         }
         double seconds = model.request().timeLimit().toMillis() / 1000.0;
-        Search.Found found = new Search(model, seconds).run(listed, bound);
+        Search.Found found = new Search(model, seconds, watch).run(listed, bound);
         return found.starts().map(starts -> planned(model, starts, found.bound())).orElseGet(() -> found.impossible()
                 ? blamed(model) : NoOrder.notFound(model));
     }
