@@ -65,6 +65,14 @@ public record ClassFile(
         return room;
     }
 
+    /** The tools of which neither the venue nor the class says how many there are, but the project does. */
+    public Map<String, Integer> onlyOwned() {
+        Map<String, Integer> owned = new TreeMap<>();
+        project.tools().stream().filter(t -> t.owned() != null && !setup.tools().containsKey(t.name()) && (venue == null || !venue.tools().containsKey(t.name())))
+                .forEach(t -> owned.putIfAbsent(t.name(), t.owned()));
+        return owned;
+    }
+
     /** How many of a tool can be in use at once; of one that no step names, one for each student. */
     public int atOnce(String tool) {
         int students = setup.headcount();

@@ -86,6 +86,6 @@ public final class ClassAdvisor {
 
     private SuggestionList.Suggestion suggestion(Suggestion s, Map<Change, WhatIf> smaller) {
         return new SuggestionList.Suggestion(s.title(), s.plan().finish(), s.plan().fits(), s.gained(), s.chance(), s.chanceGained(),
-                s.preparation(), s.cost().orElse(null), s.loses(), SetupChange.of(s.changes(), tree, setup, smaller));
+                s.preparation(), s.cost().orElse(null), s.loses(), SetupChange.of(s.changes(), tree, setup, file.onlyOwned(), smaller));
     }
 }

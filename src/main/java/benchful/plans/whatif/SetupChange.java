@@ -18,21 +18,27 @@ import java.util.stream.IntStream;
 /** What suggested changes are in the setup of a class: which fields get which values. */
 final class SetupChange {
     private final JsonNode setup;
+    private final Map<String, Integer> owned;
     private final Map<Change, WhatIf> others;
     private final Map<String, String> fields = new LinkedHashMap<>();
 
-    /** @param others what changes that the engine does not know by itself, such as a smaller size, are in the setup */
-    private SetupChange(JsonNode setup, Map<Change, WhatIf> others) {
+    private SetupChange(JsonNode setup, Map<String, Integer> owned, Map<Change, WhatIf> others) {
         this.setup = setup;
+        this.owned = owned;
         this.others = others;
     }
 
-    /** One after the other, each upon what those before it left. */
-    static WhatIf of(List<Change> changes, FormTree tree, JsonNode setup, Map<Change, WhatIf> others) {
+    /**
+     * One after the other, each upon what those before it left.
+     *
+     * @param owned  how many there are of each tool that only the project counts: its number no longer goes once the class has its own
+     * @param others what changes that the engine does not know by itself, such as a smaller size, are in the setup
+     */
+    static WhatIf of(List<Change> changes, FormTree tree, JsonNode setup, Map<String, Integer> owned, Map<Change, WhatIf> others) {
         Map<String, String> fields = new LinkedHashMap<>();
         JsonNode now = setup;
         for (Change change : changes) {
-            SetupChange one = new SetupChange(now, others);
+            SetupChange one = new SetupChange(now, owned, others);
             one.make(change);
             fields.putAll(one.fields);
             now = new WhatIf(one.fields).over(tree, now);
@@ -44,7 +50,7 @@ final class SetupChange {
         if (change instanceof Change.Helper) {
             put("/helpers", number("/helpers") + 1);
         } else if (change instanceof Change.MoreTools more) {
-            more.more().forEach(tool -> put(JsonPointers.below("/tools", tool.name()), number(JsonPointers.below("/tools", tool.name())) + tool.count()));
+            more.more().forEach(tool -> bring(JsonPointers.below("/tools", tool.name()), owned.getOrDefault(tool.name(), 0), tool.count()));
         } else if (change instanceof Change.FewerStudents fewer) {
             fewer(fewer.fewer());
         } else if (change instanceof Change.PrepareAhead ahead) {
@@ -62,6 +68,10 @@ final class SetupChange {
         } else {
             hours(change);
         }
+    }
+
+    private void bring(String pointer, int without, int more) {
+        put(pointer, setup.at(pointer).asInt(without) + more);
     }
 
     private void hours(Change change) {

@@ -46,6 +46,16 @@ class SetupChangeTest {
         assertThat(changed(new Change.OwnPace()).ownPace()).isTrue();
     }
 
+    /** Six that the project owns and four more are ten; of what the class counts, or nobody, as many more as are said. */
+    @Test
+    void bringsMoreThanTheProjectOwns() {
+        Change more = new Change.MoreTools("knotting awl", 4);
+        assertThat(SetupChange.of(List.of(more), TREE, READER.written(SETUP), Map.of("knotting awl", 6), Map.of()).fields()).isEqualTo(Map.of("/tools/knotting awl", "10"));
+        ClassSetup counted = SETUP.withTools(Map.of("knotting awl", 3));
+        assertThat(SetupChange.of(List.of(more), TREE, READER.written(counted), Map.of("knotting awl", 6), Map.of()).fields()).isEqualTo(Map.of("/tools/knotting awl", "7"));
+        assertThat(SetupChange.of(List.of(more), TREE, READER.written(SETUP), Map.of(), Map.of()).fields()).isEqualTo(Map.of("/tools/knotting awl", "4"));
+    }
+
     @Test
     void meetsOnceMoreAtTheHoursOfTheLastMeeting() {
         List<ClassSetup.Meeting> meetings = changed(new Change.MoreMeetings(1, Period.ofWeeks(1))).meetings();
@@ -219,11 +229,11 @@ class SetupChangeTest {
     }
 
     private static ClassSetup changed(Change... changes) {
-        return read(SetupChange.of(List.of(changes), TREE, READER.written(SETUP), Map.of()), SETUP);
+        return read(SetupChange.of(List.of(changes), TREE, READER.written(SETUP), Map.of(), Map.of()), SETUP);
     }
 
     private static WhatIf whatIf(ClassSetup setup, Change change) {
-        return SetupChange.of(List.of(change), TREE, READER.written(setup), Map.of());
+        return SetupChange.of(List.of(change), TREE, READER.written(setup), Map.of(), Map.of());
     }
 
     private static ClassSetup with(Map<String, String> fields) {

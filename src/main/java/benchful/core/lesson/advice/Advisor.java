@@ -220,11 +220,19 @@ public final class Advisor {
         }
     }
 
-    /** Two of a kind, an earlier begin with a later end, or a break changed twice, are only more of one; two halves have other breaks. */
+    /**
+     * Two of a kind, an earlier begin with a later end, or a break changed twice, are only more of one; two halves have other breaks; and
+     * what is prepared and what is taken home together leave too little of a class.
+     */
     private static boolean goTogether(Change one, Change other) {
         boolean both = movesHours(one) && movesHours(other) || one instanceof BreakChange && other instanceof BreakChange;
         boolean lost = one instanceof BreakChange && other instanceof Change.SplitInTwo || one instanceof Change.SplitInTwo && other instanceof BreakChange;
+        both |= takesOut(one) && takesOut(other);
         return one instanceof Change.MoreTools || one.getClass() != other.getClass() && !both && !lost;
+    }
+
+    private static boolean takesOut(Change change) {
+        return change instanceof Change.PrepareAhead || change instanceof Change.TakenHome;
     }
 
     private static boolean movesHours(Change change) {

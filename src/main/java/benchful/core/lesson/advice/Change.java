@@ -50,6 +50,11 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         return this;
     }
 
+    /** Whether it is that change and more of the same. */
+    default boolean includes(Change other) {
+        return false;
+    }
+
     /** What the students lose by it, without a full stop; empty where it is nothing. */
     default String loses() {
         return "";
@@ -80,6 +85,11 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
             Set<String> all = new HashSet<>(request.preparedAhead());
             all.addAll(steps);
             return request.toBuilder().preparedAhead(all).build();
+        }
+
+        @Override
+        public boolean includes(Change other) {
+            return other instanceof PrepareAhead less && !steps.equals(less.steps) && steps.containsAll(less.steps);
         }
 
         @Override
@@ -125,7 +135,7 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
 
         @Override
         public String loses() {
-            return "They go home with it undone, and do it alone in about " + MinuteWords.minutes(takes);
+            return "They go home with an unfinished piece, and need about " + MinuteWords.minutes(takes) + " more";
         }
 
         @Override
@@ -140,7 +150,7 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
 
         @Override
         public Trouble trouble() {
-            return Trouble.AGREE;
+            return Trouble.ASK;
         }
     }
 

@@ -6,6 +6,7 @@ import benchful.core.lesson.Link;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.order.AtHome;
 import benchful.core.lesson.time.MeetingLinks;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -23,6 +24,8 @@ public final class HomeChanges {
 
     /** Who takes more than this home takes the class home. */
     private static final int MOST = 2;
+    /** Nor who has more than this left to do. */
+    private static final Duration LONGEST = Duration.ofMinutes(30);
     /** Calls per hour of a student who gets on alone. */
     private static final double FEW_CALLS = 2;
 
@@ -52,7 +55,7 @@ public final class HomeChanges {
         Optional<Step.Make> longest = made().max(Comparator.comparing(AtHome::length));
         boolean isTheClass = all.size() > MOST || longest.filter(all::contains).isPresent() || !all.stream().allMatch(this::isEasy);
         List<Step.Make> inOrder = made().filter(all::contains).toList();
-        return isTheClass ? Optional.empty() : Optional.of(Change.TakenHome.of(inOrder)).filter(home -> !isWaitedFor(home.apply(request), inOrder)).map(Change.class::cast);
+        return isTheClass ? Optional.empty() : Optional.of(Change.TakenHome.of(inOrder)).filter(home -> home.takes().compareTo(LONGEST) <= 0).filter(home -> !isWaitedFor(home.apply(request), inOrder)).map(Change.class::cast);
     }
 
     private void addMadeBehind(String step, Set<Step.Make> all) {

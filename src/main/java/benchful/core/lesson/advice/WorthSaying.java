@@ -36,8 +36,12 @@ final class WorthSaying {
     }
 
     private boolean isNotTheRightAmount(Suggestion one) {
-        return one.changes().size() == 1 && good.stream().filter(enough -> isOfAKind(enough, one)).mapToInt(Suggestion::extent).min().stream()
-                .anyMatch(enough -> enough != one.extent());
+        return one.changes().size() == 1 && (isMoreOfTheSame(one) || good.stream().filter(enough -> isOfAKind(enough, one)).mapToInt(Suggestion::extent).min().stream()
+                .anyMatch(enough -> enough != one.extent()));
+    }
+
+    private boolean isMoreOfTheSame(Suggestion one) {
+        return good.stream().anyMatch(enough -> enough.changes().size() == 1 && one.changes().get(0).includes(enough.changes().get(0)));
     }
 
     private static boolean isOfAKind(Suggestion one, Suggestion other) {

@@ -40,6 +40,8 @@ class HomeChangesTest {
     void offersWhatComesLast() {
         assertThat(titles(candles(make("label", 10)))).containsExactly("Let them do \"trim\" and \"label\" at home", "Let them do \"label\" at home");
         assertThat(titles(candles(make("label", 50)))).as("the longest").isEmpty();
+        assertThat(titles(candles(make("label", 30)))).as("half an hour at most").containsExactly("Let them do \"label\" at home");
+        assertThat(titles(candles(make("label", 31)))).isEmpty();
         assertThat(titles(candles(make("label", 10)).step(make("wrap", 5)).link("label", "wrap"))).as("no three").containsExactly(
                 "Let them do \"label\" and \"wrap\" at home", "Let them do \"wrap\" at home");
     }
@@ -68,8 +70,8 @@ class HomeChangesTest {
     @Test
     void saysWhatItAsks() {
         Change home = HomeChanges.of(candles(make("label", 10)).build(), step -> true).get(0);
-        assertThat(home.loses()).isEqualTo("They go home with it undone, and do it alone in about 18 min");
+        assertThat(home.loses()).isEqualTo("They go home with an unfinished piece, and need about 18 min more");
         assertThat(home.extent()).isEqualTo(18);
-        assertThat(home.trouble()).isEqualTo(Change.Trouble.AGREE);
+        assertThat(home.trouble()).isEqualTo(Change.Trouble.ASK);
     }
 }

@@ -31,6 +31,17 @@ class WorthSayingTest {
         assertThat(said(poor(book(15), 0.5), good(new Change.EarlierStart(Duration.ofMinutes(30))))).containsExactly("Book 15 min more", "Begin 30 min earlier");
     }
 
+    /** To fold and to pierce is more of the same where to fold is enough; to pierce is another thing. */
+    @Test
+    void preparesNoMoreThanIsEnough() {
+        assertThat(said(good(prepare("Fold")), good(prepare("Fold", "Pierce")), good(prepare("Pierce")))).containsExactly("Prepare Fold before the class", "Prepare Pierce before the class");
+        assertThat(said(poor(prepare("Fold"), 0.5), good(prepare("Fold", "Pierce")))).hasSize(2);
+    }
+
+    private static Change prepare(String... steps) {
+        return new Change.PrepareAhead(List.of(steps), String.join(" and ", steps));
+    }
+
     /** Where a helper is enough nobody is turned away, nor booked by more than an hour; where an hour is, nobody comes again. */
     @Test
     void asksForNothingGreatWhereSomethingLittleDoes() {
