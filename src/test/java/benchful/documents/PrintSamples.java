@@ -42,6 +42,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The sample classes as print-outs see them, read from their files without the program around them. */
 public final class PrintSamples {
@@ -77,6 +78,11 @@ public final class PrintSamples {
 
     public static ClassFile strand() {
         return file("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/boatshed-studio.yaml");
+    }
+
+    /** One class of each sample project: the files of class, project and venue. */
+    public static List<List<String>> all() {
+        return Stream.concat(Stream.of(List.of("classes/knotted-strand-saturday.yaml", "projects/knotted-strand.yaml", "venues/boatshed-studio.yaml")), others().stream()).toList();
     }
 
     /** One class of each other sample project: the files of class, project and venue. */

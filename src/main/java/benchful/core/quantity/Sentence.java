@@ -44,6 +44,11 @@ public record Sentence(String pattern, List<Quantity> amounts) {
         return written.length() <= LONGEST_QUOTED ? written : written.substring(0, written.offsetByCodePoints(0, LONGEST_QUOTED / 2)) + "…";
     }
 
+    /** A name in quotation marks, unless it brings marks of its own. */
+    public static String named(String name) {
+        return name.contains("“") ? name : "“%s”".formatted(name);
+    }
+
     /** In metric units, rounded for reading: to a tenth of a millimetre, a hundredth of a gram. */
     @Override
     public String toString() {

@@ -14,12 +14,7 @@ import java.util.List;
 public record ChecklistContent(PrintHead head, String summary, List<Section> sections, PlanTable plan) {
 
     /** @param lead a sentence before the boxes; may be empty */
-    public record Section(String title, String lead, List<Item> items) {
-        /** Short sections are kept on one page. */
-        public boolean together() {
-            return items.size() <= 12;
-        }
-    }
+    public record Section(String title, String lead, List<Item> items) {}
 
     /**
      * A box to tick.
@@ -29,8 +24,15 @@ public record ChecklistContent(PrintHead head, String summary, List<Section> sec
      * @param signs to show; may be none
      */
     public record Item(String at, String text, String note, Signage signs) {
+        private static final int LONG = 150;
+
         Item(String at, String text, String note) {
             this(at, text, note, Signage.NONE);
+        }
+
+        /** Whether it takes so many lines of large print that it may go on on the next page. */
+        public boolean isLong() {
+            return !signs.all().isEmpty() || text.length() + note.length() > LONG;
         }
 
         static Item of(String text) {

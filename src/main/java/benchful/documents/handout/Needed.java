@@ -59,13 +59,13 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
         ProjectSpec project = source.file().project();
         List<String> tools = project.tools().stream().filter(tool -> !source.isClass() || isForTheClass(project, tool)).map(tool -> tool(project, tool)).toList();
         if (source.isClass()) {
-            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts), "For you on the bench", lines(reader.bench().stream().map(Needed::whole), amounts), tools,
+            return new Needed("What you have", true, "In your kit", lines(reader.kit().stream(), amounts, project), "For you on the bench", lines(reader.bench().stream().map(Needed::whole), amounts, project), tools,
                     project.materials().stream().filter(MaterialLine::shared).map(line -> Formats.unparted(line.material())).distinct().toList());
         }
         Stream<Kit.Content> rest = Stream.concat(reader.bench().stream(), shared(source)).map(Needed::whole);
         return source.batch() == null
-                ? new Needed("You will need", false, "Materials", lines(reader.kit().stream(), amounts), "Supplies", lines(rest, amounts), tools, List.of())
-                : new Needed("What you have and what you will need", true, "In this kit", lines(reader.kit().stream(), amounts), "You will need as well", lines(rest, amounts), tools, List.of());
+                ? new Needed("You will need", false, "Materials", lines(reader.kit().stream(), amounts, project), "Supplies", lines(rest, amounts, project), tools, List.of())
+                : new Needed("What you have and what you will need", true, "In this kit", lines(reader.kit().stream(), amounts, project), "You will need as well", lines(rest, amounts, project), tools, List.of());
     }
 
     /** What the tutor alone uses, in what is done before the class or between its meetings, is no matter of the students'. */
@@ -91,12 +91,14 @@ public record Needed(String title, boolean packed, String kitTitle, List<Handout
         return source.needs().bench().stream().filter(content -> shared.contains(content.material()));
     }
 
-    private static List<HandoutContent.KitLine> lines(Stream<Kit.Content> contents, Amounts amounts) {
-        return contents.map(content -> line(content, amounts)).toList();
+    private static List<HandoutContent.KitLine> lines(Stream<Kit.Content> contents, Amounts amounts, ProjectSpec project) {
+        return contents.map(content -> line(content, amounts, project)).toList();
     }
 
-    private static HandoutContent.KitLine line(Kit.Content content, Amounts amounts) {
-        String chosen = content.detail() != null ? content.detail() : content.open() == null ? "" : "your choice of " + content.open();
+    /** What is still to be chosen is in the kit already where the class was given one of its variants. */
+    private static HandoutContent.KitLine line(Kit.Content content, Amounts amounts, ProjectSpec project) {
+        boolean variant = project.materials().stream().noneMatch(line -> line.material().equals(content.material()));
+        String chosen = content.detail() != null ? content.detail() : content.open() == null ? "" : (variant ? "unless you choose another " : "your choice of ") + content.open();
         return new HandoutContent.KitLine(Formats.unparted(amounts.words(content)), Formats.unparted(content.material()), chosen);
     }
 

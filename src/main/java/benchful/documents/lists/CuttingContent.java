@@ -78,8 +78,8 @@ public record CuttingContent(PrintHead head, List<Material> materials) {
         List<Pattern> patterns = new ArrayList<>();
         for (SheetPicture picture : pictures) {
             String name = "cutting-%d-%d".formatted(number, patterns.size() + 1);
-            String drawing = bag.drawing(name, picture.svg(name, "How a sheet of " + material.name() + " is cut"));
-            patterns.add(new Pattern(new HandoutContent.Figure(drawing, "A sheet to scale, its cuts numbered in their order."),
+            String drawing = bag.drawing(name, picture.svg(name, "How " + material.name() + " is cut"));
+            patterns.add(new Pattern(new HandoutContent.Figure(drawing, "To scale, its cuts numbered in their order."),
                     picture.sheet().size().width().compareTo(picture.sheet().size().length()) > 0, List.of(row(picture, amounts))));
         }
         long onHand = plan.sheets().stream().filter(sheet -> !sheet.bought()).count();

@@ -34,6 +34,11 @@ import java.util.List;
 public record RiskContent(
         PrintHead head, List<Fact> facts, List<Row> actions, String status, List<RiskMatrix> matrices, String convention, List<Row> rows, RawString notes, String assessor, String signed, String reviewBy) {
 
+    /** Lines of hazards in the fullest cell of both matrices: all cells are as tall. */
+    public int tallest() {
+        return matrices.stream().mapToInt(RiskMatrix::tallest).max().orElse(0);
+    }
+
     /** A line of the head. */
     public record Fact(String label, String text) {}
 

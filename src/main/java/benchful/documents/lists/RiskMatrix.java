@@ -10,6 +10,9 @@ import java.util.stream.IntStream;
 /** Severity by likelihood, with the numbers of the hazards in their cells; the gravest stands on top. */
 public record RiskMatrix(String title, List<Line> lines) {
 
+    /** Numbers of hazards that stand beside each other in a cell. */
+    private static final int TO_A_LINE = 2;
+
     /** All likelihoods of one severity. */
     public record Line(int severity, List<Cell> cells) {}
 
@@ -18,6 +21,11 @@ public record RiskMatrix(String title, List<Line> lines) {
      * @param hazards numbers of those that lie here, "1, 4"; may be empty
      */
     public record Cell(int score, String band, String hazards) {}
+
+    /** Lines that the numbers of the fullest cell take. */
+    int tallest() {
+        return lines.stream().flatMap(line -> line.cells().stream()).mapToInt(cell -> cell.hazards().isEmpty() ? 0 : (cell.hazards().split(", ").length + TO_A_LINE - 1) / TO_A_LINE).max().orElse(0);
+    }
 
     /** @param risks of the hazards in their order */
     static RiskMatrix of(String title, List<Risk> risks, RiskBands bands) {

@@ -12,6 +12,8 @@ import java.util.Arrays;
 record PlanLabel(Svg svg, double text, int number, String words, Place place, boolean inside) {
 
     private static final double SIZE = 0.95;
+    private static final double NEARLY = 0.8;
+    private static final double LEAST = 0.5;
 
     /** Where a block stands from {@code x} to {@code end}, and how far its label may reach on either side. */
     record Place(double before, double x, double end, double next) {
@@ -72,11 +74,18 @@ record PlanLabel(Svg svg, double text, int number, String words, Place place, bo
         return line.endsWith("…") && line.contains(" ") ? line.substring(0, line.lastIndexOf(' ')) + " …" : line;
     }
 
+    /** Upright where it has room at nearly its full size, else lying along the block, which is higher than wide. */
     private void drawNumber(double y, double height) {
         String words = String.valueOf(number);
-        double size = Math.min(text, place.width() / words.length() * 1.3);
-        if (size >= 0.5 * text) {
-            svg.text((place.x() + place.end()) / 2, y + height / 2 + 0.5 * text, size, words, "text-anchor=\"middle\"");
+        double middle = (place.x() + place.end()) / 2;
+        double upright = Math.min(text, place.width() / words.length() * 1.3);
+        double lying = Math.min(text, place.width() * 1.2);
+        if (upright >= NEARLY * text) {
+            svg.text(middle, y + height / 2 + 0.5 * text, upright, words, "text-anchor=\"middle\"");
+        } else if (lying >= LEAST * text) {
+            double x = middle + 0.36 * lying;
+            double at = y + height / 2 + 0.2 * text;
+            svg.text(x, at, lying, words, "text-anchor=\"middle\" transform=\"rotate(-90 %s %s)\"".formatted(Svg.n(x), Svg.n(at)));
         }
     }
 }

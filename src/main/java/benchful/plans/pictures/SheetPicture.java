@@ -104,7 +104,7 @@ public record SheetPicture(CutSheet sheet, int count, double scale, int text, Fu
     private String description() {
         String pieces = sheet.pieces().stream().map(p -> "%s (%s)".formatted(words.apply(p.size()), p.label())).collect(Collectors.joining(", "));
         String kept = sheet.offcuts().stream().filter(CutSheet.Offcut::kept).map(o -> words.apply(o.size())).collect(Collectors.joining(", "));
-        return "%d × a sheet of %s, by %d cuts, into %s%s.".formatted(count, words.apply(sheet.size()), sheet.cuts().size(), pieces,
+        return "%d × %s, by %d cuts, into %s%s.".formatted(count, words.apply(sheet.size()), sheet.cuts().size(), pieces,
                 kept.isEmpty() ? "" : "; offcuts to keep " + kept);
     }
 

@@ -2,10 +2,13 @@ package benchful.documents.pdf;
 
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -24,10 +27,29 @@ public final class TagTree {
 
     private final List<PDStructureElement> elements = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
+    private final List<Table> tables = new ArrayList<>();
+    private final Deque<List<Row>> open = new ArrayDeque<>();
     private final Map<COSDictionary, Map<Integer, PDMarkedContent>> contents = new HashMap<>();
     private final Map<COSDictionary, Integer> pages = new HashMap<>();
 
     private TagTree() {}
+
+    /** A table's rows below its head, from top to bottom; those that nothing is printed in yet are on page 0. */
+    public record Table(List<Row> rows) {
+        public Table {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** Where a row begins, whether it ends on another page, its first words, and how tall what stands on the first page is [mm]. */
+    public record Row(int page, boolean torn, String words, double height) {
+        private static final double TALL = 11;
+
+        /** So tall that it is a block of its own. */
+        public boolean isTall() {
+            return height > TALL;
+        }
+    }
 
     /** A run of text as it is read; its place is from the top left of its page [mm]. */
     public record Piece(int page, Rectangle2D place, String text) {}
@@ -51,15 +73,26 @@ public final class TagTree {
         return pieces;
     }
 
+    public List<Table> tables() {
+        return tables;
+    }
+
     private void walk(PDStructureNode node, COSDictionary page) {
         COSDictionary here = node instanceof PDStructureElement e && e.getPage() != null ? e.getPage().getCOSObject() : page;
         for (Object kid : node.getKids()) {
             if (kid instanceof PDStructureElement element) {
                 elements.add(element);
                 int from = pieces.size();
+                boolean table = element.getStandardStructureType().equals("Table");
+                if (table) {
+                    open.push(new ArrayList<>());
+                }
                 walk(element, here);
-                if (element.getStandardStructureType().equals("TH")) {
-                    keepFirstPage(from);
+                switch (element.getStandardStructureType()) {
+                    case "TH" -> keepFirstPage(from);
+                    case "Table" -> close();
+                    case "TR" -> row(element, pieces.subList(from, pieces.size()));
+                    default -> { }
                 }
             } else if (kid instanceof PDMarkedContentReference reference) {
                 piece(reference.getPage() == null ? here : reference.getPage().getCOSObject(), reference.getMCID());
@@ -74,6 +107,26 @@ public final class TagTree {
         List<Piece> head = pieces.subList(from, pieces.size());
         int first = head.stream().mapToInt(Piece::page).min().orElse(0);
         head.removeIf(piece -> piece.page() != first);
+    }
+
+    /** A table within another's cell goes on with its cell. */
+    private void close() {
+        List<Row> rows = open.pop();
+        if (open.isEmpty()) {
+            tables.add(new Table(rows));
+        }
+    }
+
+    private void row(PDStructureElement element, List<Piece> pieces) {
+        boolean head = element.getKids().stream().allMatch(cell -> cell instanceof PDStructureElement e && e.getStandardStructureType().equals("TH"));
+        if (head || open.isEmpty()) {
+            return;
+        }
+        int page = pieces.stream().mapToInt(Piece::page).min().orElse(0);
+        List<Piece> here = pieces.stream().filter(piece -> piece.page() == page).toList();
+        double top = here.stream().mapToDouble(piece -> piece.place().getMinY()).min().orElse(0);
+        double end = here.stream().mapToDouble(piece -> piece.place().getMaxY()).max().orElse(0);
+        open.peek().add(new Row(page, here.size() < pieces.size(), here.stream().map(Piece::text).limit(6).collect(Collectors.joining(" ")), end - top));
     }
 
     private void piece(COSDictionary page, int id) {

@@ -23,7 +23,7 @@ class SheetPictureTest {
     @Test
     void drawsSheetsThatAreCutAlikeOnce() {
         assertThat(PICTURES).extracting(SheetPicture::count).containsExactly(2, 1);
-        assertThat(PICTURES.get(0).svg("s", "t")).contains(">2 ×</text>", ">3</text>", "2 × a sheet of 121 mm x 81 mm, by 3 cuts, into 60 mm x 40 mm (leaf)");
+        assertThat(PICTURES.get(0).svg("s", "t")).contains(">2 ×</text>", ">3</text>", "2 × 121 mm x 81 mm, by 3 cuts, into 60 mm x 40 mm (leaf)");
         assertThat(PICTURES.get(1).svg("s", "t")).contains("offcuts to keep");
     }
 

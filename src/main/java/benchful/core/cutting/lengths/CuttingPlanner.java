@@ -90,9 +90,9 @@ public final class CuttingPlanner {
         long longest = Stream.of(request.onHand(), request.planned(), request.stocks().stream().map(Stock::length).toList())
                 .flatMap(List::stream).mapToLong(Micrometres::down).max().orElse(0);
         return request.pieces().stream().filter(p -> Micrometres.up(p.length()) > longest).findFirst().map(p -> new NotCuttable(longest == 0
-                ? Sentence.of("There is no length to cut the pieces for “%s” from, of %s each.", p.label(), p.length())
-                : Sentence.of("A piece for “%s” takes %s, but the longest length there is has %s. Offer a longer one, or join pieces.",
-                        p.label(), p.length(), Micrometres.quantity(longest))));
+                ? Sentence.of("There is no length to cut the pieces for %s from, of %s each.", Sentence.named(p.label()), p.length())
+                : Sentence.of("A piece for %s takes %s, but the longest length there is has %s. Offer a longer one, or join pieces.",
+                        Sentence.named(p.label()), p.length(), Micrometres.quantity(longest))));
     }
 
     /** Gives each pattern's pieces their labels. */

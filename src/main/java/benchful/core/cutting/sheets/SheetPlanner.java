@@ -85,9 +85,9 @@ public final class SheetPlanner {
 
     private Optional<NotCuttable> tooLarge() {
         return request.pieces().stream().filter(p -> kinds.sheets().stream().noneMatch(s -> fits(p, s))).findFirst().map(p -> new NotCuttable(
-                kinds.sheets().isEmpty() ? Sentence.of("There is no sheet to cut the rectangles for “%s” from, of %s x %s each.", p.label(), p.size().length(), p.size().width())
-                        : Sentence.of("A rectangle for “%s” takes %s x %s, which lies on no sheet there is. Offer a larger one, or join pieces.",
-                                p.label(), p.size().length(), p.size().width())));
+                kinds.sheets().isEmpty() ? Sentence.of("There is no sheet to cut the rectangles for %s from, of %s x %s each.", Sentence.named(p.label()), p.size().length(), p.size().width())
+                        : Sentence.of("A rectangle for %s takes %s x %s, which lies on no sheet there is. Offer a larger one, or join pieces.",
+                                Sentence.named(p.label()), p.size().length(), p.size().width())));
     }
 
     private boolean fits(Rectangle piece, SheetKinds.Shape sheet) {

@@ -50,7 +50,7 @@ class SheetPlannerTest {
 
         assertThat(plan(request("50 mm", "100 mm", "0 mm", piece("a", "80 mm", "40 mm", 1))).sheets().get(0).pieces().get(0).size()).isEqualTo(size("40 mm", "80 mm"));
         assertThat(SheetPlanner.plan(request("50 mm", "100 mm", "0 mm", along))).isEqualTo(new NotCuttable(Sentence.of(
-                "A rectangle for “%s” takes %s x %s, which lies on no sheet there is. Offer a larger one, or join pieces.", "a", q("80 mm"), q("40 mm"))));
+                "A rectangle for %s takes %s x %s, which lies on no sheet there is. Offer a larger one, or join pieces.", "“a”", q("80 mm"), q("40 mm"))));
     }
 
     @Test
