@@ -2,6 +2,7 @@ package benchful.documents.pdf;
 
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,13 +18,14 @@ public final class PageLook {
 
     private final PdfReading pdf;
     private final List<PdfReading.Glyph> letters;
-    private final TagTree tags;
+    private final List<TagTree.Table> tables;
     private final Map<Integer, Double> feet = new HashMap<>();
+    private final Map<Integer, List<Rectangle2D>> drawn = new HashMap<>();
 
     private PageLook(PdfReading pdf) throws IOException {
         this.pdf = pdf;
         this.letters = pdf.glyphs().stream().filter(glyph -> !glyph.letters().isBlank()).toList();
-        this.tags = TagTree.of(pdf.document());
+        this.tables = pdf.pages() == 1 ? List.of() : TagTree.of(pdf.document()).tables();
     }
 
     public static PageLook of(PdfReading pdf) throws IOException {
@@ -35,10 +37,10 @@ public final class PageLook {
     }
 
     /** How far down what lies between margin and footer reaches, letters or drawings: 0 to 1. */
-    public double fill(int page) throws IOException {
+    public double fill(int page) {
         double foot = foot(page);
         double words = body(page).stream().mapToDouble(PdfReading.Glyph::y).max().orElse(TOP);
-        double lines = OutlineReader.rectangles(sheet(page)).stream().mapToDouble(Rectangle2D::getMaxY).filter(y -> y < foot - 1).max().orElse(TOP);
+        double lines = lines(page).stream().mapToDouble(Rectangle2D::getMaxY).filter(y -> y < foot - 1).max().orElse(TOP);
         return (Math.max(words, lines) - TOP) / (foot - TOP);
     }
 
@@ -75,7 +77,7 @@ public final class PageLook {
     /** Tables of which a single row of several stands alone at the foot of a page or at the head of the next, by that row's first words. */
     public List<String> loneRows() {
         List<String> lone = new ArrayList<>();
-        for (TagTree.Table table : tags.tables()) {
+        for (TagTree.Table table : tables) {
             Map<Integer, List<TagTree.Row>> byPage = new HashMap<>();
             table.rows().forEach(row -> byPage.computeIfAbsent(row.page(), any -> new ArrayList<>()).add(row));
             int first = table.rows().stream().mapToInt(TagTree.Row::page).min().orElse(0);
@@ -90,7 +92,7 @@ public final class PageLook {
 
     /** Rows that begin on one page and end on another, by their first words. */
     public List<String> tornRows() {
-        return tags.tables().stream().flatMap(table -> table.rows().stream()).filter(TagTree.Row::torn).map(row -> "page %d: %s".formatted(row.page(), row.words())).toList();
+        return tables.stream().flatMap(table -> table.rows().stream()).filter(TagTree.Row::torn).map(row -> "page %d: %s".formatted(row.page(), row.words())).toList();
     }
 
     private List<PdfReading.Glyph> body(int page) {
@@ -104,12 +106,20 @@ public final class PageLook {
     }
 
     private double footLine(int page) {
+        double wide = sheet(page).getMediaBox().getWidth() * MM;
+        return lines(page).stream().filter(line -> line.getWidth() > wide - 40 && line.getHeight() < 0.6 && line.getMinY() > high(page) * 0.7)
+                .mapToDouble(Rectangle2D::getMinY).max().orElseThrow(() -> new AssertionError("Page %d has no footer.".formatted(page)));
+    }
+
+    private List<Rectangle2D> lines(int page) {
+        return drawn.computeIfAbsent(page, this::read);
+    }
+
+    private List<Rectangle2D> read(int page) {
         try {
-            double wide = sheet(page).getMediaBox().getWidth() * MM;
-            return OutlineReader.rectangles(sheet(page)).stream().filter(line -> line.getWidth() > wide - 40 && line.getHeight() < 0.6 && line.getMinY() > high(page) * 0.7)
-                    .mapToDouble(Rectangle2D::getMinY).max().orElseThrow(() -> new AssertionError("Page %d has no footer.".formatted(page)));
+            return OutlineReader.rectangles(sheet(page));
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
