@@ -17,7 +17,8 @@ import java.util.stream.IntStream;
  * Finds the patterns whose new lengths cost least.
  *
  * <p>First fit and a plain bound settle most classes. Where they differ and all patterns can be listed, {@link CuttingProof}
- * settles it. Else the bound of {@link ColumnGeneration} is aimed at: the patterns that its linear programme uses most are cut
+ * settles it. Else the bound of {@link ColumnGeneration} is aimed at: all patterns that such a plan can have are listed, where they are few, and
+ * {@link CuttingProof} finds one or proves that there is none. Where that leaves it open, the patterns that its linear programme uses most are cut
  * first, the rest is solved anew, and where the rest can no longer reach the aim, the next pattern is tried. Where that fails
  * within a fixed number of tries, anything cheaper than the best is aimed at. What is done is counted, so the search always ends
  * the same way, with the least proven or the gap known.
@@ -65,8 +66,9 @@ final class CuttingSearch {
     }
 
     private Found improve(long plain) {
-        ColumnGeneration columns = new ColumnGeneration(kinds, List.of(), work);
-        long bound = Math.max(plain, kinds.whole(columns.bound()));
+        ColumnGeneration columns = new ColumnGeneration(kinds, best, work);
+        long first = Math.max(plain, kinds.whole(columns.bound()));
+        long bound = settled(first, columns).orElse(first);
         if (!reaches(bound, MOST_TRIES, columns)) {
             CuttingProof.ask(kinds, columns.patterns(), work).plan().ifPresent(this::keep);
             boolean better = true;
@@ -75,6 +77,13 @@ final class CuttingSearch {
             }
         }
         return new Found(best, bound);
+    }
+
+    /** Tries all plans that cost so much or less, where few patterns come into question, and answers what no plan is below then. */
+    private Optional<Long> settled(long cost, ColumnGeneration columns) {
+        Optional<CuttingProof.Answer> answer = columns.prices().flatMap(prices -> NearPatterns.of(kinds, prices, cost, work)).map(near -> CuttingProof.ask(kinds, near, work));
+        answer.flatMap(CuttingProof.Answer::plan).ifPresent(this::keep);
+        return answer.filter(CuttingProof.Answer::settled).map(all -> Math.min(kinds.cost(best), cost + kinds.step()));
     }
 
     private void keep(List<Pattern> plan) {

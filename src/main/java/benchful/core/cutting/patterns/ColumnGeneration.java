@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +40,8 @@ public final class ColumnGeneration {
     private final List<Pattern> patterns = new ArrayList<>();
     private double[] uses = {};
     private long bound;
-    private long @Nullable [] worths;
+    private @Nullable Prices prices;
+    private @Nullable Prices last;
     private long least;
 
     /** @param known patterns to begin with; those that can't be cut any more are left out */
@@ -77,11 +79,48 @@ public final class ColumnGeneration {
     }
 
     /**
+     * Prices of the pieces that gave a bound, in whole numbers.
+     *
+     * @param pieces  by kind
+     * @param lengths of each length, what its best pattern is worth at most
+     */
+    @SuppressWarnings("ArrayRecordComponent")
+    public record Prices(long[] pieces, long[] lengths) {
+        /** The length that can be bought as often as needed and gives most worth for its cost. */
+        public Optional<Integer> cheapest(Kinds kinds) {
+            return IntStream.range(0, lengths.length).filter(l -> !kinds.lengths().get(l).limited() && lengths[l] > 0).boxed()
+                    .min((a, b) -> product(kinds.lengths().get(a).cost(), lengths[b]).compareTo(product(kinds.lengths().get(b).cost(), lengths[a])));
+        }
+
+        /** What new lengths must be worth at least. */
+        public BigInteger due(Kinds kinds) {
+            BigInteger due = BigInteger.ZERO;
+            for (int i = 0; i < pieces.length; i++) {
+                due = due.add(product(pieces[i], kinds.demand()[i]));
+            }
+            for (int l = 0; l < lengths.length; l++) {
+                EqualLengths length = kinds.lengths().get(l);
+                due = length.limited() ? due.subtract(product(lengths[l], length.available())) : due;
+            }
+            return due;
+        }
+
+        private static BigInteger product(long a, long b) {
+            return BigInteger.valueOf(a).multiply(BigInteger.valueOf(b));
+        }
+    }
+
+    /** Those of the last round, by which fewest patterns come near the best; empty where the linear programme was not solved to its end. */
+    public Optional<Prices> prices() {
+        return Optional.ofNullable(last);
+    }
+
+    /**
      * By the prices that gave the bound, what one of each length is worth at most, and what the new lengths of every plan are worth
      * at least, those planned among them. Empty where no prices gave any.
      */
     public Optional<StockFloor> floor() {
-        return worths == null ? Optional.empty() : Optional.of(new StockFloor(LongStream.of(worths).boxed().toList(), least));
+        return Optional.ofNullable(prices).map(by -> new StockFloor(LongStream.of(by.lengths()).boxed().toList(), least));
     }
 
     /** The linear programme at work, costs in parts of the dearest length. Rows: pieces of each kind, then limited lengths. */
@@ -146,21 +185,22 @@ public final class ColumnGeneration {
                 }
             }
             raise(worths, best);
+            last = better.isEmpty() ? new Prices(worths, best) : null;
             better.forEach(this::add);
             return !better.isEmpty();
         }
 
-        private void raise(long[] prices, long[] best) {
+        private void raise(long[] pieces, long[] best) {
             BigInteger due = BigInteger.ZERO;
-            for (int i = 0; i < prices.length; i++) {
-                due = due.add(BigInteger.valueOf(prices[i]).multiply(BigInteger.valueOf(kinds.demand()[i])));
+            for (int i = 0; i < pieces.length; i++) {
+                due = due.add(BigInteger.valueOf(pieces[i]).multiply(BigInteger.valueOf(kinds.demand()[i])));
             }
             due = due.subtract(worth(best, length -> !length.bought()));
             BigInteger sum = due.subtract(worth(best, length -> length.bought() && length.limited()));
             long raised = sum.signum() > 0 ? scaled(sum, best) : 0;
             if (raised > bound) {
                 bound = raised;
-                worths = best;
+                prices = new Prices(pieces, best);
                 least = due.longValueExact();
             }
         }

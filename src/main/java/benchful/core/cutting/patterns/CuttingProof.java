@@ -16,7 +16,7 @@ import java.util.Optional;
  * nodes make the answer the same on every machine.
  */
 public final class CuttingProof {
-    private static final String LIMITS = "limits/nodes = 300\nparallel/maxnthreads = 1\nrandomization/randomseedshift = 1\n";
+    private static final String LIMITS = "limits/nodes = 200\nparallel/maxnthreads = 1\nrandomization/randomseedshift = 1\n";
     private static final long STEPS_A_PATTERN = 1_000;
     private static final double TOLERANCE = 1e-6;
 
@@ -34,12 +34,15 @@ public final class CuttingProof {
     /**
      * @param plan empty where the patterns give none, or none was found
      * @param bound no plan of these patterns costs less
+     * @param settled whether the plan is the cheapest of these patterns, or none is a plan
      */
-    public record Answer(Optional<List<Pattern>> plan, long bound) {}
+    public record Answer(Optional<List<Pattern>> plan, long bound, boolean settled) {
+        private static final Answer OPEN = new Answer(Optional.empty(), 0, false);
+    }
 
     public static Answer ask(Kinds kinds, List<Pattern> patterns, Work work) {
         if (work.isSpent()) {
-            return new Answer(Optional.empty(), 0);
+            return Answer.OPEN;
         }
         work.spend(STEPS_A_PATTERN * patterns.size());
         Loader.loadNativeLibraries();
@@ -57,11 +60,14 @@ public final class CuttingProof {
         MPSolverParameters exact = new MPSolverParameters();
         exact.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         MPSolver.ResultStatus status = solver.solve(exact);
+        if (status == MPSolver.ResultStatus.INFEASIBLE) {
+            return new Answer(Optional.empty(), 0, true);
+        }
         if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
-            return new Answer(Optional.empty(), 0);
+            return Answer.OPEN;
         }
         double bound = solver.objective().bestBound();
-        return new Answer(Optional.of(plan()), Math.max(0, (long) Math.ceil(bound - TOLERANCE * Math.max(1, bound))));
+        return new Answer(Optional.of(plan()), Math.max(0, (long) Math.ceil(bound - TOLERANCE * Math.max(1, bound))), status == MPSolver.ResultStatus.OPTIMAL);
     }
 
     private void build() {
@@ -77,7 +83,9 @@ public final class CuttingProof {
             solver.objective().setCoefficient(cut, (double) kinds.lengths().get(pattern.length()).cost());
             available[pattern.length()].setCoefficient(cut, 1);
             for (int i = 0; i < demand.length; i++) {
-                demand[i].setCoefficient(cut, pattern.counts()[i]);
+                if (pattern.counts()[i] > 0) {
+                    demand[i].setCoefficient(cut, pattern.counts()[i]);
+                }
             }
         }
         solver.objective().setMinimization();

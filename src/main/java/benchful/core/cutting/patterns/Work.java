@@ -5,8 +5,8 @@ package benchful.core.cutting.patterns;
  * on every machine. When it is spent the search ends with the best it has found and the bound it has proven.
  */
 public final class Work {
-    /** At most about a second on an ordinary machine of 2020. */
-    private static final long MOST = 60_000_000;
+    /** At most about two seconds on an ordinary machine of 2020. */
+    private static final long MOST = 120_000_000;
 
     private long left;
 

@@ -66,7 +66,7 @@ class AllPatternsTest {
     }
 
     private static boolean isSpent(int steps) {
-        Work work = Work.among(60_000_000 / steps);
+        Work work = Work.among(120_000_000 / steps);
         AllPatterns.of(ofLengths(1, 1000, piece("1 mm", 9)), work);
         return work.isSpent();
     }

@@ -35,9 +35,11 @@ class CuttingProofTest {
         CuttingProof.Answer none = CuttingProof.ask(kinds(1, 1, NEW), List.of(pattern(0, 1, 0)), Work.among(1));
         assertThat(none.plan()).isEmpty();
         assertThat(none.bound()).isZero();
+        assertThat(none.settled()).as("there is none").isTrue();
         CuttingProof.Answer spent = CuttingProof.ask(kinds(1, 1, NEW), List.of(BOTH), KnapsackTest.left(0));
         assertThat(spent.plan()).isEmpty();
         assertThat(spent.bound()).isZero();
+        assertThat(spent.settled()).isFalse();
     }
 
     @Test

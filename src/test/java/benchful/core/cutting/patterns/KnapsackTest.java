@@ -80,12 +80,12 @@ class KnapsackTest {
     @Test
     void sharesItsWorkAmongAttempts() {
         Work half = Work.among(2);
-        half.spend(29_999_999);
+        half.spend(59_999_999);
         assertThat(half.isSpent()).isFalse();
         half.spend(1);
         assertThat(half.isSpent()).isTrue();
         Work all = Work.among(0);
-        all.spend(59_999_999);
+        all.spend(119_999_999);
         assertThat(all.isSpent()).isFalse();
         all.spend(Long.MAX_VALUE);
         assertThat(all.isSpent()).isTrue();
@@ -94,7 +94,7 @@ class KnapsackTest {
     /** @param steps that may still be done */
     static Work left(long steps) {
         Work work = Work.among(1);
-        work.spend(60_000_000 - steps);
+        work.spend(120_000_000 - steps);
         return work;
     }
 
