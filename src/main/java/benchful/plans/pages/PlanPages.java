@@ -182,13 +182,13 @@ class PlanPages {
                 return page(form(), null);
             }
             ClassPlan plan = plan(file);
-            return Templates.show(new PlanView(craftClass, file, plan, wishes(file, plan), SpecForm.of(reading.tree(), craftClass.version()), new Trial(whatIf, changes), null, proof(file, plan),
+            return Templates.show(new PlanView(craftClass, file, plan, wishes(file, plan), SpecForm.of(reading.tree(), craftClass.version()), Trial.of(whatIf, changes, file.project()), null, proof(file, plan),
                     experience.of(craftClass, file, plan.lesson())));
         }
 
         Trial kept(WhatIf undo) {
             List<Difference> changes = Difference.between(undo.over(new FormTree(reader.schema()), stored), stored);
-            return changes.isEmpty() ? null : new Trial(undo, changes);
+            return changes.isEmpty() ? null : Trial.of(undo, changes, craftClass.project().toSpec());
         }
 
         private Proof proof(ClassFile file, ClassPlan plan) {

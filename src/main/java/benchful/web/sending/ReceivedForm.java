@@ -46,6 +46,9 @@ public record ReceivedForm(String address, boolean multipart, String key, List<F
         List<Upload> files = new ArrayList<>();
         String key = null;
         for (String name : data) {
+            if (name == null) {
+                continue; // a part that names no field
+            }
             for (FormValue value : data.get(name)) {
                 if (value.isFileItem()) {
                     addPicked(files, name, value);

@@ -117,6 +117,7 @@ class PlanPagesTest {
         tutor.open(page).press("Keep this order");
         assertThat(tutor.page().select("#wishes").text()).matches("Your own order: Welcome.*, then .*\\. This costs no time\\. Leave all to the plan Change what you ask for");
         assertThat(tutor.page().select("button").eachText()).contains("Undo").doesNotContain("Keep this order");
+        assertThat(tutor.page().select(".differences").first().text()).startsWith("own order 1: Welcome, and what we make").doesNotContain("welcome");
         assertThat(stored("/own_order/1")).isNotEmpty();
         tutor.press("Leave all to the plan");
         assertThat(stored("/own_order/0")).isEmpty();

@@ -11,6 +11,7 @@ import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -41,6 +42,14 @@ class ResendPageTest {
         tutor.press("Send it again");
         assertThat(tutor.path()).matches("/materials/\\d+");
         assertThat(tutor.page().select("h1").text()).isEqualTo("Cord “fine” & <strong>");
+    }
+
+    @Test
+    void passesOverAPartThatNamesNoField() {
+        String body = "--x\r\nContent-Disposition: form-data; name=\"\"\r\n\r\na\r\n--x\r\nContent-Disposition: form-data\r\n\r\nb\r\n--x--\r\n";
+        Response answer = RestAssured.given().contentType("multipart/form-data; boundary=x").body(body.getBytes(StandardCharsets.US_ASCII)).post("/projects");
+        assertThat(answer.statusCode()).isBetween(400, 499);
+        assertThat(answer.body().asString()).doesNotContain("Something went wrong");
     }
 
     @Test
