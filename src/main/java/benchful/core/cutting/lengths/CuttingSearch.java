@@ -17,11 +17,11 @@ import java.util.stream.IntStream;
  * Finds the patterns whose new lengths cost least.
  *
  * <p>First fit and a plain bound settle most classes. Where they differ and all patterns can be listed, {@link CuttingProof}
- * settles it. Else the bound of {@link ColumnGeneration} is aimed at: all patterns that such a plan can have are listed, where they are few, and
- * {@link CuttingProof} finds one or proves that there is none. Where that leaves it open, the patterns that its linear programme uses most are cut
- * first, the rest is solved anew, and where the rest can no longer reach the aim, the next pattern is tried. Where that fails
- * within a fixed number of tries, anything cheaper than the best is aimed at. What is done is counted, so the search always ends
- * the same way, with the least proven or the gap known.
+ * settles it. Else the bound of {@link ColumnGeneration} is aimed at: all patterns that such a plan can have are listed, where they are
+ * few ({@link NearPatterns}), and {@link CuttingProof} finds a plan of them or proves that there is none. Where that leaves it open, the
+ * patterns that the linear programme uses most are cut first, the rest is solved anew, and where the rest can no longer reach the aim,
+ * the next pattern is tried. Where that fails within a fixed number of tries, anything cheaper than the best is aimed at. What is done is
+ * counted, so the search always ends the same way, with the least proven or the gap known.
  */
 final class CuttingSearch {
     private static final int MOST_TRIES = 400;

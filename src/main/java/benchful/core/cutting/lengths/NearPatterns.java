@@ -20,10 +20,10 @@ import java.util.stream.IntStream;
  * Combinatorial Optimization" (1988), section II.5.2 (from memory).
  */
 final class NearPatterns {
-    private static final int MOST = 4000;
+    private static final int MOST = 6000;
 
     /** Counts of pieces in all patterns, which the integer programme writes out. */
-    private static final long MOST_COUNTS = 400_000;
+    private static final long MOST_COUNTS = 1_200_000;
 
     private final Kinds kinds;
     private final Prices prices;
