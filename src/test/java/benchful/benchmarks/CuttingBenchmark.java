@@ -25,6 +25,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -33,6 +34,7 @@ import java.util.stream.Stream;
  * Prints how many published cutting instances in the folder {@code -Dbenchful.published} are solved to proof and how many are as good as
  * the best published, with the time of a processor: lengths (t60, u120, scholl1 and hard28), and rectangles from equal sheets (classes of Berkey
  * and Wang 1987 and of Martello and Vigo 1998), 20 and 40 pieces, against the best plans known of cuts from edge to edge in three stages.
+ * With arguments only the sets that they name: {@code hard28 sheets}.
  */
 public final class CuttingBenchmark {
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
@@ -41,17 +43,20 @@ public final class CuttingBenchmark {
     private CuttingBenchmark() {}
 
     public static void main(String[] arguments) throws IOException {
+        Set<String> asked = arguments.length == 0 ? Set.of("t60", "u120", "scholl1", "hard28", "sheets") : Set.of(arguments);
         Path published = Path.of(System.getProperty("benchful.published", ""));
         if (!Files.isDirectory(published.resolve("cutting"))) {
             OUT.println("Skipped: -Dbenchful.published names no folder with cutting/t60, u120 and scholl1.");
             return;
         }
-        for (String set : List.of("t60", "u120", "scholl1")) {
+        for (String set : Stream.of("t60", "u120", "scholl1").filter(asked::contains).toList()) {
             lengths(published.resolve("cutting").resolve(set), Map.of());
         }
         Path whole = published.resolve("whole-sets");
-        if (Files.isDirectory(whole)) {
+        if (Files.isDirectory(whole) && asked.contains("hard28")) {
             lengths(whole.resolve("hard28"), best(whole.resolve("hard28-best-from-memory.csv"), 1));
+        }
+        if (Files.isDirectory(whole) && asked.contains("sheets")) {
             sheets(whole.resolve("sheets"), 3, true);
             sheets(whole.resolve("sheets"), 4, false);
         }

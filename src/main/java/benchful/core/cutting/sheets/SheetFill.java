@@ -61,8 +61,16 @@ final class SheetFill {
     }
 
     private Optional<SheetFill> filled(Comparator<Shape> order) {
-        List<Integer> all = IntStream.range(0, kinds.shapes().size()).boxed().sorted(Comparator.comparing(kinds.shapes()::get, order)).toList();
-        for (int kind : all) {
+        return filled(IntStream.range(0, kinds.shapes().size()).boxed().sorted(Comparator.comparing(kinds.shapes()::get, order)).toList());
+    }
+
+    /** Layouts of the pieces in this order of kinds; empty where the sheets do not reach. */
+    static Optional<List<Layout>> fill(SheetKinds kinds, int preferred, boolean wideRest, List<Integer> order) {
+        return new SheetFill(kinds, preferred, wideRest).filled(order).map(SheetFill::layouts);
+    }
+
+    private Optional<SheetFill> filled(List<Integer> order) {
+        for (int kind : order) {
             if (!put(kind)) {
                 return Optional.empty();
             }

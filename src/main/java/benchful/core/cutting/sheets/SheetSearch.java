@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * Finds the layouts whose new sheets cost least.
  *
  * <p>Filling one piece after the other and the bound of the areas settle many classes. Where they differ and all layouts can be
- * listed, {@link CuttingProof} settles it. Else the layouts and the bound of {@link ColumnGeneration} are taken, with the gap
+ * listed, {@link CuttingProof} settles it. Else they are filled in many other orders, and the layouts and the bound of {@link ColumnGeneration} are taken, with the gap
  * known; its layouts are priced by {@link BestLayout}. Once the work is spent, the best that was found is taken.
  */
 final class SheetSearch {
@@ -47,7 +47,8 @@ final class SheetSearch {
         return found(first, answer.plan().map(plan -> laid(plan, all)), Math.max(plain, kinds.areas().whole(answer.bound())));
     }
 
-    private Optional<Found> improve(Optional<List<Layout>> first, long plain) {
+    private Optional<Found> improve(Optional<List<Layout>> filled, long plain) {
+        Optional<List<Layout>> first = cheaper(filled, ShakenFill.of(kinds, plain, work));
         List<Layout> known = new ArrayList<>(first.orElse(List.of()));
         Optional<BestLayout> pricing = BestLayout.of(kinds, work);
         if (pricing.isEmpty()) {
@@ -60,8 +61,12 @@ final class SheetSearch {
     }
 
     private Optional<Found> found(Optional<List<Layout>> first, Optional<List<Layout>> second, long bound) {
-        return Stream.of(first, second).flatMap(Optional::stream).min(Comparator.comparingLong(l -> SheetFill.cost(kinds, l)))
-                .map(best -> new Found(best, Math.min(bound, SheetFill.cost(kinds, best))));
+        return cheaper(first, second).map(best -> new Found(best, Math.min(bound, SheetFill.cost(kinds, best))));
+    }
+
+    /** Of equal ones the first. */
+    private Optional<List<Layout>> cheaper(Optional<List<Layout>> first, Optional<List<Layout>> second) {
+        return Stream.of(first, second).flatMap(Optional::stream).min(Comparator.comparingLong(l -> SheetFill.cost(kinds, l)));
     }
 
     private static List<Pattern> patterns(List<Layout> layouts) {
