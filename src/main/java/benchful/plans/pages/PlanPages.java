@@ -192,7 +192,11 @@ class PlanPages {
         }
 
         private Proof proof(ClassFile file, ClassPlan plan) {
-            return plan.lesson() == null ? null : searches.proof(craftClass.id(), file, plan.lesson()).orElseGet(plan.lesson()::proof);
+            if (plan.lesson() == null) {
+                return null;
+            }
+            Proof own = plan.lesson().proof();
+            return own.isShortest() ? own : searches.proof(craftClass.id(), file, plan.lesson()).orElse(own);
         }
 
         private OwnWishes wishes(ClassFile file, ClassPlan plan) {

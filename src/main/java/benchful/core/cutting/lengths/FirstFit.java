@@ -31,7 +31,7 @@ final class FirstFit {
 
     /** Patterns that give every piece; empty where the lengths do not reach. */
     static Optional<List<Pattern>> fill(Kinds kinds) {
-        int[] stocks = IntStream.range(0, kinds.lengths().size()).filter(l -> !kinds.lengths().get(l).limited()).toArray();
+        int[] stocks = kinds.stocks().toArray();
         return IntStream.of(stocks.length == 0 ? new int[] {NONE} : stocks)
                 .mapToObj(l -> new FirstFit(kinds, l).patterns())
                 .flatMap(Optional::stream)

@@ -33,7 +33,7 @@ final class Fronts {
         for (int kind = kinds.kinds() - 1; kind >= 0; kind--) {
             for (int piece = 0; piece < kinds.demand()[kind] && worths[kind] > 0; piece++) {
                 Front longer = Front.of(sizes, values, kinds.sizes()[kind], worths[kind], longest);
-                boolean same = longer.used().length == sizes.length && Arrays.equals(longer.used(), sizes) && Arrays.equals(longer.worth(), values);
+                boolean same = Arrays.equals(longer.used(), sizes) && Arrays.equals(longer.worth(), values);
                 sizes = longer.used();
                 values = longer.worth();
                 states += sizes.length;

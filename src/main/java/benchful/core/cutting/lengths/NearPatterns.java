@@ -29,7 +29,6 @@ final class NearPatterns {
     private final Prices prices;
     private final Fronts fronts;
     private final List<Pattern> patterns = new ArrayList<>();
-    private long worthAtLeast;
 
     private NearPatterns(Kinds kinds, Prices prices, Fronts fronts) {
         this.kinds = kinds;
@@ -43,29 +42,29 @@ final class NearPatterns {
      * @param cost of the plans
      */
     static Optional<List<Pattern>> of(Kinds kinds, Prices prices, long cost, Work work) {
-        Optional<EqualLengths> cheapest = prices.cheapest(kinds).map(kinds.lengths()::get).filter(length -> length.cost() > 0);
-        Optional<Fronts> fronts = cheapest.isEmpty() ? Optional.empty() : Fronts.of(kinds, prices.pieces(), work);
-        return fronts.flatMap(all -> new NearPatterns(kinds, prices, all).within(cost, prices.cheapest(kinds).orElseThrow()));
+        return prices.cheapest(kinds).filter(cheapest -> kinds.lengths().get(cheapest).cost() > 0)
+                .flatMap(cheapest -> Fronts.of(kinds, prices.pieces(), work).flatMap(fronts -> new NearPatterns(kinds, prices, fronts).within(cost, cheapest)));
     }
 
     private Optional<List<Pattern>> within(long cost, int cheapest) {
         BigInteger each = BigInteger.valueOf(prices.lengths()[cheapest]);
         BigInteger price = BigInteger.valueOf(kinds.lengths().get(cheapest).cost());
-        BigInteger over = BigInteger.valueOf(cost).multiply(each).subtract(price.multiply(prices.due(kinds)));
+        BigInteger over = BigInteger.valueOf(cost).multiply(each).subtract(price.multiply(prices.due(kinds, EqualLengths::limited)));
         if (over.signum() < 0) {
             return Optional.of(List.of());
         }
         boolean few = IntStream.range(0, kinds.lengths().size()).filter(l -> kinds.lengths().get(l).available() > 0).allMatch(l -> {
             EqualLengths length = kinds.lengths().get(l);
             BigInteger best = length.limited() ? price.multiply(BigInteger.valueOf(prices.lengths()[l])) : BigInteger.valueOf(length.cost()).multiply(each);
-            worthAtLeast = best.subtract(over).add(price).subtract(BigInteger.ONE).max(BigInteger.ZERO).divide(price).longValueExact();
-            return list(l, 0, new int[kinds.kinds()], length.capacity(), 0);
+            long least = best.subtract(over).add(price).subtract(BigInteger.ONE).max(BigInteger.ZERO).divide(price).longValueExact();
+            return list(l, 0, new int[kinds.kinds()], length.capacity(), least);
         });
         return few ? Optional.of(patterns) : Optional.empty();
     }
 
-    private boolean list(int length, int kind, int[] counts, long free, long worth) {
-        if (worth + fronts.best(kind, free) < worthAtLeast) {
+    /** @param due what the pieces from this kind on must be worth at least */
+    private boolean list(int length, int kind, int[] counts, long free, long due) {
+        if (fronts.best(kind, free) < due) {
             return true;
         }
         if (kind == counts.length) {
@@ -74,7 +73,7 @@ final class NearPatterns {
         }
         for (int n = (int) Math.min(kinds.demand()[kind], free / kinds.sizes()[kind]); n >= 0; n--) {
             counts[kind] = n;
-            if (!list(length, kind + 1, counts, free - n * kinds.sizes()[kind], worth + n * prices.pieces()[kind])) {
+            if (!list(length, kind + 1, counts, free - n * kinds.sizes()[kind], due - n * prices.pieces()[kind])) {
                 return false;
             }
         }

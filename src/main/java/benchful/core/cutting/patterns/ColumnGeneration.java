@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 
@@ -88,19 +87,19 @@ public final class ColumnGeneration {
     public record Prices(long[] pieces, long[] lengths) {
         /** The length that can be bought as often as needed and gives most worth for its cost. */
         public Optional<Integer> cheapest(Kinds kinds) {
-            return IntStream.range(0, lengths.length).filter(l -> !kinds.lengths().get(l).limited() && lengths[l] > 0).boxed()
+            return kinds.stocks().filter(l -> lengths[l] > 0).boxed()
                     .min((a, b) -> product(kinds.lengths().get(a).cost(), lengths[b]).compareTo(product(kinds.lengths().get(b).cost(), lengths[a])));
         }
 
-        /** What new lengths must be worth at least. */
-        public BigInteger due(Kinds kinds) {
+        /** What all pieces are worth beyond the best patterns of the lengths that are there. */
+        public BigInteger due(Kinds kinds, Predicate<EqualLengths> there) {
             BigInteger due = BigInteger.ZERO;
             for (int i = 0; i < pieces.length; i++) {
                 due = due.add(product(pieces[i], kinds.demand()[i]));
             }
             for (int l = 0; l < lengths.length; l++) {
                 EqualLengths length = kinds.lengths().get(l);
-                due = length.limited() ? due.subtract(product(lengths[l], length.available())) : due;
+                due = there.test(length) ? due.subtract(product(lengths[l], length.available())) : due;
             }
             return due;
         }
@@ -184,47 +183,27 @@ public final class ColumnGeneration {
                     }
                 }
             }
-            raise(worths, best);
-            last = better.isEmpty() ? new Prices(worths, best) : null;
+            Prices at = new Prices(worths, best);
+            raise(at);
+            last = better.isEmpty() ? at : null;
             better.forEach(this::add);
             return !better.isEmpty();
         }
 
-        private void raise(long[] pieces, long[] best) {
-            BigInteger due = BigInteger.ZERO;
-            for (int i = 0; i < pieces.length; i++) {
-                due = due.add(BigInteger.valueOf(pieces[i]).multiply(BigInteger.valueOf(kinds.demand()[i])));
-            }
-            due = due.subtract(worth(best, length -> !length.bought()));
-            BigInteger sum = due.subtract(worth(best, length -> length.bought() && length.limited()));
-            long raised = sum.signum() > 0 ? scaled(sum, best) : 0;
+        private void raise(Prices at) {
+            BigInteger sum = at.due(kinds, EqualLengths::limited);
+            long raised = sum.signum() > 0 ? at.cheapest(kinds).map(length -> cost(sum, length, at.lengths()[length])).orElse(0L) : 0;
             if (raised > bound) {
                 bound = raised;
-                prices = new Prices(pieces, best);
-                least = due.longValueExact();
+                prices = at;
+                least = at.due(kinds, length -> !length.bought()).longValueExact();
             }
         }
 
-        private BigInteger worth(long[] best, Predicate<EqualLengths> which) {
-            BigInteger sum = BigInteger.ZERO;
-            for (int l = 0; l < best.length; l++) {
-                EqualLengths length = kinds.lengths().get(l);
-                sum = which.test(length) ? sum.add(BigInteger.valueOf(best[l]).multiply(BigInteger.valueOf(length.available()))) : sum;
-            }
-            return sum;
-        }
-
-        private long scaled(BigInteger sum, long[] best) {
-            @Nullable BigInteger least = null;
-            for (int l = 0; l < best.length; l++) {
-                EqualLengths length = kinds.lengths().get(l);
-                if (!length.limited() && best[l] > 0) {
-                    BigInteger each = BigInteger.valueOf(best[l]);
-                    BigInteger cost = sum.multiply(BigInteger.valueOf(length.cost())).add(each).subtract(BigInteger.ONE).divide(each);
-                    least = least == null ? cost : least.min(cost);
-                }
-            }
-            return least == null ? 0 : least.longValueExact();
+        /** Of so much worth in this length, rounded up. */
+        private long cost(BigInteger worth, int length, long worthOfOne) {
+            BigInteger each = BigInteger.valueOf(worthOfOne);
+            return worth.multiply(BigInteger.valueOf(kinds.lengths().get(length).cost())).add(each).subtract(BigInteger.ONE).divide(each).longValueExact();
         }
 
         private void add(Pattern pattern) {

@@ -63,9 +63,14 @@ public record Kinds(long[] sizes, int[] demand, List<EqualLengths> lengths) {
         return Math.max(1, step.longValueExact());
     }
 
+    /** Which of the lengths can be bought as often as needed. */
+    public IntStream stocks() {
+        return IntStream.range(0, lengths.size()).filter(l -> !lengths.get(l).limited());
+    }
+
     /** Which of the lengths is the one of this capacity that can be bought as often as needed. */
     public int of(long capacity) {
-        return IntStream.range(0, lengths.size()).filter(l -> !lengths.get(l).limited() && lengths.get(l).capacity() == capacity).findFirst().orElseThrow();
+        return stocks().filter(l -> lengths.get(l).capacity() == capacity).findFirst().orElseThrow();
     }
 
     public int kinds() {

@@ -33,7 +33,7 @@ final class ShakenFill {
         this.kinds = kinds;
         this.work = work;
         this.order = IntStream.range(0, kinds.shapes().size()).boxed().toList();
-        this.stocks = IntStream.range(0, kinds.sheets().size()).filter(s -> !kinds.areas().lengths().get(s).limited()).toArray();
+        this.stocks = kinds.areas().stocks().toArray();
     }
 
     /** A plan, how much its new sheets cost, and the sum over its sheets of the square of the share that is filled. */

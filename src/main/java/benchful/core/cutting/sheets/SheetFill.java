@@ -40,7 +40,7 @@ final class SheetFill {
 
     /** Layouts that give every piece; empty where the sheets do not reach. */
     static Optional<List<Layout>> fill(SheetKinds kinds) {
-        int[] stocks = IntStream.range(0, kinds.sheets().size()).filter(s -> !kinds.areas().lengths().get(s).limited()).toArray();
+        int[] stocks = kinds.areas().stocks().toArray();
         return IntStream.of(stocks.length == 0 ? new int[] {NONE} : stocks).boxed()
                 .flatMap(s -> ORDERS.stream().flatMap(order -> Stream.of(true, false).map(wide -> new SheetFill(kinds, s, wide).filled(order))))
                 .filter(Optional::isPresent).map(Optional::get)
