@@ -32,6 +32,24 @@ public final class Formats {
     private static final Quantity FINE = Quantity.of(10, Unit.G);
     private static final Pattern PARTED = Pattern.compile("(?<=\\d) (?=(?:(?:mm|cm|m|g|kg|ml|l|in|ft|yd|oz|fl|lb|days|h|min|s)\\b|°C|%|×|x\\b))|(?<=\\d[ \u00a0](?:[x×]|days|h|min)) (?=\\d)|(?<=\\d[ \u00a0][x×]) ");
 
+    /** How values within sentences are read. */
+    private static final Sentence.Pen PEN = new Sentence.Pen() {
+        @Override
+        public String words(Quantity amount) {
+            return Formats.words(amount);
+        }
+
+        @Override
+        public String words(LocalTime time) {
+            return Formats.words(time);
+        }
+
+        @Override
+        public String words(LocalDateTime moment) {
+            return Formats.words(moment);
+        }
+    };
+
     private Formats() {}
 
     /** Words in which no line ends between a number and its unit, or within a time such as 2 min 46 s. */
@@ -163,9 +181,9 @@ public final class Formats {
         return "%s × %s".formatted(number(rectangle.length().amount(), 2), words(rectangle.width().in(rectangle.length().unit())));
     }
 
-    /** A reason with its amounts as people read them. */
+    /** A reason with its amounts and moments as people read them. */
     public static String words(Sentence sentence) {
-        return sentence.text(Formats::words);
+        return sentence.text(PEN);
     }
 
     /** A price that may go below the penny: "£0.035". */

@@ -94,6 +94,6 @@ class BetweenMeetingsTest {
         ClassFile tight = SmallClass.of(6).meets(SATURDAY, LocalTime.of(10, 0), LocalTime.of(12, 0)).meets(SATURDAY.plusDays(1), LocalTime.of(10, 0), LocalTime.of(12, 0))
                 .shows("pour", 40).step(waits("set", Duration.ofHours(24))).step(outside("demould", StepKind.BETWEEN, 20)).shows("sand", 50).file();
         assertThat(ComputedPlans.of(tight).conflicts()).extracting(fault -> fault.sentence()).containsExactly("\"The sand\" waits for \"The demould\", which is done outside the meetings, "
-                + "and can begin on Sun 7 Mar 12:20 at the earliest, 2 h 20 min after the last meeting begins. Book that meeting 2 h 20 min later or one more after it, or shorten what comes before.");
+                + "and can begin on 2027-03-07 12:20 at the earliest, 2 h 20 min after the last meeting begins. Book that meeting 2 h 20 min later or one more after it, or shorten what comes before.");
     }
 }

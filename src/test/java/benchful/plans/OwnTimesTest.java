@@ -57,7 +57,7 @@ class OwnTimesTest {
     void areMissedByAsLittleAsCanBe() {
         assertThat(starts(box(at("tidy", "18:30")))).containsExactly("glue 18:00", "fold 18:10", "tidy 18:40");
         LessonPlan plan = planner.plan(box(at("tidy", "18:30"))).lesson();
-        assertThat(plan.blocksOf("tidy").get(0).reasons()).extracting(r -> r.sentence()).contains("You asked for 18:30. Begins as soon as \"Dry\" is over.");
+        assertThat(plan.blocksOf("tidy").get(0).reasons()).extracting(r -> r.sentence().toString()).contains("You asked for 18:30. Begins as soon as \"Dry\" is over.");
     }
 
     /** The promise that the class ends by a time takes them in: nobody folds before half past six. */

@@ -1,5 +1,6 @@
 package benchful.core.lesson;
 
+import benchful.core.quantity.Sentence;
 import java.util.List;
 import java.util.Objects;
 
@@ -11,7 +12,7 @@ import java.util.Objects;
  * @param what  a whole sentence that names them
  * @param mend  a whole sentence that says what to change
  */
-public record Conflict(Kind kind, List<String> steps, String what, String mend) {
+public record Conflict(Kind kind, List<String> steps, Sentence what, String mend) {
 
     /** The sorts of fault. */
     public enum Kind {
@@ -24,6 +25,11 @@ public record Conflict(Kind kind, List<String> steps, String what, String mend) 
         steps = List.copyOf(steps);
         Objects.requireNonNull(what, "what");
         Objects.requireNonNull(mend, "mend");
+    }
+
+    /** Of words that hold no moment. */
+    public Conflict(Kind kind, List<String> steps, String what, String mend) {
+        this(kind, steps, Sentence.plain(what), mend);
     }
 
     public String sentence() {

@@ -1,5 +1,6 @@
 package benchful.core.lesson;
 
+import benchful.core.quantity.Sentence;
 import java.util.Objects;
 
 /**
@@ -7,7 +8,7 @@ import java.util.Objects;
  *
  * @param subject which number it explains
  */
-public record Reason(Subject subject, String sentence) {
+public record Reason(Subject subject, Sentence sentence) {
 
     /** What a reason is about. */
     public enum Subject {
@@ -17,5 +18,10 @@ public record Reason(Subject subject, String sentence) {
     public Reason {
         Objects.requireNonNull(subject, "subject");
         Objects.requireNonNull(sentence, "sentence");
+    }
+
+    /** Of words that hold no moment. */
+    public Reason(Subject subject, String sentence) {
+        this(subject, Sentence.plain(sentence));
     }
 }

@@ -1,5 +1,6 @@
 package benchful.plans.whatif;
 
+import benchful.core.quantity.Sentence;
 import io.quarkus.qute.TemplateData;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -34,6 +35,6 @@ public record SuggestionList(double chance, String order, List<Suggestion> sugge
      * @param whatIf       the fields of the setup that make it
      */
     @TemplateData
-    public record Suggestion(String title, LocalDateTime finish, boolean fits, Duration gained, double chance, double chanceGained,
+    public record Suggestion(Sentence title, LocalDateTime finish, boolean fits, Duration gained, double chance, double chanceGained,
             Duration preparation, Money cost, String loses, WhatIf whatIf) {}
 }

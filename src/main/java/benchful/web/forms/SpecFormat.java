@@ -121,7 +121,7 @@ public final class SpecFormat {
         text(module, LocalDate.class, LocalDate::toString, SpecFormat::date, SpecFormat::ofOurTime);
         text(module, Money.class, Money::toString, Money::parse);
         text(module, BigMoney.class, BigMoney::toString, BigMoney::parse);
-        text(module, Sentence.class, Sentence::toString, written -> new Sentence(written, List.of()));
+        text(module, Sentence.class, Sentence::toString, Sentence::plain);
         text(module, Unit.class, Unit::symbol, SpecFormat::unit);
         module.addSerializer(Sentence.class, ToStringSerializer.instance);
         return module;

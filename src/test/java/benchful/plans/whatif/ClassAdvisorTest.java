@@ -24,7 +24,7 @@ class ClassAdvisorTest {
 
         SuggestionList suggestions = advice(file);
         assertThat(suggestions.suggestions()).filteredOn(SuggestionList.Suggestion::fits)
-                .extracting(SuggestionList.Suggestion::title, one -> one.whatIf().fields(), SuggestionList.Suggestion::finish).containsExactly(
+                .extracting(one -> one.title().toString(), one -> one.whatIf().fields(), SuggestionList.Suggestion::finish).containsExactly(
                         tuple("Make “50” the largest size", Map.of("/sizes/80", "", "/sizes/50", "4"), LocalDateTime.parse("2027-03-06T20:59")));
         assertThat(suggestions.chance()).isLessThan(0.1);
         assertThat(suggestions.complete()).isTrue();

@@ -12,7 +12,6 @@ import benchful.core.lesson.Planned;
 import benchful.core.lesson.order.ListPlanner;
 import benchful.core.lesson.risk.Promised;
 import benchful.plans.ClassPlanner;
-import benchful.plans.whatif.SuggestionList.Suggestion;
 import benchful.web.forms.FormTree;
 import benchful.web.forms.SpecFormat;
 import benchful.web.forms.SpecReader;
@@ -53,7 +52,7 @@ class ColleagueTest {
     void saysFirstWhatAColleagueWouldAndNothingThatNobodyWould(Path written) throws IOException {
         JsonNode node = SpecFormat.yaml().readTree(Files.readAllBytes(written));
         SuggestionList advice = advice(file(node.get("asked")));
-        List<String> titles = advice.suggestions().stream().map(Suggestion::title).toList();
+        List<String> titles = advice.suggestions().stream().map(said -> said.title().toString()).toList();
         String first = node.get("first").asText("");
         assertThat(advice.comfortable()).isEqualTo(first.isEmpty());
         assertThat(titles.stream().findFirst().orElse("")).as("first of %s", titles).startsWith(first);
@@ -69,8 +68,8 @@ class ColleagueTest {
         assertThat(advice(file).suggestions()).allSatisfy(said -> {
             SpecReader.Reading<ClassSetup> taken = reader.tree(said.whatIf().over(new FormTree(reader.schema()), reader.written(file.setup())));
             Promised then = promised(request(file.with(((SpecReader.Read<ClassSetup>) taken).sheet())));
-            assertThat(then.plan().finish()).as(said.title()).isEqualTo(said.finish());
-            assertThat(then.risk().onTime()).as(said.title()).isEqualTo(said.chance());
+            assertThat(then.plan().finish()).as(said.title().toString()).isEqualTo(said.finish());
+            assertThat(then.risk().onTime()).as(said.title().toString()).isEqualTo(said.chance());
         });
     }
 

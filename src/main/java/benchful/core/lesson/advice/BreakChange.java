@@ -3,6 +3,7 @@ package benchful.core.lesson.advice;
 import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.MinuteWords;
+import benchful.core.quantity.Sentence;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -48,8 +49,8 @@ public sealed interface BreakChange extends Change {
         }
 
         @Override
-        public String title() {
-            return "Take the break at " + to + " instead of " + at;
+        public Sentence title() {
+            return Sentence.of("Take the break at %s instead of %s", to, at);
         }
 
         @Override
@@ -76,8 +77,8 @@ public sealed interface BreakChange extends Change {
         }
 
         @Override
-        public String title() {
-            return "Shorten the break at " + at + " to " + MinuteWords.minutes(to);
+        public Sentence title() {
+            return Sentence.of("Shorten the break at %s to %s", at, MinuteWords.minutes(to));
         }
 
         @Override
@@ -118,8 +119,8 @@ public sealed interface BreakChange extends Change {
         }
 
         @Override
-        public String title() {
-            return "Split the break at " + at + ": " + MinuteWords.minutes(first) + " at " + to + " and " + MinuteWords.minutes(second) + " at " + later;
+        public Sentence title() {
+            return Sentence.of("Split the break at %s: %s at %s and %s at %s", at, MinuteWords.minutes(first), to, MinuteWords.minutes(second), later);
         }
 
         @Override

@@ -9,6 +9,7 @@ import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.order.AtHome;
+import benchful.core.quantity.Sentence;
 import java.time.Duration;
 import java.time.Period;
 import java.util.ArrayDeque;
@@ -35,7 +36,7 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
     LessonRequest apply(LessonRequest request);
 
     /** What to do, as a call: "Bring one more pliers". */
-    String title();
+    Sentence title();
 
     /** How much it asks of the tutor and of others. */
     Trouble trouble();
@@ -93,8 +94,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Prepare " + names + " before the class";
+        public Sentence title() {
+            return Sentence.plain("Prepare " + names + " before the class");
         }
 
         @Override
@@ -129,8 +130,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Let them do " + names + " at home";
+        public Sentence title() {
+            return Sentence.plain("Let them do " + names + " at home");
         }
 
         @Override
@@ -172,11 +173,11 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
+        public Sentence title() {
             List<String> words = more.stream().map(tool -> tool.count() + " × " + tool.name()).toList();
             String last = words.get(words.size() - 1);
-            return extent() == 1 ? "Bring one more " + more.get(0).name()
-                    : "Bring " + (words.size() == 1 ? last : String.join(", ", words.subList(0, words.size() - 1)) + " and " + last) + " more";
+            return Sentence.plain(extent() == 1 ? "Bring one more " + more.get(0).name()
+                    : "Bring " + (words.size() == 1 ? last : String.join(", ", words.subList(0, words.size() - 1)) + " and " + last) + " more");
         }
 
         @Override
@@ -203,8 +204,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Have one more helper";
+        public Sentence title() {
+            return Sentence.plain("Have one more helper");
         }
 
         @Override
@@ -236,8 +237,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Take " + (fewer == 1 ? "one student" : fewer + " students") + " fewer";
+        public Sentence title() {
+            return Sentence.plain("Take " + (fewer == 1 ? "one student" : fewer + " students") + " fewer");
         }
 
         @Override
@@ -271,8 +272,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Begin " + MinuteWords.minutes(by) + " earlier";
+        public Sentence title() {
+            return Sentence.plain("Begin " + MinuteWords.minutes(by) + " earlier");
         }
 
         @Override
@@ -307,8 +308,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Book " + MinuteWords.minutes(by) + " more";
+        public Sentence title() {
+            return Sentence.plain("Book " + MinuteWords.minutes(by) + " more");
         }
 
         @Override
@@ -348,8 +349,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Meet " + (times == 1 ? "once" : times + " times") + " more";
+        public Sentence title() {
+            return Sentence.plain("Meet " + (times == 1 ? "once" : times + " times") + " more");
         }
 
         @Override
@@ -395,8 +396,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Teach it in two meetings of half the length";
+        public Sentence title() {
+            return Sentence.plain("Teach it in two meetings of half the length");
         }
 
         @Override
@@ -423,8 +424,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Let students go on at their own pace between demonstrations";
+        public Sentence title() {
+            return Sentence.plain("Let students go on at their own pace between demonstrations");
         }
 
         @Override
@@ -441,8 +442,8 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         }
 
         @Override
-        public String title() {
-            return "Work in groups that take the steps in turn";
+        public Sentence title() {
+            return Sentence.plain("Work in groups that take the steps in turn");
         }
 
         @Override
@@ -457,7 +458,11 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
      * @param loses what the students lose by it
      * @param how   makes it upon any request, also one that is changed already, and leaves all else in it as it is
      */
-    record Other(String title, String loses, UnaryOperator<LessonRequest> how) implements Change {
+    record Other(Sentence title, String loses, UnaryOperator<LessonRequest> how) implements Change {
+        public Other(String title, String loses, UnaryOperator<LessonRequest> how) {
+            this(Sentence.plain(title), loses, how);
+        }
+
         @Override
         public LessonRequest apply(LessonRequest request) {
             return how.apply(request);

@@ -15,7 +15,7 @@ final class Ranking {
             .<Suggestion>comparingLong(suggestion -> -Math.round(suggestion.chanceGained() * 100))
             .thenComparing(Suggestion::gained, Comparator.reverseOrder())
             .thenComparing(Suggestion::preparation)
-            .thenComparing(Suggestion::title);
+            .thenComparing((Suggestion said) -> said.title().toString());
 
     private static final Comparator<Suggestion> LEAST_ASKED = Comparator.comparingInt(Suggestion::trouble)
             .thenComparing(Suggestion::preparation)

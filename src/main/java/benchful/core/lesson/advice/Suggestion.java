@@ -3,6 +3,7 @@ package benchful.core.lesson.advice;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.MinuteWords;
+import benchful.core.quantity.Sentence;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
@@ -39,8 +40,8 @@ public record Suggestion(List<Change> changes, LessonRequest request, LessonPlan
         return changes.stream().mapToInt(Change::extent).sum();
     }
 
-    public String title() {
-        return String.join("; ", changes.stream().map(Change::title).toList());
+    public Sentence title() {
+        return Sentence.joined("; ", changes.stream().map(Change::title).toList());
     }
 
     /** What the students lose by it, in a line; empty where it is nothing. */

@@ -8,10 +8,8 @@ import benchful.core.lesson.order.model.Gap;
 import benchful.core.lesson.order.model.Model;
 import benchful.core.lesson.order.model.Presence;
 import benchful.core.lesson.time.MeetingLinks;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
+import benchful.core.quantity.Sentence;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -19,8 +17,6 @@ import java.util.Optional;
  * days between the meetings, less the waits in them, are too short for it.
  */
 final class NoMeeting {
-
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
     private final Model model;
     private final MeetingLinks links;
@@ -40,7 +36,7 @@ final class NoMeeting {
 
     private Optional<Conflict> conflict(Activity outside, Step work) {
         if (outside.presence() == Presence.AFTER_LAST_MEETING) {
-            return Optional.of(named(outside, work, quoted(work) + " is done in the class, but follows " + quoted(outside.step()) + ", which comes after the last meeting.",
+            return Optional.of(named(outside, work, Sentence.of("%s is done in the class, but follows %s, which comes after the last meeting.", quoted(work), quoted(outside.step())),
                     "Let it follow another step."));
         }
         long over = model.end(outside.index(), earliest[outside.index()]);
@@ -55,20 +51,19 @@ final class NoMeeting {
     }
 
     private Conflict late(Activity outside, Step work, long ready) {
-        LocalDateTime time = model.hours().toTime(ready);
-        String what = quoted(work) + " waits for " + quoted(outside.step()) + ", which is done outside the meetings, and can begin on " + CLOCK.format(time) + " at the earliest, ";
         String lacking = MinuteWords.minutes(model.hours().toLength(ready - model.hours().lastMeeting()));
-        return model.request().meetings().size() == 1
-                ? named(outside, work, what + "but there is one meeting only.", "Book another meeting after that, or do it before the class.")
-                : named(outside, work, what + lacking + " after the last meeting begins.",
-                        "Book that meeting " + lacking + " later or one more after it, or shorten what comes before.");
+        boolean single = model.request().meetings().size() == 1;
+        Sentence what = Sentence.of("%s waits for %s, which is done outside the meetings, and can begin on %s at the earliest, %s.", quoted(work), quoted(outside.step()),
+                model.hours().toTime(ready), single ? "but there is one meeting only" : lacking + " after the last meeting begins");
+        return named(outside, work, what, single ? "Book another meeting after that, or do it before the class."
+                : "Book that meeting " + lacking + " later or one more after it, or shorten what comes before.");
     }
 
     private static String quoted(Step step) {
         return "\"" + step.title() + "\"";
     }
 
-    private static Conflict named(Activity outside, Step work, String what, String mend) {
+    private static Conflict named(Activity outside, Step work, Sentence what, String mend) {
         return new Conflict(Conflict.Kind.BETWEEN_MEETINGS, List.of(outside.step().id(), work.id()), what, mend);
     }
 }

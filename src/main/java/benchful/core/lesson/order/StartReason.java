@@ -5,15 +5,12 @@ import benchful.core.lesson.Reason;
 import benchful.core.lesson.Reason.Subject;
 import benchful.core.lesson.order.model.Activity;
 import benchful.core.lesson.order.model.Model;
-import java.time.format.DateTimeFormatter;
+import benchful.core.quantity.Sentence;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Why an activity begins when it does: the last thing that kept it from beginning sooner. */
 final class StartReason {
-
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     private final Model model;
     private final long[] starts;
@@ -27,17 +24,14 @@ final class StartReason {
         return new Reason(Subject.START, sentence(activity));
     }
 
-    private String sentence(Activity activity) {
+    private Sentence sentence(Activity activity) {
         long start = starts[activity.index()];
         if (start == 0) {
-            return "Begins with the class.";
+            return Sentence.plain("Begins with the class.");
         }
-        return asAskedFor(activity, start) + whyThen(activity, start);
-    }
-
-    /** Told where it can't begin as soon as that. */
-    private String asAskedFor(Activity activity, long start) {
-        return activity.isAskedFor() && start > activity.notBefore() ? "You asked for " + CLOCK.format(model.hours().toTime(activity.notBefore())) + ". " : "";
+        String why = whyThen(activity, start);
+        boolean later = activity.isAskedFor() && start > activity.notBefore();
+        return later ? Sentence.of("You asked for %s. %s", model.hours().toTime(activity.notBefore()).toLocalTime(), why) : Sentence.plain(why);
     }
 
     private String whyThen(Activity activity, long start) {

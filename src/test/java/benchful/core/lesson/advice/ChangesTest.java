@@ -98,7 +98,7 @@ class ChangesTest {
     @Test
     void booksNothingOnAnotherDay() {
         LessonRequest day = LessonRequest.builder().meeting(TEN.withHour(0).withMinute(20), TEN.withHour(23).withMinute(40)).step(make("a", 5)).build();
-        assertThat(new Changes(day, day.start()).all()).extracting(Change::title).contains("Begin 15 min earlier", "Book 15 min more").doesNotContain("Begin 30 min earlier", "Book 30 min more");
+        assertThat(new Changes(day, day.start()).all()).extracting(change -> change.title().toString()).contains("Begin 15 min earlier", "Book 15 min more").doesNotContain("Begin 30 min earlier", "Book 30 min more");
     }
 
     @Test
@@ -113,7 +113,7 @@ class ChangesTest {
 
     private static List<String> hours(int lacking) {
         LessonRequest request = class8().step(make("a", 5)).build();
-        return new Changes(request, request.bookedEnd().plusMinutes(lacking)).all().stream().map(Change::title).filter(title -> title.startsWith("B")).toList();
+        return new Changes(request, request.bookedEnd().plusMinutes(lacking)).all().stream().map(change -> change.title().toString()).filter(title -> title.startsWith("B")).toList();
     }
 
     private static List<String> prepared(LessonRequest.Builder request) {
@@ -121,7 +121,7 @@ class ChangesTest {
     }
 
     private static List<String> named(String verb, LessonRequest.Builder request) {
-        return new Changes(request.build(), TEN).all().stream().map(Change::title).filter(title -> title.startsWith(verb + " ")).toList();
+        return new Changes(request.build(), TEN).all().stream().map(change -> change.title().toString()).filter(title -> title.startsWith(verb + " ")).toList();
     }
 
     private static LessonRequest.Builder class8() {

@@ -32,7 +32,7 @@ class HomeChangesTest {
     }
 
     private static List<String> titles(LessonRequest.Builder request) {
-        return HomeChanges.of(request.build(), step -> true).stream().map(Change::title).toList();
+        return HomeChanges.of(request.build(), step -> true).stream().map(change -> change.title().toString()).toList();
     }
 
     /** The last alone, or the last two together; never what they came for. */

@@ -97,6 +97,6 @@ class AskedTimesTest {
     }
 
     private static String why(LessonPlan plan) {
-        return plan.blocksOf("talk").get(0).reasons().stream().filter(reason -> reason.subject() == Reason.Subject.START).findFirst().orElseThrow().sentence();
+        return plan.blocksOf("talk").get(0).reasons().stream().filter(reason -> reason.subject() == Reason.Subject.START).findFirst().orElseThrow().sentence().toString();
     }
 }

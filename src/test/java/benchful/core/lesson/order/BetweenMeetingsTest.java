@@ -19,6 +19,7 @@ import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
 import benchful.core.lesson.order.solver.SolverPlanner;
 import benchful.core.lesson.risk.Promised;
+import benchful.core.quantity.Sentence;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -205,14 +206,14 @@ class BetweenMeetingsTest {
                 make("pour", 40), new Step.Wait("set", "set", Duration.ofHours(24)),
                 new Step.Outside("demould", "demould", StepKind.BETWEEN, Duration.ofMinutes(25)), make("sand", 50)).build();
         assertThat(refused(request)).isEqualTo(new Conflict(Conflict.Kind.BETWEEN_MEETINGS, List.of("demould", "sand"),
-                "\"sand\" waits for \"demould\", which is done outside the meetings, and can begin on Sun 9 Mar 12:25 at the earliest, 2 h 25 min after the last meeting begins.",
+                Sentence.of("\"sand\" waits for \"demould\", which is done outside the meetings, and can begin on %s at the earliest, 2 h 25 min after the last meeting begins.", TEN.plusDays(1).withMinute(25).plusHours(2)),
                 "Book that meeting 2 h 25 min later or one more after it, or shorten what comes before."));
     }
 
     @Test
     void asksForASecondMeetingWhereTheClassGoesOnAfterTheTutorsWork() {
         LessonRequest request = inTurn(course(1, 4), make("glue", 40), new Step.Outside("press", "press", StepKind.BETWEEN, Duration.ofMinutes(10)), make("sew", 50)).build();
-        assertThat(refused(request).sentence()).isEqualTo("\"sew\" waits for \"press\", which is done outside the meetings, and can begin on Sat 8 Mar 14:10 at the earliest, "
+        assertThat(refused(request).sentence()).isEqualTo("\"sew\" waits for \"press\", which is done outside the meetings, and can begin on 2025-03-08 14:10 at the earliest, "
                 + "but there is one meeting only. Book another meeting after that, or do it before the class.");
     }
 
@@ -221,7 +222,7 @@ class BetweenMeetingsTest {
     void countsTheWaitBehindTheTutorsWork() {
         LessonRequest request = inTurn(course(2, 2), make("pour", 40), new Step.Outside("coat", "coat", StepKind.BETWEEN, Duration.ofMinutes(30)),
                 new Step.Wait("cure", "cure", Duration.ofDays(7)), make("sand", 50)).build();
-        assertThat(refused(request).what()).endsWith("can begin on Sat 15 Mar 12:30 at the earliest, 2 h 30 min after the last meeting begins.");
+        assertThat(refused(request).what()).asString().endsWith("can begin on 2025-03-15 12:30 at the earliest, 2 h 30 min after the last meeting begins.");
     }
 
     @Test

@@ -11,7 +11,6 @@ import benchful.core.lesson.LessonPlanner;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Preparation;
-import benchful.core.lesson.Reason;
 import benchful.core.lesson.Segment;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
@@ -123,7 +122,7 @@ class ListPlannerTest {
         assertThat(plan(planner.plan(request.headcount(3).build())).preparation().total()).isEqualTo(Duration.ofSeconds(870));
         Preparation thirty = plan(planner.plan(request.headcount(30).build())).preparation();
         assertThat(thirty.total()).isEqualTo(Duration.ofMinutes(55));
-        assertThat(thirty.items().get(0).reason().sentence()).isEqualTo("Done by the tutor before the class: 10 min, and 90 s for each of 30.");
+        assertThat(thirty.items().get(0).reason().sentence()).hasToString("Done by the tutor before the class: 10 min, and 90 s for each of 30.");
     }
 
     @Test
@@ -194,7 +193,7 @@ class ListPlannerTest {
     @Test
     void saysWhyAStepBeginsWhenItDoes() {
         LessonPlan plan = plan(planner.plan(Lessons.pendant().build()));
-        assertThat(plan.blocksOf("hang").get(0).reasons()).extracting(Reason::sentence)
+        assertThat(plan.blocksOf("hang").get(0).reasons()).extracting(reason -> reason.sentence().toString())
                 .contains("Begins as soon as \"Cure under the lamp\" is over.");
     }
 

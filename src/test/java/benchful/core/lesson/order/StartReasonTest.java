@@ -37,7 +37,7 @@ class StartReasonTest {
     /** Why the step begins when it does, with the minutes from ten. */
     private static String reason(LessonRequest request, String step) {
         var block = plan(new ListPlanner().plan(request)).blocksOf(step).get(0);
-        List<String> said = block.reasons().stream().filter(reason -> reason.subject() == Reason.Subject.START).map(Reason::sentence).toList();
+        List<String> said = block.reasons().stream().filter(reason -> reason.subject() == Reason.Subject.START).map(reason -> reason.sentence().toString()).toList();
         assertThat(said).hasSize(1);
         return Duration.between(TEN, block.start()).toMinutes() + ": " + said.get(0);
     }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Reason;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
@@ -36,7 +35,7 @@ class ClassTimeTest {
         StepTime time = time(4, 0, 12, make(new Help(3, 2), 1));
         assertThat(time.turns()).isEqualTo(3);
         assertThat(time.atOnce()).isEqualTo(4);
-        assertThat(time.reasons()).extracting(Reason::sentence).containsExactly(
+        assertThat(time.reasons()).extracting(reason -> reason.sentence().toString()).containsExactly(
                 "One student needs 10 to 30 min, usually 15; the last of 12 is expected after 22.5 min.",
                 "4 × pliers for 12 students: 3 turns of up to 4 add 33.4 min.",
                 "4 students ask 3 times an hour each for 2 min; with 1 person to help a call waits 0.6 min while all are at work, which adds 1.4 min.");
@@ -53,7 +52,7 @@ class ClassTimeTest {
     @Test
     void movesOnSoonerWhenNotAllMustFinish() {
         assertThat(time(12, 0, 12, make(Help.NONE, 0.75)).length()).isLessThan(time(12, 0, 12, make(Help.NONE, 1)).length());
-        assertThat(time(12, 0, 12, make(Help.NONE, 0.75)).reasons().get(0).sentence()).contains("number 9 of 12");
+        assertThat(time(12, 0, 12, make(Help.NONE, 0.75)).reasons().get(0).sentence()).asString().contains("number 9 of 12");
     }
 
     @Tag("long")
@@ -79,10 +78,10 @@ class ClassTimeTest {
     void aHelperSparesTheWaitForHelp() {
         Step.Make same = new Step.Make("cut", "Cut", StudentTime.ofMinutes(20, 20, 20), List.of(), new Help(6, 5), 1, true);
         assertThat(time(1, 0, 2, same).length()).isEqualTo(Duration.ofSeconds((long) Math.ceil(20 * 60 * 10 / 9.0)));
-        assertThat(time(1, 0, 2, same).reasons().get(1).sentence()).isEqualTo(
+        assertThat(time(1, 0, 2, same).reasons().get(1).sentence()).hasToString(
                 "2 students ask 6 times an hour each for 5 min; with 1 person to help a call waits 1.7 min while all are at work, which adds 2.2 min.");
         assertThat(time(1, 1, 2, same).length()).isEqualTo(Duration.ofMinutes(20));
-        assertThat(time(1, 1, 2, same).reasons().get(1).sentence()).isEqualTo(
+        assertThat(time(1, 1, 2, same).reasons().get(1).sentence()).hasToString(
                 "2 students ask 6 times an hour each for 5 min; with 2 people to help a call waits 0 min while all are at work, which adds 0 min.");
     }
 

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
-import benchful.core.lesson.Reason;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
@@ -44,7 +43,7 @@ class SharedToolTest {
     @Test
     void saySo() {
         LessonPlan plan = Lessons.plan(new SolverPlanner().plan(printing(12, 2, 2)));
-        assertThat(plan.blocksOf("print").get(0).reasons()).extracting(Reason::sentence).contains("2 × press for 12 students: 3 turns of up to 4 add 12 min.");
+        assertThat(plan.blocksOf("print").get(0).reasons()).extracting(reason -> reason.sentence().toString()).contains("2 × press for 12 students: 3 turns of up to 4 add 12 min.");
         assertThat(plan.blocksOf("print").get(0).uses()).containsExactly(new ToolUse("press", 2));
     }
 

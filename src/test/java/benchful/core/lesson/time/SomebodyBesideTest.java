@@ -7,7 +7,6 @@ import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
-import benchful.core.lesson.Reason;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StudentTime;
@@ -51,7 +50,7 @@ class SomebodyBesideTest {
     @Test
     void saysSo() {
         LessonPlan plan = Lessons.plan(new SolverPlanner().plan(torch(6, 0, 3)));
-        assertThat(plan.blocksOf("solder").get(0).reasons()).extracting(Reason::sentence).contains("1 × tutor or helper for 6 students: 6 turns of up to 1 add 25 min.");
+        assertThat(plan.blocksOf("solder").get(0).reasons()).extracting(reason -> reason.sentence().toString()).contains("1 × tutor or helper for 6 students: 6 turns of up to 1 add 25 min.");
         assertThat(plan.blocksOf("solder").get(0).tutorShare()).isEqualTo(1);
     }
 

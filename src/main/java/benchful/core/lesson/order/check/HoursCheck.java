@@ -6,16 +6,13 @@ import benchful.core.lesson.Conflict.Kind;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
 import benchful.core.lesson.MinuteWords;
+import benchful.core.quantity.Sentence;
 import java.time.Duration;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Finds meetings and breaks that contradict each other. */
 final class HoursCheck {
-
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
 
     private HoursCheck() {
     }
@@ -35,27 +32,23 @@ final class HoursCheck {
     private static void meeting(List<Meeting> meetings, int i, List<Conflict> conflicts) {
         Meeting meeting = meetings.get(i);
         if (!meeting.end().isAfter(meeting.start())) {
-            conflicts.add(wrong(Kind.HOURS_WRONG, "Meeting " + (i + 1) + " ends at " + CLOCK.format(meeting.end())
-                    + ", not after its start at " + CLOCK.format(meeting.start()) + ".", "Enter an end after the start."));
+            conflicts.add(wrong(Kind.HOURS_WRONG, Sentence.of("Meeting %s ends at %s, not after its start at %s.", i + 1, meeting.end(), meeting.start()), "Enter an end after the start."));
         } else if (i > 0 && meeting.start().isBefore(meetings.get(i - 1).end())) {
-            conflicts.add(wrong(Kind.HOURS_WRONG, "Meeting " + (i + 1) + " starts at " + CLOCK.format(meeting.start())
-                    + ", before the meeting before it ends.", "Enter the meetings in order, without overlap."));
+            conflicts.add(wrong(Kind.HOURS_WRONG, Sentence.of("Meeting %s starts at %s, before the meeting before it ends.", i + 1, meeting.start()), "Enter the meetings in order, without overlap."));
         }
     }
 
     private static void pause(Break pause, List<Meeting> meetings, List<Conflict> conflicts) {
-        String name = "The break \"" + pause.title() + "\" ";
+        String name = "The break \"" + pause.title() + "\"";
         Duration length = Duration.between(pause.start(), pause.end());
         Duration longest = meetings.stream().map(HoursCheck::length).max(Duration::compareTo).orElse(Duration.ZERO);
         if (length.isNegative() || length.isZero()) {
-            conflicts.add(wrong(Kind.BREAK_WRONG, name + "ends at " + CLOCK.format(pause.end()) + ", not after its start at "
-                    + CLOCK.format(pause.start()) + ".", "Enter an end after the start."));
+            conflicts.add(wrong(Kind.BREAK_WRONG, Sentence.of("%s ends at %s, not after its start at %s.", name, pause.end(), pause.start()), "Enter an end after the start."));
         } else if (length.compareTo(longest) >= 0) {
-            conflicts.add(wrong(Kind.BREAK_WRONG, name + "takes " + MinuteWords.minutes(length) + " but the class has only "
-                    + MinuteWords.minutes(longest) + ".", "Shorten the break, or book more hours."));
+            conflicts.add(wrong(Kind.BREAK_WRONG, Sentence.of("%s takes %s but the class has only %s.", name, MinuteWords.minutes(length), MinuteWords.minutes(longest)),
+                    "Shorten the break, or book more hours."));
         } else if (meetings.stream().noneMatch(meeting -> holds(meeting, pause))) {
-            conflicts.add(wrong(Kind.BREAK_WRONG, name + "from " + CLOCK.format(pause.start()) + " to " + CLOCK.format(pause.end())
-                    + " lies outside the class's hours.", "Move it inside a meeting."));
+            conflicts.add(wrong(Kind.BREAK_WRONG, Sentence.of("%s from %s to %s lies outside the class's hours.", name, pause.start(), pause.end()), "Move it inside a meeting."));
         }
     }
 
@@ -67,7 +60,7 @@ final class HoursCheck {
         return !pause.start().isBefore(meeting.start()) && !pause.end().isAfter(meeting.end());
     }
 
-    private static Conflict wrong(Kind kind, String what, String mend) {
+    private static Conflict wrong(Kind kind, Sentence what, String mend) {
         return new Conflict(kind, List.of(), what, mend);
     }
 }

@@ -111,7 +111,7 @@ class RequestCheckTest {
         assertThat(refusal(threeSteps().pause("lunch", TEN.plusHours(1), TEN), Conflict.Kind.BREAK_WRONG)).contains("not after its start");
         assertThat(refusal(threeSteps().pause("lunch", TEN, TEN.plusHours(2)), Conflict.Kind.BREAK_WRONG)).contains("takes 2 h but the class has only 2 h");
         assertThat(refusal(threeSteps().pause("tea", TEN.minusMinutes(10), TEN.plusMinutes(10)), Conflict.Kind.BREAK_WRONG))
-                .isEqualTo("The break \"tea\" from 8 Mar 09:50 to 8 Mar 10:10 lies outside the class's hours. Move it inside a meeting.");
+                .isEqualTo("The break \"tea\" from 2025-03-08 09:50 to 2025-03-08 10:10 lies outside the class's hours. Move it inside a meeting.");
         refusal(threeSteps().pause("tea", TEN.plusMinutes(110), TEN.plusMinutes(130)), Conflict.Kind.BREAK_WRONG);
     }
 
@@ -123,9 +123,9 @@ class RequestCheckTest {
     @Test
     void refusesHoursThatRunBackwardsOrOverlap() {
         assertThat(refusal(LessonRequest.builder().meeting(TEN, TEN.minusHours(1)), Conflict.Kind.HOURS_WRONG))
-                .isEqualTo("Meeting 1 ends at 8 Mar 09:00, not after its start at 8 Mar 10:00. Enter an end after the start.");
+                .isEqualTo("Meeting 1 ends at 2025-03-08 09:00, not after its start at 2025-03-08 10:00. Enter an end after the start.");
         assertThat(refusal(threeSteps().meeting(TEN.plusHours(1), TEN.plusHours(3)), Conflict.Kind.HOURS_WRONG))
-                .isEqualTo("Meeting 2 starts at 8 Mar 11:00, before the meeting before it ends. Enter the meetings in order, without overlap.");
+                .isEqualTo("Meeting 2 starts at 2025-03-08 11:00, before the meeting before it ends. Enter the meetings in order, without overlap.");
         isSound(threeSteps().meeting(TEN.plusHours(2), TEN.plusHours(3)));
     }
 
