@@ -32,6 +32,7 @@ import java.util.List;
  *     times, and for what is collected or posted
  * @param perStudent for what all watch or do together, what is prepared, or what the tutor does between meetings: what each student adds to {@code lasts}; null for nothing
  * @param mayRunOver for what all watch or do together: how much longer than {@code lasts} it may take at the most; null where it always takes as long
+ * @param watchers for a demonstration: how many can watch at once; a larger class is shown it in turns. Null where all can
  * @param places for a wait: how many pieces go into one load of its equipment, one load after the other; null where all go in at once
  * @param atMost for a wait: the longest it may last (glue that must be used while tacky); null where it may go on
  * @param student for a make step: one student's times, of one repeat where {@code repeats} is given
@@ -56,6 +57,7 @@ public record Step(
         Duration lasts,
         @JsonInclude(JsonInclude.Include.NON_NULL) Duration perStudent,
         @JsonInclude(JsonInclude.Include.NON_NULL) Duration mayRunOver,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Range(from = 1, to = 200) @Mend("Give how many can watch at once, from 1 to 200.") Integer watchers,
         Duration atMost,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Range(from = 1, to = 1000) @Mend("Give how many pieces go into one load, from 1.") Integer places,
         StudentTime student,

@@ -112,6 +112,7 @@ final class StepRules {
                 "Only what all watch or do together runs over. Empty this field; a make step has its slow time.")) {
             limited(at + "/may_run_over", step.mayRunOver());
         }
+        faults.require(step.watchers() == null || step.kind() == StepKind.SHOW, at + "/watchers", "Only a demonstration is watched. Empty this field.");
         if (step.places() != null && faults.require(step.kind().isUnattended(), at + "/places", "Only a wait has loads. Empty this field.")) {
             faults.require(!step.tools().isEmpty(), at + "/places", "Name the equipment that is loaded, such as a kiln, among the tools of this step.");
         }

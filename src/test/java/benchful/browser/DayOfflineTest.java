@@ -44,7 +44,7 @@ import org.junit.jupiter.api.io.TempDir;
 @QuarkusTest
 class DayOfflineTest {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final List<Course> COURSES = List.of(RunningTest.COURSE, RunningTest.TWO_BREAKS, RunningTest.ASKED);
+    private static final List<Course> COURSES = List.of(RunningTest.COURSE, RunningTest.TWO_BREAKS, RunningTest.ASKED, RunningTest.IN_GROUPS);
     private static Browser browser;
 
     @TestHTTPResource

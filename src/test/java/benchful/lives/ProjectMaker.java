@@ -262,6 +262,10 @@ final class ProjectMaker {
         if (List.of("show", "together").contains(kind) && chance.once(4)) {
             step.put("may_run_over", chance.of("30 s", "5 min", "1 h"));
         }
+        int watchers = Math.abs(step.path("title").asText().hashCode() % 8);
+        if (kind.equals("show") && watchers > 2) {
+            step.put("watchers", watchers == 7 ? 200 : watchers - 2);
+        }
         if (kind.equals("wait") && step.has("tools") && chance.once(2)) {
             step.put("places", chance.edge(1, 6, 1000));
         }

@@ -94,6 +94,8 @@ class ProjectRulesTest {
             title: Watch, kind: show, lasts: 10 min | title: Watch, kind: show, lasts: 1 min, at_home: true | /steps/1/at_home | Only a wait can end at home.
             lasts: 20 min, at_most: 1 h | lasts: 20 min, may_run_over: 5 min | /steps/3/may_run_over | Only what all watch or do together runs over. Empty this field; a make step has its slow time.
             title: Watch, kind: show, lasts: 10 min | title: Watch, kind: show, lasts: 1 min, may_run_over: 61 d | /steps/1/may_run_over | This is longer than 60 days. Write it like 20 min, 1 h 30 min or 24 h.
+            lasts: 20 min, at_most: 1 h | lasts: 20 min, watchers: 5 | /steps/3/watchers | Only a demonstration is watched. Empty this field.
+            title: Watch, kind: show, lasts: 10 min | title: Watch, kind: show, lasts: 1 min, watchers: 0 | /steps/1/watchers | Give how many can watch at once, from 1 to 200.
             at_most: 1 h               | at_most: 1 min           | /steps/3/at_most         | The longest time can't be shorter than the wait itself, 20 min.
             step: knot                 | step: knit               | /steps/3/after/0/step    | There is no step with the short name “knit”.
             most: 5 min                | most: 30 s               | /steps/3/after/0/most    | The greatest gap between “Knot” and “The glue dries” can't be shorter than the least one, 1 min.

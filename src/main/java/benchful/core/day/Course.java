@@ -33,8 +33,13 @@ public record Course(List<Item> steps, List<Pause> pauses, int students, LocalDa
             this(key, title, group, handsOn, own, start, end, length, null);
         }
 
-        boolean sharesStudents(Item other) {
-            return group == 0 || other.group == 0 || group == other.group;
+        /** Whether they can't go on beside each other: of what is shown to one group and to another, as there is one tutor. */
+        boolean sharesPeople(Item other) {
+            return group == 0 || other.group == 0 || group == other.group || isShown() && other.isShown();
+        }
+
+        private boolean isShown() {
+            return handsOn && !own;
         }
 
         Item moved(Duration by) {

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The class at a moment: what the taps up to now amount to, and when the rest is likely to be over. A step begins when it is said to,
- * or when the step before it of the same students ends. What is still to come takes as long as planned, begins after those waits that
+ * or when the step before it of the same students ends; what is shown to one group comes after what is shown to another before. What is still to come takes as long as planned, begins after those waits that
  * it was planned after and not before the time the tutor asked for, and stands still in breaks. Cost O(n squared) in the steps of a class.
  */
 public final class Running {
@@ -173,9 +173,9 @@ public final class Running {
         return new Step(item, goesOn ? Stage.NOW : Stage.TO_COME, begins, goesOn ? latest(ends, now) : ends, told.finished);
     }
 
-    /** Whether a step was planned to follow another of the same students. */
+    /** Whether a step was planned to follow another of the same people. */
     private static boolean isAfter(Item item, Step other) {
-        return other.item().handsOn() && other.item().sharesStudents(item) && (item.handsOn() || !other.item().end().isAfter(item.start()));
+        return other.item().handsOn() && other.item().sharesPeople(item) && (item.handsOn() || !other.item().end().isAfter(item.start()));
     }
 
     /** When those steps are over that it was planned to follow. */
@@ -185,7 +185,7 @@ public final class Running {
 
     /** When the waits are over too that it was planned after. */
     private static LocalDateTime ready(Item item, LocalDateTime free, List<Step> before) {
-        return before.stream().filter(s -> !s.item().handsOn() && s.stage() != Stage.LEFT_OUT && s.item().sharesStudents(item) && !s.item().end().isAfter(item.start()))
+        return before.stream().filter(s -> !s.item().handsOn() && s.stage() != Stage.LEFT_OUT && s.item().sharesPeople(item) && !s.item().end().isAfter(item.start()))
                 .map(Step::ends).reduce(free, Running::latest);
     }
 

@@ -118,7 +118,12 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
             long side = (long) wait.places() * loadsAtOnce(wait);
             return wait.least().multipliedBy((students + side - 1) / side);
         }
-        return step.length().plus(step.perStudent().multipliedBy(students));
+        return step.length().multipliedBy(step.showings(students)).plus(step.perStudent().multipliedBy(students));
+    }
+
+    /** Whether each group is shown it by itself, as the class works in groups and not all can watch at once. */
+    public boolean isShownToGroups(Step step) {
+        return groups > 1 && step instanceof Step.Show show && show.isTooCloseFor(headcount);
     }
 
     /** The beginning of the first meeting, from which the planners count. */

@@ -30,24 +30,37 @@ public sealed interface Step {
         return Duration.ZERO;
     }
 
-    /** How much longer than planned it may last at the most; nothing where it always lasts as long. */
+    /** How much longer than planned it may last at the most, each time; nothing where it always lasts as long. */
     default Duration over() {
         return Duration.ZERO;
     }
 
+    /** How often it is given, one time after the other, so that so many students have seen it. */
+    default int showings(int students) {
+        return 1;
+    }
+
     /**
-     * The tutor demonstrates and the whole class watches; never interrupted by a break.
+     * The tutor demonstrates and the whole class watches; never interrupted by a break. Where more would watch than can, it is given
+     * again, one showing right after the other; a class that works in groups is then shown it group by group.
      *
-     * @param length     however many watch
+     * @param length     of one showing, however many watch
      * @param perStudent more for each of them
+     * @param over       how much longer each showing may last at the most
+     * @param watchers   how many can watch at once; 0 where all can
      */
-    record Show(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses) implements Step {
+    record Show(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses, int watchers) implements Step {
         public Show {
             Guard.named(id, title);
             Guard.notNegative(length, title);
             Guard.notNegative(perStudent, title);
             Guard.notNegative(over, title);
+            Guard.atLeast(0, watchers, "The number of students who can watch \"" + title + "\" at once");
             uses = List.copyOf(uses);
+        }
+
+        public Show(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses) {
+            this(id, title, length, perStudent, over, uses, 0);
         }
 
         public Show(String id, String title, Duration length, Duration perStudent, List<ToolUse> uses) {
@@ -60,6 +73,21 @@ public sealed interface Step {
 
         public Show(String id, String title, Duration length) {
             this(id, title, length, List.of());
+        }
+
+        /** The same where no more than so many watch at once. */
+        public Show to(int most) {
+            return new Show(id, title, length, perStudent, over, uses, watchers == 0 ? most : Math.min(watchers, most));
+        }
+
+        /** Whether so many can't all watch at once. */
+        public boolean isTooCloseFor(int students) {
+            return watchers > 0 && students > watchers;
+        }
+
+        @Override
+        public int showings(int students) {
+            return isTooCloseFor(students) ? (students + watchers - 1) / watchers : 1;
         }
 
         @Override

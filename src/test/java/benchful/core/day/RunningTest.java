@@ -29,7 +29,19 @@ public class RunningTest {
     public static final Course ASKED = new Course(COURSE.steps().stream().map(s -> s.key().equals("hang")
             ? new Course.Item(s.key(), s.title(), 0, true, true, s.start(), s.end(), s.length(), at(85)) : s).toList(), COURSE.pauses(), 9, at(120));
 
+    /** Two groups, each shown by itself how to saw; the second files meanwhile. */
+    public static final Course IN_GROUPS = new Course(List.of(shown("show/1", 1, 0, 10), made("file/2", 2, 0, 20), made("saw/1", 1, 10, 30), shown("show/2", 2, 20, 30), made("saw/2", 2, 30, 50),
+            made("file/1", 1, 30, 50), item("tidy", 50, 60, true)), List.of(), 8, at(60));
+
     private int number;
+
+    private static Course.Item shown(String key, int group, int from, int to) {
+        return new Course.Item(key, key, group, true, false, at(from), at(to), Duration.ofMinutes(to - from));
+    }
+
+    private static Course.Item made(String key, int group, int from, int to) {
+        return new Course.Item(key, key, group, true, true, at(from), at(to), Duration.ofMinutes(to - from));
+    }
 
     static LocalDateTime at(int minute) {
         return ONE.plusMinutes(minute);
@@ -77,6 +89,16 @@ public class RunningTest {
         Running running = Running.of(COURSE, List.of(tap(0, Kind.START, "welcome", 0), tap(10, Kind.FINISH, "welcome", 0), tap(55, Kind.FINISH, "pour", 0),
                 tap(56, Kind.FINISH, "knot", 0)), at(57));
         assertThat(stages(running)).contains("cure NOW 13:55 14:15", "hang TO_COME 14:15 14:35");
+    }
+
+    /** The tutor shows the first group until 13:25; the second has filed by 13:20 and waits for her. */
+    @Test
+    void showsASecondGroupNothingBeforeTheFirstHasSeenIt() {
+        Running running = Running.of(IN_GROUPS, List.of(tap(0, Kind.START, "show/1", 0), tap(20, Kind.FINISH, "file/2", 0)), at(25));
+        assertThat(stages(running)).containsExactly("show/1 NOW 13:00 13:25", "file/2 OVER 13:00 13:20", "saw/1 TO_COME 13:25 13:45", "show/2 TO_COME 13:25 13:35",
+                "saw/2 TO_COME 13:35 13:55", "file/1 TO_COME 13:45 14:05", "tidy TO_COME 14:05 14:15");
+        Running after = Running.of(IN_GROUPS, List.of(tap(0, Kind.START, "show/1", 0), tap(20, Kind.FINISH, "file/2", 0), tap(25, Kind.FINISH, "show/1", 0)), at(26));
+        assertThat(stages(after)).contains("saw/1 NOW 13:25 13:45", "show/2 NOW 13:25 13:35");
     }
 
     @Test

@@ -73,9 +73,10 @@ final class HeldBack {
         return pauses ? clock.toClockOnward(clock.toWorking(free)) : clock.wholeFrom(free, (double) block.length().toSeconds());
     }
 
+    /** With what its students do, or its tutor. */
     private double busyUntil(Block block) {
         return plan.blocks().stream().filter(other -> other != block && other.kind().needsClass())
-                .filter(block::sharesStudents)
+                .filter(other -> block.sharesStudents(other) || block.kind().isGathering() && other.kind().isGathering())
                 .filter(other -> !other.end().isAfter(block.start())).mapToDouble(other -> clock.seconds(other.end())).max().orElse(0);
     }
 }

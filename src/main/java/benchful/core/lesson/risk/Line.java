@@ -30,6 +30,15 @@ final class Line {
         students[size++] = student;
     }
 
+    /** Takes a student out who may stand in it. */
+    void remove(int student) {
+        for (int i = size - 1; i >= 0; i--) {
+            if (students[i] == student) {
+                take(i);
+            }
+        }
+    }
+
     int take(int place) {
         int student = students[place];
         System.arraycopy(students, place + 1, students, place, --size - place);

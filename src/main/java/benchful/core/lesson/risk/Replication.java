@@ -21,6 +21,7 @@ import java.util.stream.IntStream;
 final class Replication {
 
     private static final double OWN = Math.sqrt(0.5);
+    private static final long SHOWINGS_APART = 1L << 48;
 
     private final Script script;
     private final int students;
@@ -134,7 +135,7 @@ final class Replication {
     private void gather(Part part) {
         int i = part.index();
         double ready = Math.max(now, readyForAll(part));
-        double length = part.length() + runsOver(part);
+        double length = length(part);
         start[i] = script.clock().wholeFrom(ready, length);
         loseUntil(part, script.clock().toWorking(now), script.clock().toWorking(start[i]));
         now = start[i] + length;
@@ -143,8 +144,13 @@ final class Replication {
         Arrays.fill(own, script.clock().toWorking(now));
     }
 
-    private double runsOver(Part part) {
-        return part.over() == 0 ? 0 : part.over() * (1 - Math.sqrt(1 - Draws.uniform(Draws.mix(talks, part.key()))));
+    /** How long it is shown, talked or done together in this class, all showings one after the other. */
+    double length(Part part) {
+        double length = part.length();
+        for (int showing = 0; part.over() > 0 && showing < part.showings(); showing++) {
+            length += part.over() * (1 - Math.sqrt(1 - Draws.uniform(Draws.mix(talks, part.key() + SHOWINGS_APART * showing))));
+        }
+        return length;
     }
 
     /** What the quickest quarter had to spare while they waited for the others before a part. */

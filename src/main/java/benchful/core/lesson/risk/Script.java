@@ -36,8 +36,9 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
      * @param outside    whether it is done outside the meetings
      * @param counts     whether its end counts to the finish
      * @param release    not before this time (its meeting begins)
-     * @param length     of a show, together or wait (one load); of a make step that may not pause the planned length, else 0
-     * @param over       how much longer a show or together may last at the most
+     * @param length     of a show (all showings), together or wait (one load); of a make step that may not pause the planned length, else 0
+     * @param over       how much longer a show or together may last at the most, each time
+     * @param showings   how often a show is given, one time after the other; 1 for all else
      * @param pace       of a make step, else null
      * @param scales     what the pace is multiplied by for each student's piece and level; empty for what is no make step
      * @param tied       whether each student goes on to it from the make step before as soon as the own piece is ready, since it ages
@@ -51,7 +52,7 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
      * @param scarcest   the tool of which a student takes the greatest share, -1 if the step takes none
      * @param beside     whether each student takes one of the people who help; false where there is one for everybody
      */
-    record Part(int index, String step, String title, int group, boolean outside, boolean counts, double release, double length, double over, @Nullable PaceTable pace,
+    record Part(int index, String step, String title, int group, boolean outside, boolean counts, double release, double length, double over, int showings, @Nullable PaceTable pace,
             double[] scales, boolean tied, int places, int loads, double callRate, double answer, int mustFinish, int members, int[] units, int scarcest, boolean beside, List<Need> needs, long key) {
     }
 
@@ -64,7 +65,8 @@ record Script(LessonPlan plan, double promise, Clock clock, List<Part> parts, Li
     }
 
     /**
-     * Students work through these make steps, each at their own pace.
+     * Students work through these make steps, each at their own pace. What is shown to a group is among them: the group gathers for it
+     * when as many as must have finished what comes before.
      *
      * @param lists parts of each group, in order; the group from 1 is the index less 1
      * @param cause what those wait for who come early to it, -1 if it follows a gathering

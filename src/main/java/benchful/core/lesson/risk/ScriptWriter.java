@@ -28,6 +28,8 @@ final class ScriptWriter {
 
     /** A tool is thought to be parted into so many shares, so that each of those who share it, up to eight, takes a whole number. */
     private static final int SHARES = 840;
+    /** So that what is shown to one group does not run over just because it did with another. */
+    private static final long GROUPS_APART = 1L << 32;
 
     private final LessonRequest request;
     private final LessonPlan plan;
@@ -90,16 +92,16 @@ final class ScriptWriter {
             Calls calls = Calls.of(make, request.headcount());
             int[] units = units(make);
             double whole = make.mayPause() ? 0 : block.length().toSeconds();
-            return new Part(index, step.id(), step.title(), block.group(), false, true, release, whole, 0, new PaceTable(Pace.of(make.time())),
+            return new Part(index, step.id(), step.title(), block.group(), false, true, release, whole, 0, 1, new PaceTable(Pace.of(make.time())),
                     make.time().scales(request.headcount()), limits.isTied(index), 0, 0,
                     calls.rate(), calls.answer(), make.mustFinish(members), members, units,
                     scarcest(units), make.beside() && tools.contains(Step.Make.SOMEBODY.tool()), needs.of(index), step.id().hashCode());
         }
         Step.Wait wait = step instanceof Step.Wait one ? one : null;
         double length = (wait == null ? request.length(step, members) : wait.least()).toSeconds();
-        return new Part(index, step.id(), step.title(), block.group(), step.kind().isOutside(), meetingLinks.counts(step), release, length, step.over().toSeconds(), null,
+        return new Part(index, step.id(), step.title(), block.group(), step.kind().isOutside(), meetingLinks.counts(step), release, length, step.over().toSeconds(), step.showings(members), null,
                 new double[0], false, wait == null ? 0 : wait.places(), wait == null ? 0 : request.loadsAtOnce(wait), 0, 0, 0, members,
-                new int[0], -1, false, needs.of(index), step.id().hashCode());
+                new int[0], -1, false, needs.of(index), step.id().hashCode() + GROUPS_APART * block.group());
     }
 
     private int[] units(Step.Make make) {
@@ -133,7 +135,7 @@ final class ScriptWriter {
 
         private void add(Part part) {
             StepKind kind = steps.get(part.step()).kind();
-            if (kind.isOwnWork()) {
+            if (kind.isOwnWork() || kind.needsClass() && part.group() > 0) {
                 batches.stream().filter(batch -> part.needs().stream().anyMatch(need -> need.part() == batch.index())).findFirst()
                         .ifPresent(batch -> close(batch.index()));
                 bench.add(part);

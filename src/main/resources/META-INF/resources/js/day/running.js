@@ -73,7 +73,9 @@ function likely(pauses, breaks) {
   }, []);
 }
 
-const shares = (a, b) => a.group === 0 || b.group === 0 || a.group === b.group;
+// Of what is shown to one group and to another there is one tutor.
+const shown = item => item.handsOn && !item.own;
+const shares = (a, b) => a.group === 0 || b.group === 0 || a.group === b.group || shown(a) && shown(b);
 const isAfter = (item, other) => other.item.handsOn && shares(other.item, item) && (item.handsOn || other.item.end <= item.start);
 const isOpen = step => step.stage === 'to come' || step.stage === 'now';
 

@@ -2,6 +2,7 @@ package benchful.core.lesson.order;
 
 import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonRequest;
+import benchful.core.lesson.LessonRequest.Turn;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
@@ -11,9 +12,12 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * The shortest finish of a tiny lesson, by trying every start on a grid of five minutes. Knows one student, meetings and breaks on
+ * The shortest finish of a tiny lesson, by trying every start on a grid of five minutes. Knows one student, or as many groups as
+ * students with work but no waits, each of whom is shown by the one tutor what not both can watch; meetings and breaks on
  * the grid, tools, gaps, waits with a greatest length and times that are asked for, of which as little as can be is missed first;
  * shares nothing with the planners.
  */
@@ -25,6 +29,7 @@ public final class ExhaustiveSearch {
 
     private final LessonRequest request;
     private final List<Step> steps;
+    private final List<Integer> groups;
     private final int horizon;
     private final int[] start;
     private final int[] end;
@@ -32,10 +37,17 @@ public final class ExhaustiveSearch {
 
     private ExhaustiveSearch(LessonRequest request, int horizon) {
         this.request = request;
-        this.steps = request.steps();
+        List<Turn> turns = request.steps().stream().flatMap(step -> turns(request, step)).toList();
+        this.steps = turns.stream().map(turn -> request.stepsById().get(turn.step())).toList();
+        this.groups = turns.stream().map(Turn::group).toList();
         this.horizon = horizon;
         this.start = new int[steps.size()];
         this.end = new int[steps.size()];
+    }
+
+    private static Stream<Turn> turns(LessonRequest request, Step step) {
+        boolean each = step instanceof Step.Make || step instanceof Step.Show show && show.watchers() > 0 && show.watchers() < request.headcount();
+        return request.groups() == 1 || !each ? Stream.of(new Turn(step.id(), 0)) : IntStream.rangeClosed(1, request.groups()).mapToObj(group -> new Turn(step.id(), group));
     }
 
     /** Minutes from the start, or -1 if no plan keeps to the horizon. */
@@ -161,7 +173,9 @@ public final class ExhaustiveSearch {
     private boolean fits(int last) {
         for (int other = 0; other < last; other++) {
             boolean outside = steps.get(last).kind().isOutside() && steps.get(last).kind() == steps.get(other).kind();
-            if ((outside || steps.get(last).kind().needsClass() && steps.get(other).kind().needsClass()) && start[last] < end[other] && start[other] < end[last]) {
+            boolean tutor = steps.get(last).kind() == StepKind.SHOW && steps.get(other).kind() == StepKind.SHOW;
+            boolean same = tutor || meet(last, other);
+            if ((outside || same && steps.get(last).kind().needsClass() && steps.get(other).kind().needsClass()) && start[last] < end[other] && start[other] < end[last]) {
                 return false;
             }
         }
@@ -169,12 +183,16 @@ public final class ExhaustiveSearch {
                 && request.room().stream().allMatch(tool -> suffices(tool, last));
     }
 
+    private boolean meet(int one, int other) {
+        return groups.get(one) == 0 || groups.get(other) == 0 || groups.get(one).equals(groups.get(other));
+    }
+
     private boolean keeps(Link link, int last) {
-        int from = place(link.from());
-        int to = place(link.to());
-        if (from > last || to > last) {
-            return true;
-        }
+        return IntStream.rangeClosed(0, last).filter(from -> steps.get(from).id().equals(link.from())).allMatch(from -> IntStream.rangeClosed(0, last)
+                .filter(to -> steps.get(to).id().equals(link.to()) && meet(from, to)).allMatch(to -> keeps(link, from, to)));
+    }
+
+    private boolean keeps(Link link, int from, int to) {
         int gap = start[to] - end[from];
         return gap >= link.least().toMinutes() && (link.greatest().isEmpty() || gap <= link.greatest().get().toMinutes());
     }

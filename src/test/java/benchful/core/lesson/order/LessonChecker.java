@@ -45,6 +45,7 @@ public final class LessonChecker {
         plan.blocks().forEach(checker::hours);
         plan.blocks().forEach(checker::asked);
         checker.seats();
+        checker.tutor();
         plan.blocks().stream().filter(block -> block.kind().isOutside()).forEach(checker::outside);
         checker.tools();
         request.links().forEach(checker::link);
@@ -99,9 +100,9 @@ public final class LessonChecker {
         List<Integer> groups = plan.blocksOf(step.id()).stream().map(Block::group).sorted().toList();
         List<Integer> each = Stream.iterate(1, group -> group + 1).limit(request.groups()).toList();
         boolean mayGroup = request.groups() > 1 && (step.kind().isOwnWork() || step.kind().isUnattended());
-        boolean whole = groups.equals(List.of(0)) && !(request.groups() > 1 && step.kind().isOwnWork());
+        boolean whole = groups.equals(List.of(0)) && !(request.groups() > 1 && step.kind().isOwnWork()) && !isShownToGroups(step);
         boolean listed = plan.preparation().items().stream().anyMatch(item -> item.step().equals(step.id()));
-        boolean placed = whole || mayGroup && groups.equals(each);
+        boolean placed = whole || (mayGroup || isShownToGroups(step)) && groups.equals(each);
         if (isAhead(step) ? !groups.isEmpty() || !listed : !placed || listed) {
             fault("\"" + step.title() + "\" is not in the plan exactly as often as it must be.");
         }
@@ -119,7 +120,29 @@ public final class LessonChecker {
         if (step instanceof Step.Make make) {
             return new ClassTime(request.room(), request.helpers(), request.groups()).of(make, students(group)).length();
         }
-        return step.length().plus(step.perStudent().multipliedBy(students(group)));
+        int times = step instanceof Step.Show show && show.watchers() > 0 ? (int) Math.ceil(students(group) / (double) show.watchers()) : 1;
+        return step.length().multipliedBy(times).plus(step.perStudent().multipliedBy(students(group)));
+    }
+
+    private boolean isShownToGroups(Step step) {
+        return request.groups() > 1 && step instanceof Step.Show show && show.watchers() > 0 && show.watchers() < request.headcount();
+    }
+
+    /** Who shows a group something shows no other group anything, nor stays beside a student. */
+    private void tutor() {
+        List<Block> shown = plan.blocks().stream().filter(block -> isShownToGroups(steps.get(block.step()))).toList();
+        for (Block one : shown) {
+            shown.stream().filter(other -> other != one && overlap(one, other))
+                    .forEach(other -> fault("\"" + one.title() + "\" and \"" + other.title() + "\" need the tutor at once."));
+        }
+        List<Block> busy = plan.blocks().stream().filter(block -> shown.contains(block) || steps.get(block.step()) instanceof Step.Make make && make.beside()).toList();
+        for (Block block : shown.isEmpty() ? List.<Block>of() : busy) {
+            int people = busy.stream().filter(other -> !other.start().isAfter(block.start()) && other.end().isAfter(block.start()))
+                    .mapToInt(other -> shown.contains(other) ? 1 : Math.min(students(other.group()), 1 + request.helpers())).sum();
+            if (people > 1 + request.helpers()) {
+                fault("\"" + block.title() + "\" finds the tutor busy elsewhere.");
+            }
+        }
     }
 
     private int students(int group) {

@@ -5,11 +5,13 @@ import static benchful.core.lesson.order.Lessons.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.lesson.Block;
+import benchful.core.lesson.Help;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Segment;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.ToolUse;
 import java.time.Duration;
@@ -93,5 +95,34 @@ class LessonCheckerTest {
         List<Block> blocks = good.blocks().stream().map(block -> block != hang ? block : hang.at(List.of(brief), hang.lane())).toList();
         assertThat(faults(blocks)).anyMatch(fault -> fault.contains("not for the time it takes"))
                 .anyMatch(fault -> fault.startsWith("The plan says that it finishes at"));
+    }
+
+    private final LessonRequest inGroups = LessonRequest.builder().meeting(TEN, TEN.plusHours(2)).headcount(4).groups(2)
+            .step(new Step.Show("show", "Show", Duration.ofMinutes(10), Duration.ZERO, Duration.ZERO, List.of(), 2))
+            .step(new Step.Make("torch", "Torch", StudentTime.ofMinutes(5, 5, 5), List.of(), Help.NONE, 1, true, true)).build();
+
+    private List<String> faultsOfGroups(int first, int second, int torch) {
+        LessonPlan plan = plan(new ListPlanner().plan(inGroups));
+        assertThat(LessonChecker.faults(inGroups, plan)).isEmpty();
+        List<Block> blocks = plan.blocks().stream().map(block -> moved(block, block.kind() == StepKind.SHOW ? block.group() == 1 ? first : second
+                : block.group() == 1 ? torch : 60)).toList();
+        return LessonChecker.faults(inGroups, new LessonPlan(blocks, plan.start(), TEN.plusMinutes(70), plan.bookedEnd(), plan.meetings(), plan.tutor(), plan.idle(), plan.proof(), plan.preparation()));
+    }
+
+    @Test
+    void seesATutorInTwoPlaces() {
+        assertThat(faultsOfGroups(0, 10, 30)).isEmpty();
+        assertThat(faultsOfGroups(0, 9, 30)).contains("\"Show\" and \"Show\" need the tutor at once.");
+        assertThat(faultsOfGroups(0, 30, 30)).contains("\"Show\" finds the tutor busy elsewhere.");
+        assertThat(faultsOfGroups(0, 10, 15)).contains("\"Torch\" finds the tutor busy elsewhere.");
+    }
+
+    @Test
+    void seesWhatIsShownToAllAndNotToEach() {
+        LessonRequest toAll = inGroups.toBuilder().steps(inGroups.steps().stream().map(step -> step instanceof Step.Show show
+                ? new Step.Show(show.id(), show.title(), show.length()) : step).toList()).build();
+        LessonPlan plan = plan(new ListPlanner().plan(toAll));
+        assertThat(LessonChecker.faults(toAll, plan)).isEmpty();
+        assertThat(LessonChecker.faults(inGroups, plan)).contains("\"Show\" is not in the plan exactly as often as it must be.");
     }
 }

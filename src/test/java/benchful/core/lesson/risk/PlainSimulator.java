@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
@@ -29,7 +30,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * A second simulation of a class, which shares no code with the program's: objects and a queue of what happens next, in clock time
- * throughout. A talk runs over by the lesser of two even draws. It knows waits without equipment and no greatest gaps, and of several meetings only what waits for work outside them.
+ * throughout. A talk runs over by the lesser of two even draws, each time. What is shown to a group is one of the things its students go to. It knows waits without equipment and no greatest gaps, and of several meetings only what waits for work outside them.
  */
 final class PlainSimulator {
 
@@ -74,7 +75,7 @@ final class PlainSimulator {
         List<Block> bench = new ArrayList<>();
         for (Block block : blocks) {
             Step step = steps.get(block.step());
-            if (step instanceof Step.Make) {
+            if (step instanceof Step.Make || step instanceof Step.Show && block.group() > 0) {
                 bench.add(block);
             } else if (step instanceof Step.Show || step instanceof Step.Together) {
                 now = new Bench(students, bench, now).play();
@@ -83,7 +84,7 @@ final class PlainSimulator {
                 for (Student student : students) {
                     ready = Math.max(ready, ready(step.id(), student));
                 }
-                double length = request.length(step, request.headcount()).toSeconds() + Math.min(random.nextDouble(), random.nextDouble()) * step.over().toSeconds();
+                double length = talk(step, request.headcount());
                 now = whole(ready, length) + length;
                 for (Student student : students) {
                     student.done.put(step.id(), now);
@@ -104,6 +105,12 @@ final class PlainSimulator {
             }
         }
         return Math.max(finish, now);
+    }
+
+    private double talk(Step step, int students) {
+        int times = step instanceof Step.Show show && show.watchers() > 0 ? (students - 1) / show.watchers() + 1 : 1;
+        return times * step.length().toSeconds() + students * step.perStudent().toSeconds()
+                + IntStream.range(0, times).mapToDouble(time -> Math.min(random.nextDouble(), random.nextDouble()) * step.over().toSeconds()).sum();
     }
 
     /** For all pieces at once, where no meeting is in the way. */
@@ -191,6 +198,13 @@ final class PlainSimulator {
         private final List<Student> forTools = new ArrayList<>();
         private final Deque<Student> forHelp = new ArrayDeque<>();
         private final List<Student> forOthers = new ArrayList<>();
+        private final List<Student> working = new ArrayList<>();
+        private final List<Student> helped = new ArrayList<>();
+        /** What is shown to a group that is there for it, with how long it will take. */
+        private final Map<Block, Double> gathered = new LinkedHashMap<>();
+        private final Map<Block, Double> begins = new HashMap<>();
+        private final List<Block> forTutor = new ArrayList<>();
+        private boolean showing;
         private int people = 1 + request.helpers();
         private int open;
         private double now;
@@ -211,6 +225,9 @@ final class PlainSimulator {
                 if (!parts.isEmpty()) {
                     goOn(student);
                 }
+            }
+            for (int group = 1; request.groups() > 1 && group <= request.groups() && !parts.isEmpty(); group++) {
+                gather(group);
             }
             while (open > 0) {
                 Event event = events.remove();
@@ -235,6 +252,9 @@ final class PlainSimulator {
             if (student.next == student.todo.size()) {
                 return;
             }
+            if (isShown(student.todo.get(student.next))) {
+                return;
+            }
             if (request.pacing() == Pacing.TOGETHER && student.next > 0 && !isOver(student.todo.get(student.next - 1))) {
                 forOthers.add(student);
             } else {
@@ -242,7 +262,85 @@ final class PlainSimulator {
             }
         }
 
+        private boolean isShown(Block part) {
+            return steps.get(part.step()) instanceof Step.Show;
+        }
+
+        private List<Student> members(int group) {
+            return students.stream().filter(student -> isIn(student, group)).toList();
+        }
+
+        /** Where all that comes before is over for as many as must, the group leaves it and watches. */
+        private void gather(int group) {
+            List<Block> todo = members(group).get(0).todo;
+            Block show = todo.stream().filter(part -> isShown(part) && !gathered.containsKey(part)).findFirst().orElse(null);
+            if (show == null || !todo.subList(0, todo.indexOf(show)).stream().allMatch(this::isOver)) {
+                return;
+            }
+            gathered.put(show, talk(steps.get(show.step()), members(group).size()));
+            List<Student> late = members(group).stream().filter(student -> student.next < todo.indexOf(show)).toList();
+            forTools.removeAll(late);
+            forHelp.removeAll(late);
+            forOthers.removeAll(late);
+            late.forEach(student -> stop(student, todo.indexOf(show)));
+            if (!late.isEmpty()) {
+                takeInTurn();
+            }
+            double ready = members(group).stream().mapToDouble(student -> ready(show.step(), student)).max().orElseThrow();
+            await(show, Math.max(now, ready));
+        }
+
+        private void stop(Student student, int place) {
+            events.removeIf(event -> event.seat() == student.seat);
+            List<ToolUse> held = working.remove(student) ? make(student).uses() : List.of();
+            boolean beside = !held.isEmpty() && make(student).beside();
+            student.todo.subList(student.next, place).forEach(part -> student.done.put(part.step(), now));
+            student.next = place;
+            held.forEach(use -> free.merge(use.tool(), use.units(), Integer::sum));
+            if (helped.remove(student) || beside) {
+                goElsewhere();
+            }
+        }
+
+        private void await(Block show, double time) {
+            double begin = whole(time, gathered.get(show));
+            begins.put(show, begin);
+            at(begin, members(show.group()).get(0), () -> show(show));
+        }
+
+        private void show(Block show) {
+            boolean another = begins.entrySet().stream().anyMatch(other -> other.getValue() == now && blocks.indexOf(other.getKey()) < blocks.indexOf(show));
+            if (people == 0 || showing || another) {
+                begins.remove(show);
+                forTutor.add(show);
+            } else {
+                begin(show);
+            }
+        }
+
+        private void begin(Block show) {
+            begins.remove(show);
+            people--;
+            showing = true;
+            at(now + gathered.get(show), members(show.group()).get(0), () -> {
+                finished.put(show, members(show.group()).size());
+                open--;
+                for (Student student : members(show.group())) {
+                    student.done.put(show.step(), now);
+                    student.next++;
+                    goOn(student);
+                }
+                gather(show.group());
+                showing = false;
+                goElsewhere();
+                takeInTurn();
+            });
+        }
+
         private boolean isOver(Block part) {
+            if (isShown(part)) {
+                return finished.containsKey(part);
+            }
             Step.Make make = (Step.Make) steps.get(part.step());
             return finished.getOrDefault(part, 0) >= Math.max(1, Math.ceil(make.finishShare() * request.members(part.group()) - 1e-9));
         }
@@ -261,6 +359,7 @@ final class PlainSimulator {
             uses.forEach(use -> free.merge(use.tool(), -use.units(), Integer::sum));
             people -= make(student).beside() ? 1 : 0;
             student.left = drawn(student, make(student));
+            working.add(student);
             work(student);
         }
 
@@ -281,8 +380,10 @@ final class PlainSimulator {
                 return;
             }
             people--;
+            helped.add(student);
             double length = -Math.log(1 - random.nextDouble()) * make(student).help().minutesPerCall() * 60;
             at(worked(now, length), student, () -> {
+                helped.remove(student);
                 student.left = Math.max(0, student.left - length);
                 work(student);
                 goElsewhere();
@@ -290,10 +391,19 @@ final class PlainSimulator {
             });
         }
 
-        /** To who called, or else to whoever waits for somebody beside. */
+        /** To the group that waits, or to who called, or else to whoever waits for somebody beside. */
         private void goElsewhere() {
             people++;
-            if (!forHelp.isEmpty()) {
+            forTutor.sort(Comparator.comparing(blocks::indexOf));
+            while (!showing && !forTutor.isEmpty()) {
+                Block show = forTutor.remove(0);
+                if (whole(now, gathered.get(show)) > now) {
+                    await(show, now);
+                } else {
+                    begin(show);
+                }
+            }
+            if (people > 0 && !forHelp.isEmpty()) {
                 call(forHelp.remove());
             }
         }
@@ -308,6 +418,7 @@ final class PlainSimulator {
             Block part = student.todo.get(student.next);
             boolean beside = make(student).beside();
             make(student).uses().forEach(use -> free.merge(use.tool(), use.units(), Integer::sum));
+            working.remove(student);
             student.done.put(part.step(), now);
             student.next++;
             boolean before = isOver(part);
@@ -323,6 +434,9 @@ final class PlainSimulator {
                 goElsewhere();
             }
             takeInTurn();
+            if (part.group() > 0) {
+                gather(part.group());
+            }
         }
     }
 }

@@ -10,6 +10,7 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.Step;
+import benchful.core.lesson.StepKind;
 import benchful.core.lesson.StudentTime;
 import benchful.core.lesson.StudentTime.Work;
 import benchful.core.lesson.ToolUse;
@@ -59,6 +60,35 @@ class PromisedTest {
         double share = Arrays.stream(theirs).filter(finish -> finish <= time).count() / (double) theirs.length;
         assertThat(share).as("%s", request).isCloseTo(request.promise(), within(0.02));
         assertThat(Promised.of(request, order).plan().finish()).isEqualTo(TEN.plusMinutes((long) Math.ceil((time - 0.01) / 60)));
+    }
+
+    /** The same of classes in two or three groups, to each of which some of the demonstrations are shown by itself, and may run over. */
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("thirty")
+    void keepsWhatItPromisesWhereGroupsAreShownInTurn(long seed) {
+        LessonRequest request = shownInTurn(seed);
+        LessonPlan order = order(request);
+        assertThat(order.blocks()).anyMatch(block -> block.kind() == StepKind.SHOW && block.group() > 0);
+        PlainSimulator other = new PlainSimulator(request, order, seed);
+        double[] own = finishes(request, order);
+        double time = own[(int) Math.ceil(request.promise() * own.length) - 1];
+        double share = IntStream.range(0, 10_000).mapToDouble(i -> other.finish()).filter(finish -> finish <= time).count() / 10_000.0;
+        assertThat(share).as("%s", request).isCloseTo(request.promise(), within(0.02));
+    }
+
+    /** Every third class has somebody beside students at a step, and in every other as many as can watch are two less than a group has. */
+    static LessonRequest shownInTurn(long seed) {
+        LessonRequest varied = varied(seed);
+        Random random = new Random(seed + 77);
+        int students = varied.headcount() + 3;
+        int groups = 2 + random.nextInt(2);
+        int watchers = Math.max(1, (students + groups - 1) / groups - (seed % 2 == 0 ? 0 : 2));
+        List<Step> steps = varied.steps().stream().map(step -> step instanceof Step.Show show && (step == varied.steps().get(0) || random.nextBoolean())
+                ? new Step.Show(show.id(), show.title(), show.length(), show.perStudent(), Duration.ofMinutes(random.nextInt(9)), show.uses(), watchers)
+                : step instanceof Step.Make make && seed % 3 == 0 && make.id().hashCode() % 4 == 0
+                        ? new Step.Make(make.id(), make.title(), make.time(), make.uses(), Help.NONE, make.finishShare(), true, true) : step).toList();
+        return varied.toBuilder().headcount(students).groups(groups).steps(steps).build();
     }
 
     /** The same of classes in which somebody stays beside each student at some of the steps, and calls for help wait meanwhile. */

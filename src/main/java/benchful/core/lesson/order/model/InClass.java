@@ -25,7 +25,7 @@ final class InClass {
         byId = new StepsById(steps);
         links = bridged(request.links());
         if (request.groups() > 1) {
-            steps.stream().filter(step -> step.kind().isOwnWork()).forEach(step -> markGrouped(step.id()));
+            steps.stream().filter(step -> step.kind().isOwnWork() || request.isShownToGroups(step)).forEach(step -> markGrouped(step.id()));
         }
     }
 
@@ -44,7 +44,7 @@ final class InClass {
         return kept.stream().distinct().toList();
     }
 
-    /** A make step is done by groups, and so is a wait that follows what groups did. */
+    /** A make step is done by groups, as is what is shown to each of them, and so is a wait that follows what groups did. */
     private void markGrouped(String id) {
         if (grouped.add(id)) {
             after(id).stream().filter(link -> step(link.to()).kind().isUnattended()).forEach(link -> markGrouped(link.to()));

@@ -8,7 +8,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 
 /**
- * A sound request on the time line, counted in grains, see {@link Grain}. The resources are the room's tools; then the hands of the
+ * A sound request on the time line, counted in grains, see {@link Grain}. The resources are the room's tools; then the tutor, where
+ * something is shown to one group after the other; then the hands of the
  * tutor and of a student outside the meetings, where something asks for them; then one seat for each group, which every step of that
  * group's hands takes; so "the class does one thing at a time" is a capacity like any other.
  *

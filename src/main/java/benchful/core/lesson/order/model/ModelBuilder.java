@@ -6,6 +6,7 @@ import benchful.core.lesson.ClosedTime;
 import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Link;
 import benchful.core.lesson.Preparation;
+import benchful.core.lesson.Reason;
 import benchful.core.lesson.RoomTool;
 import benchful.core.lesson.Step;
 import benchful.core.lesson.StepKind;
@@ -25,6 +26,8 @@ import java.util.function.BiConsumer;
 /** Turns a request in which {@code RequestCheck} found no conflict into a {@link Model}. */
 public final class ModelBuilder {
 
+    /** Who shows something to a group, and nothing else meanwhile. */
+    private static final String TUTOR = "tutor";
     /** Who does these does one after the other. */
     private static final Set<StepKind> WITH_HANDS_OUTSIDE = Set.of(StepKind.BETWEEN, StepKind.HOMEWORK);
 
@@ -61,6 +64,9 @@ public final class ModelBuilder {
         Map<String, Integer> tools = new LinkedHashMap<>();
         request.room().forEach((RoomTool tool) -> tools.merge(tool.name(), tool.count(), Integer::sum));
         tools.forEach(this::addResource);
+        if (request.steps().stream().anyMatch(request::isShownToGroups)) {
+            addResource(TUTOR, 1);
+        }
         request.steps().stream().map(Step::kind).filter(WITH_HANDS_OUTSIDE::contains).distinct().forEach(kind -> addResource(handsOf(kind), 1));
         for (int group = 1; group <= request.groups(); group++) {
             addResource(request.groups() == 1 ? "class" : "group " + group, 1);
@@ -112,7 +118,19 @@ public final class ModelBuilder {
             return outside(step, index, uses);
         }
         takeTools(uses, step, 1);
-        return new Activity(index, step, group, length, Presence.CLASS, false, uses, 1, List.of());
+        if (group > 0) {
+            takeTutor(uses);
+        }
+        return new Activity(index, step, group, length, Presence.CLASS, false, uses, 1, inTurns(step, group));
+    }
+
+    private List<Reason> inTurns(Step step, int group) {
+        int showings = step.showings(request.members(group));
+        if (!(step instanceof Step.Show show) || group == 0 && showings == 1) {
+            return List.of();
+        }
+        String how = group == 0 ? "Shown %d times".formatted(showings) : "Shown to each group by itself" + (showings == 1 ? "" : ", %d times".formatted(showings));
+        return List.of(new Reason(Reason.Subject.TURNS, "%s, so that at most %d watch at once.".formatted(how, show.watchers())));
     }
 
     private Activity outside(Step step, int index, int[] uses) {
@@ -132,6 +150,15 @@ public final class ModelBuilder {
         int firstSeat = capacity.size() - request.groups();
         for (int seat = 1; seat <= request.groups(); seat++) {
             uses[firstSeat + seat - 1] = group == 0 || group == seat ? 1 : 0;
+        }
+    }
+
+    /** Who shows a group something stays beside no student of another. */
+    private void takeTutor(int[] uses) {
+        uses[names.lastIndexOf(TUTOR)] = 1;
+        int somebody = names.indexOf(Step.Make.SOMEBODY.tool());
+        if (somebody >= 0) {
+            uses[somebody] = 1;
         }
     }
 

@@ -150,6 +150,33 @@ class SolverPlannerTest {
         return tiny.toBuilder().notBefore(times).build();
     }
 
+    /** Two students, each a group of her own, two places at each bench, and demonstrations that one of them can watch, or both. */
+    private static LessonRequest tinyInGroups(long seed) {
+        Random random = new Random(seed * 53 + 11);
+        LessonRequest.Builder lesson = LessonRequest.builder().headcount(2).groups(2).meeting(TEN, TEN.plusHours(2)).tool("saw", 1);
+        if (random.nextBoolean()) {
+            lesson.pause("tea", TEN.plusMinutes(15), TEN.plusMinutes(25));
+        }
+        for (int i = 0; i < 4; i++) {
+            Duration length = Duration.ofMinutes(5L * (1 + random.nextInt(3)));
+            List<ToolUse> saw = random.nextBoolean() ? List.of(new ToolUse("saw", 1)) : List.of();
+            lesson.step(i % 2 == 0 ? new Step.Show("s" + i, "s" + i, length, Duration.ZERO, Duration.ZERO, saw, random.nextInt(3))
+                    : new Step.Make("s" + i, "s" + i, new StudentTime(length, length, length), saw, Help.NONE, 1, random.nextBoolean()));
+            if (i > 0 && random.nextInt(4) > 0) {
+                lesson.link(new Link("s" + random.nextInt(i), "s" + i, Duration.ZERO,
+                        random.nextBoolean() ? Optional.of(Duration.ofMinutes(5L * random.nextInt(4))) : Optional.empty()));
+            }
+        }
+        return lesson.build();
+    }
+
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void findsWhatTryingEveryStartFindsWhereGroupsAreShownInTurn(long seed) {
+        agreesWithTryingEveryStart(tinyInGroups(seed), 130, seed);
+    }
+
     static LongStream fewSeeds() {
         return LongStream.range(0, 20);
     }
