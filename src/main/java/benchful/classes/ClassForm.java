@@ -1,6 +1,7 @@
 package benchful.classes;
 
 import benchful.core.SkillLevel;
+import benchful.core.lesson.StepKind;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import benchful.venues.Venue;
@@ -99,6 +100,15 @@ public record ClassForm(SpecForm form, CraftClass target, ProjectSpec project, L
 
     public boolean preparedAhead(String step) {
         return isIn("prepared_ahead", step);
+    }
+
+    /** What could be shown to a group at a time. */
+    public List<Step> demonstrations() {
+        return project.steps().stream().filter(s -> s.kind() == StepKind.SHOW).toList();
+    }
+
+    public boolean shownToGroups(String step) {
+        return isIn("shown_to_groups", step);
     }
 
     public boolean homework(String step) {

@@ -49,6 +49,7 @@ import java.util.Optional;
  * @param rest a rule by which more breaks are placed; null for none
  * @param preparedAhead ids of steps the tutor does before the class instead
  * @param homework ids of make steps that students do at home instead
+ * @param shownToGroups ids of demonstrations that are shown to one group after the other, where the class works in groups
  * @param ownOrder ids of steps that come in this order where the project leaves it open; the rest stay where they end soonest
  * @param ownTimes when steps are to begin, by the tutor's own wish; one that can't begin so soon begins as soon as it can
  * @param foundOrder the order that a longer search found, from first to last, which planning begins with: ids of steps, each with its group as in "cut/2" where groups take
@@ -81,6 +82,7 @@ public record ClassSetup(
         @JsonInclude(JsonInclude.Include.NON_NULL) Rest rest,
         @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> preparedAhead,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Name a step of the project.") String> homework,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Choose a demonstration of the project.") String> shownToGroups,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<@Length(least = 1, most = 40) @Mend("Choose a step of the project.") String> ownOrder,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) @Length(most = 100) List<OwnTime> ownTimes,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Length(most = 8000) @Mend("Leave the order as it was found, or empty.") String foundOrder,
@@ -103,6 +105,7 @@ public record ClassSetup(
         breaks = breaks == null ? List.of() : List.copyOf(breaks);
         preparedAhead = preparedAhead == null ? List.of() : List.copyOf(preparedAhead);
         homework = homework == null ? List.of() : List.copyOf(homework);
+        shownToGroups = shownToGroups == null ? List.of() : List.copyOf(shownToGroups);
         ownOrder = ownOrder == null ? List.of() : List.copyOf(ownOrder);
         ownTimes = ownTimes == null ? List.of() : List.copyOf(ownTimes);
         tools = copy(tools);

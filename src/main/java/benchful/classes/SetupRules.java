@@ -1,6 +1,7 @@
 package benchful.classes;
 
 import benchful.core.Fault;
+import benchful.core.lesson.StepKind;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import benchful.web.Formats;
@@ -125,6 +126,15 @@ public final class SetupRules {
         }
         for (int i = 0; i < setup.homework().size(); i++) {
             homework(setup.homework().get(i), "/homework/" + i);
+        }
+        for (int i = 0; i < setup.shownToGroups().size(); i++) {
+            shown(setup.shownToGroups().get(i), "/shown_to_groups/" + i);
+        }
+    }
+
+    private void shown(String id, String at) {
+        if (isStep(id, at) && project.step(id).orElseThrow().kind() != StepKind.SHOW) {
+            fault(at, "“%s” is not shown, so it can't be shown to a group at a time. Choose a demonstration.".formatted(project.step(id).orElseThrow().title()));
         }
     }
 

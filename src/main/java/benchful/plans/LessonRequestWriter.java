@@ -112,7 +112,7 @@ final class LessonRequestWriter {
 
     private Step step(benchful.projects.Step s) {
         return switch (s.kind()) {
-            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), perStudent(s), over(s), uses(s), s.watchers() == null ? 0 : s.watchers());
+            case SHOW -> new Step.Show(s.id(), s.title(), s.lasts(), perStudent(s), over(s), uses(s), s.watchers() == null ? 0 : s.watchers(), setup.shownToGroups().contains(s.id()));
             case TOGETHER -> new Step.Together(s.id(), s.title(), s.lasts(), perStudent(s), over(s), uses(s));
             case AHEAD -> new Step.Ahead(s.id(), s.title(), s.lasts(), perStudent(s));
             case BETWEEN, HOMEWORK -> new Step.Outside(s.id(), s.title(), s.kind(), s.lasts(), perStudent(s));

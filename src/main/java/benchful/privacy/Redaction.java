@@ -25,7 +25,7 @@ final class Redaction {
 
     /** What refers to something else, in columns and sheets; a changed one would refer to nothing. */
     private static final Set<String> REFERENCES = Set.of("material", "materials", "use", "of", "size", "sizes", "id", "step", "hazard", "hazards", "supplier",
-            "suppliers", "tool", "tools", "picture", "demonstration", "alternatives", "prepared_ahead", "homework", "own_order", "found_order", "choices", "craft", "kind", "thing", "table_name",
+            "suppliers", "tool", "tools", "picture", "demonstration", "alternatives", "prepared_ahead", "homework", "shown_to_groups", "own_order", "found_order", "choices", "craft", "kind", "thing", "table_name",
             "media_type", "content");
 
     /** What stays of a student, beside what he or she is called; whatever else is asked of one goes. */

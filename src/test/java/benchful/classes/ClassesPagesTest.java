@@ -107,6 +107,14 @@ class ClassesPagesTest {
     }
 
     @Test
+    void showsWhatIsTickedToAGroupAtATime() {
+        tutor.open("/classes/" + strand + "/setup").type("/groups", "2").type("/shown_to_groups/2", "show_knot").press("Save and show the plan");
+        assertThat(tutor.status()).isEqualTo(200);
+        assertThat(tutor.page().select("#plan, table").text()).contains("Shown to each group by itself.");
+        assertThat(tutor.open("/classes/" + strand + "/setup").page().select("[name^=/shown_to_groups][checked]").eachAttr("value")).containsExactly("show_knot");
+    }
+
+    @Test
     void addsAndRemovesRowsWithoutSaving() {
         tutor.open("/classes/" + strand + "/setup").press("Add a meeting");
         assertThat(tutor.status()).isEqualTo(200);

@@ -25,6 +25,7 @@ final class ClassFileMaker {
     private final Chance taking;
     private final Chance resting;
     private final Chance found;
+    private final Chance showing;
     private final Chance photographing;
     private final String mark;
     private final ObjectNode file = SpecFormat.json().createObjectNode();
@@ -38,6 +39,7 @@ final class ClassFileMaker {
         this.timing = new Chance((seed + 1) * -FAR_APART);
         this.resting = new Chance((seed + 3) * -FAR_APART);
         this.taking = new Chance((seed + 4) * FAR_APART);
+        this.showing = new Chance((seed + 6) * -FAR_APART);
         this.found = new Chance((seed + 5) * -FAR_APART);
         this.photographing = new Chance((seed + 2) * FAR_APART);
         this.maker = new ProjectMaker(chance);
@@ -166,6 +168,13 @@ final class ClassFileMaker {
             file.at("/project/steps").forEach(step -> {
                 if (step.path("kind").asText().equals("make") && taking.once(3)) {
                     setup.withArray("homework").add(step.get("id").asText());
+                }
+            });
+        }
+        if (showing.once(3)) {
+            file.at("/project/steps").forEach(step -> {
+                if (step.path("kind").asText().equals("show") && showing.once(2)) {
+                    setup.withArray("shown_to_groups").add(step.get("id").asText());
                 }
             });
         }

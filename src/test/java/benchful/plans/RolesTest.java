@@ -76,6 +76,29 @@ class RolesTest {
         assertThat(finish(most)).as("nobody waits for the children").isEqualTo(SIX.plusMinutes(10 + 5));
     }
 
+    /**
+     * Twelve saw for 20 minutes, are shown in 10 how a stone is set, and set it in 20. Six can watch: twelve who work together see it one half after the other;
+     * of two groups the second sees it while the first sets, and sets until the same minute. The tutor may choose to show it group by group where all can watch.
+     */
+    @Test
+    void showsInTurnsWhatOnlySixCanWatch() {
+        Step show = Step.of("show", "Shown: setting", StepKind.SHOW).withLasts(Duration.ofMinutes(10));
+        ClassFile all = SmallClass.of(12).level(SkillLevel.IMPROVER).makesIn("saw", 20).step(show).makesIn("set", 20).file();
+        ClassFile six = all.with(all.project().withSteps(all.project().steps().stream().map(step -> step.id().equals("show") ? show.withWatchers(6) : step).toList()));
+        assertThat(finish(all)).isEqualTo(SIX.plusMinutes(20 + 10 + 20));
+        assertThat(finish(six)).isEqualTo(SIX.plusMinutes(20 + 2 * 10 + 20));
+        assertThat(starts(six, 2)).containsExactly("saw/1 18:00", "saw/2 18:00", "show/1 18:20", "show/2 18:30", "set/1 18:30", "set/2 18:40");
+        assertThat(starts(all, 2)).containsExactly("saw/1 18:00", "saw/2 18:00", "show/0 18:20", "set/1 18:30", "set/2 18:30");
+        assertThat(starts(all.with(all.setup().withShownToGroups(List.of("show"))), 2)).isEqualTo(starts(six, 2));
+        assertThat(starts(all.with(all.setup().withShownToGroups(List.of("show"))), 1)).containsExactly("saw/0 18:00", "show/0 18:20", "set/0 18:30");
+    }
+
+    private List<String> starts(ClassFile file, int groups) {
+        ClassFile parted = file.with(file.setup().withGroups(groups));
+        finish(parted);
+        return planner.plan(parted).lesson().blocks().stream().map(block -> "%s/%d %s".formatted(block.step(), block.group(), block.start().toLocalTime())).toList();
+    }
+
     @Test
     void refusesSomebodyBesideWhereNobodyMakesAnything() {
         ClassFile file = torch(0);

@@ -121,9 +121,9 @@ public record LessonRequest(List<Step> steps, List<Link> links, List<RoomTool> r
         return step.length().multipliedBy(step.showings(students)).plus(step.perStudent().multipliedBy(students));
     }
 
-    /** Whether each group is shown it by itself, as the class works in groups and not all can watch at once. */
+    /** Whether each group is shown it by itself: the class works in groups, and not all can watch at once or the tutor chooses so. */
     public boolean isShownToGroups(Step step) {
-        return groups > 1 && step instanceof Step.Show show && show.isTooCloseFor(headcount);
+        return groups > 1 && step instanceof Step.Show show && (show.toGroups() || show.isTooCloseFor(headcount));
     }
 
     /** The beginning of the first meeting, from which the planners count. */

@@ -48,8 +48,9 @@ public sealed interface Step {
      * @param perStudent more for each of them
      * @param over       how much longer each showing may last at the most
      * @param watchers   how many can watch at once; 0 where all can
+     * @param toGroups   whether the tutor chooses to show it group by group, however many can watch
      */
-    record Show(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses, int watchers) implements Step {
+    record Show(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses, int watchers, boolean toGroups) implements Step {
         public Show {
             Guard.named(id, title);
             Guard.notNegative(length, title);
@@ -57,6 +58,10 @@ public sealed interface Step {
             Guard.notNegative(over, title);
             Guard.atLeast(0, watchers, "The number of students who can watch \"" + title + "\" at once");
             uses = List.copyOf(uses);
+        }
+
+        public Show(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses, int watchers) {
+            this(id, title, length, perStudent, over, uses, watchers, false);
         }
 
         public Show(String id, String title, Duration length, Duration perStudent, Duration over, List<ToolUse> uses) {
@@ -75,9 +80,9 @@ public sealed interface Step {
             this(id, title, length, List.of());
         }
 
-        /** The same where no more than so many watch at once. */
-        public Show to(int most) {
-            return new Show(id, title, length, perStudent, over, uses, watchers == 0 ? most : Math.min(watchers, most));
+        /** The same, shown group by group. */
+        public Show eachGroup() {
+            return new Show(id, title, length, perStudent, over, uses, watchers, true);
         }
 
         /** Whether so many can't all watch at once. */

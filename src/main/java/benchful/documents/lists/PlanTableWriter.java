@@ -5,6 +5,7 @@ import benchful.core.lesson.Break;
 import benchful.core.lesson.Lane;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.MeetingPlan;
+import benchful.core.lesson.Reason;
 import benchful.core.lesson.StepKind;
 import benchful.documents.handout.HandoutContent;
 import benchful.documents.paper.Version;
@@ -22,6 +23,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,6 +33,7 @@ public final class PlanTableWriter {
     /** On a page on its side letters come out at 18 pt. */
     private static final int LARGE_WIDTH = 720;
     private static final int LARGE_TEXT = 18;
+    private static final Pattern TIMES = Pattern.compile("\\d+ times");
 
     private final Timing plan;
     private final LessonPlan lesson;
@@ -89,7 +93,7 @@ public final class PlanTableWriter {
         String takes = block.kind() == StepKind.COLLECT ? "" : Formats.words(block.length());
         String tools = block.uses().stream().map(use -> use.units() + " " + use.tool()).collect(Collectors.joining(", "));
         return new PlanTable.Row(clock(block), takes, String.valueOf(numbers.get(block.step())),
-                block.title() + (block.group() == 0 ? "" : ", group " + block.group()), Formats.word(block.kind()), tools, remark(block), false);
+                title(block), Formats.word(block.kind()), tools, remark(block), false);
     }
 
     private static PlanTable.Row row(Break pause) {
@@ -118,5 +122,12 @@ public final class PlanTableWriter {
             return "goes on at home";
         }
         return block.critical() || block.slack().isZero() ? "" : "may begin %s later".formatted(Formats.words(block.slack()));
+    }
+
+    /** "Show the knot, group 2, 3 times". */
+    private static String title(Block block) {
+        String times = block.kind() != StepKind.SHOW ? "" : block.reasons().stream().filter(why -> why.subject() == Reason.Subject.TURNS).map(why -> TIMES.matcher(why.sentence().toString()))
+                .filter(Matcher::find).map(Matcher::group).findFirst().map(", %s"::formatted).orElse("");
+        return block.title() + (block.group() == 0 ? "" : ", group " + block.group()) + times;
     }
 }

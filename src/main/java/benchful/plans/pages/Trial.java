@@ -15,7 +15,7 @@ import java.util.List;
  */
 @TemplateData
 public record Trial(WhatIf whatIf, List<Difference> changes) {
-    private static final String STEPS = "/(prepared_ahead|homework|own_order)/\\d+|/own_times/\\d+/step";
+    private static final String STEPS = "/(prepared_ahead|homework|shown_to_groups|own_order)/\\d+|/own_times/\\d+/step";
 
     public Trial {
         changes = List.copyOf(changes);

@@ -78,14 +78,15 @@ public final class ClassAdvisor {
                 ? Optional.of(file.with(read.sheet())) : Optional.empty();
     }
 
-    /** What is done at home stays there. */
+    /** What is done at home stays there, and what is shown to groups is shown to them. */
     private static LessonRequest withSteps(LessonRequest request, List<Step> steps) {
-        List<Step> all = steps.stream().map(step -> request.steps().stream().filter(now -> now.id().equals(step.id()) && now.kind() == StepKind.HOMEWORK).findFirst().orElse(step)).toList();
+        List<Step> all = steps.stream().map(step -> request.steps().stream().filter(now -> now.id().equals(step.id()) && (now.kind() == StepKind.HOMEWORK || now.kind() == StepKind.SHOW))
+                .findFirst().orElse(step)).toList();
         return request.toBuilder().steps(all).build();
     }
 
     private SuggestionList.Suggestion suggestion(Suggestion s, Map<Change, WhatIf> smaller) {
         return new SuggestionList.Suggestion(s.title(), s.plan().finish(), s.plan().fits(), s.gained(), s.chance(), s.chanceGained(),
-                s.preparation(), s.cost().orElse(null), s.loses(), SetupChange.of(s.changes(), tree, setup, file.onlyOwned(), smaller));
+                s.preparation(), s.cost().orElse(null), s.asks(), s.loses(), SetupChange.of(s.changes(), tree, setup, file.onlyOwned(), smaller));
     }
 }

@@ -61,6 +61,9 @@ final class SetupChange {
             put("/own_pace", "true");
         } else if (change instanceof Change.OneMoreGroup) {
             put("/groups", Math.max(1, number("/groups")) + 1);
+        } else if (change instanceof Change.ShownToGroups shown) {
+            put("/groups", Math.max(shown.groups(), number("/groups")));
+            add("/shown_to_groups", shown.steps());
         } else if (change instanceof BreakChange pause) {
             pause(pause);
         } else if (others.containsKey(change)) {

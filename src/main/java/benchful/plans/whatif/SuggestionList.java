@@ -31,10 +31,11 @@ public record SuggestionList(double chance, String order, List<Suggestion> sugge
      * @param chanceGained against the class as it is, on the same simulated students [-1 to 1]
      * @param preparation  what it adds to the tutor's work before the class
      * @param cost         money it costs; null where not known
+     * @param asks         what more it asks of the tutor in the class, without a full stop; empty where it is nothing
      * @param loses        what the students lose by it, without a full stop; empty where it is nothing
      * @param whatIf       the fields of the setup that make it
      */
     @TemplateData
     public record Suggestion(Sentence title, LocalDateTime finish, boolean fits, Duration gained, double chance, double chanceGained,
-            Duration preparation, Money cost, String loses, WhatIf whatIf) {}
+            Duration preparation, Money cost, String asks, String loses, WhatIf whatIf) {}
 }

@@ -2,6 +2,7 @@ package benchful.documents.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import benchful.classes.ClassFile;
 import benchful.core.quantity.Quantity;
 import benchful.documents.PrintSamples;
 import benchful.documents.checklist.ChecklistContent;
@@ -40,6 +41,15 @@ class ListsTest {
         assertThat(sheet.materials()).filteredOn(material -> material.name().equals("hook clasp with eye")).singleElement()
                 .satisfies(material -> assertThat(material.kits()).isEqualTo("11 kits with 1"));
         assertThat(sheet.bench()).contains("5 ml jewellery cement");
+    }
+
+    /** Nine students, three of whom can watch at once. */
+    @Test
+    void saysHowOftenSomethingIsShown() {
+        ClassFile strand = PrintSamples.strand();
+        ClassFile close = strand.with(strand.project().withSteps(strand.project().steps().stream().map(step -> step.id().equals("show_knot") ? step.withWatchers(3) : step).toList()));
+        List<PlanTable.Row> rows = PlanContent.of(PrintSamples.source(close, "knotted-strand"), A4, new PictureBag(Version.NORMAL)).plan().days().stream().flatMap(day -> day.rows().stream()).toList();
+        assertThat(rows).extracting(PlanTable.Row::title).filteredOn(title -> title.endsWith("times")).singleElement().isEqualTo(close.project().step("show_knot").orElseThrow().title() + ", 3 times");
     }
 
     @Test

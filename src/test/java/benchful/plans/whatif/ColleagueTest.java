@@ -43,8 +43,8 @@ class ColleagueTest {
     }
 
     @Test
-    void asksAboutTwelveClasses() throws IOException {
-        assertThat(written()).hasSize(12);
+    void asksAboutFourteenClasses() throws IOException {
+        assertThat(written()).hasSize(14);
     }
 
     @ParameterizedTest

@@ -43,6 +43,9 @@ class SetupChangeTest {
         assertThat(changed(new Change.EarlierStart(Duration.ofMinutes(15))).meetings().get(0).starts()).isEqualTo(LocalTime.of(12, 15));
         assertThat(changed(new Change.LongerBooking(Duration.ofMinutes(30))).meetings().get(0).ends()).isEqualTo(LocalTime.of(18, 30));
         assertThat(changed(new Change.OneMoreGroup()).groups()).isEqualTo(2);
+        ClassSetup shown = changed(new Change.ShownToGroups(List.of("show_silk"), "it", 2, false, Duration.ofMinutes(20), Duration.ofMinutes(10)));
+        assertThat(shown.groups()).isEqualTo(2);
+        assertThat(shown.shownToGroups()).containsExactly("show_silk");
         assertThat(changed(new Change.OwnPace()).ownPace()).isTrue();
     }
 
@@ -135,6 +138,13 @@ class SetupChangeTest {
                 new Fault("/homework/1", "“The silk hangs straight” is nothing that each student makes, so it can't be done at home. Choose another step."),
                 new Fault("/homework/2", "“Stretch your silk and look it over” is done by you before the class. Choose one of the two."),
                 new Fault("/homework/3", "“Knotted strand of amazonite and pearls” has no step “gone”."));
+    }
+
+    @Test
+    void showsToGroupsNothingThatIsNotShown() {
+        assertThat(SetupRules.check(SETUP.withShownToGroups(List.of("hang", "gone")), PROJECT)).containsExactly(
+                new Fault("/shown_to_groups/0", "“The silk hangs straight” is not shown, so it can't be shown to a group at a time. Choose a demonstration."),
+                new Fault("/shown_to_groups/1", "“Knotted strand of amazonite and pearls” has no step “gone”."));
     }
 
     @Test

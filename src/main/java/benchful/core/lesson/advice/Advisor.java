@@ -227,12 +227,16 @@ public final class Advisor {
     private static boolean goTogether(Change one, Change other) {
         boolean both = movesHours(one) && movesHours(other) || one instanceof BreakChange && other instanceof BreakChange;
         boolean lost = one instanceof BreakChange && other instanceof Change.SplitInTwo || one instanceof Change.SplitInTwo && other instanceof BreakChange;
-        both |= takesOut(one) && takesOut(other);
+        both |= takesOut(one) && takesOut(other) || parts(one) && parts(other);
         return one instanceof Change.MoreTools || one.getClass() != other.getClass() && !both && !lost;
     }
 
     private static boolean takesOut(Change change) {
         return change instanceof Change.PrepareAhead || change instanceof Change.TakenHome;
+    }
+
+    private static boolean parts(Change change) {
+        return change instanceof Change.OneMoreGroup || change instanceof Change.ShownToGroups;
     }
 
     private static boolean movesHours(Change change) {

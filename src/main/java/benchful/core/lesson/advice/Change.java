@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 
 /** One thing a tutor could do otherwise. */
 public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.TakenHome, Change.MoreTools, Change.Helper, Change.FewerStudents, Change.EarlierStart,
-        Change.LongerBooking, Change.MoreMeetings, Change.SplitInTwo, Change.OwnPace, Change.OneMoreGroup, Change.Other {
+        Change.LongerBooking, Change.MoreMeetings, Change.SplitInTwo, Change.OwnPace, Change.OneMoreGroup, Change.ShownToGroups, Change.Other {
 
     /** More people than any class has. */
     int EVERYBODY = 1_000_000;
@@ -58,6 +58,11 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
 
     /** What the students lose by it, without a full stop; empty where it is nothing. */
     default String loses() {
+        return "";
+    }
+
+    /** What more it asks of the tutor in the class, without a full stop; empty where it is nothing. */
+    default String asks() {
         return "";
     }
 
@@ -444,6 +449,62 @@ public sealed interface Change permits BreakChange, Change.PrepareAhead, Change.
         @Override
         public Sentence title() {
             return Sentence.plain("Work in groups that take the steps in turn");
+        }
+
+        @Override
+        public Trouble trouble() {
+            return Trouble.TEACH;
+        }
+    }
+
+    /**
+     * Show demonstrations to one group after the other, in a class that works in groups, or is to.
+     *
+     * @param groups  into which the class is parted
+     * @param parted  whether it works in groups already
+     * @param showing how long the tutor then shows them in all
+     * @param once    how long she shows them to all together
+     */
+    record ShownToGroups(List<String> steps, String names, int groups, boolean parted, Duration showing, Duration once) implements Change {
+        public ShownToGroups {
+            steps = List.copyOf(steps);
+        }
+
+        /** Of a class that works in groups, or is to work in two. */
+        static ShownToGroups of(LessonRequest request, List<Step.Show> shows) {
+            int groups = Math.max(2, request.groups());
+            LessonRequest then = request.toBuilder().groups(groups).build();
+            Duration once = shows.stream().map(show -> request.length(show, request.headcount())).reduce(Duration.ZERO, Duration::plus);
+            Duration showing = shows.stream().flatMap(show -> IntStream.rangeClosed(1, groups).mapToObj(group -> then.length(show, then.members(group)))).reduce(Duration.ZERO, Duration::plus);
+            String names = shows.stream().map(show -> "\"" + show.title() + "\"").collect(Collectors.joining(" and "));
+            return new ShownToGroups(shows.stream().map(Step::id).toList(), names, groups, request.groups() == groups, showing, once);
+        }
+
+        @Override
+        public LessonRequest apply(LessonRequest request) {
+            return request.toBuilder().groups(Math.max(groups, request.groups())).steps(request.steps().stream()
+                    .map(step -> step instanceof Step.Show show && steps.contains(step.id()) ? show.eachGroup() : step).toList()).build();
+        }
+
+        @Override
+        public Sentence title() {
+            return Sentence.plain(parted ? "Show " + names + " to a group at a time" : "Work in groups that take the steps in turn, and show " + names + " to a group at a time");
+        }
+
+        @Override
+        public String asks() {
+            return "You show %s %s, %s in all instead of %s".formatted(steps.size() == 1 ? "it" : "them", groups == 2 ? "twice" : groups + " times",
+                    MinuteWords.minutes(showing), MinuteWords.minutes(once));
+        }
+
+        @Override
+        public int extent() {
+            return (int) showing.minus(once).toMinutes();
+        }
+
+        @Override
+        public Object kind() {
+            return ShownToGroups.class;
         }
 
         @Override

@@ -31,6 +31,9 @@ final class Changes {
     /** Whoever finds more than this done finds a class without its beginning. */
     private static final int MOST_TOGETHER = 2;
 
+    /** Each of so many demonstrations is tried by itself. */
+    private static final int MOST_SHOWN = 5;
+
     private static final Duration QUARTER = Duration.ofMinutes(15);
     /** More than this is another class. */
     private static final Duration MOST = Duration.ofHours(3);
@@ -61,6 +64,7 @@ final class Changes {
         if (request.headcount() > request.groups()) {
             changes.add(new Change.FewerStudents(1));
             changes.add(new Change.OneMoreGroup());
+            changes.addAll(showings());
         }
         if (request.pacing() == Pacing.TOGETHER) {
             changes.add(new Change.OwnPace());
@@ -69,6 +73,22 @@ final class Changes {
         changes.add(again(1));
         split().ifPresent(changes::add);
         return changes;
+    }
+
+    /** Each demonstration that something is made after, and all of them, where all watch it together now. */
+    private List<Change> showings() {
+        List<Step.Show> shows = request.steps().stream().filter(step -> step instanceof Step.Show && !request.isAhead(step) && isPractised(step))
+                .map(Step.Show.class::cast).filter(show -> !show.isTooCloseFor(request.headcount()) && !show.toGroups()).limit(MOST_SHOWN).toList();
+        List<Change> changes = new ArrayList<>();
+        shows.forEach(show -> changes.add(Change.ShownToGroups.of(request, List.of(show))));
+        if (shows.size() > 1) {
+            changes.add(Change.ShownToGroups.of(request, shows));
+        }
+        return changes;
+    }
+
+    private boolean isPractised(Step show) {
+        return request.after(show.id()).stream().anyMatch(link -> steps.has(link.to()) && steps.get(link.to()).kind().isOwnWork());
     }
 
     /** So many times, a week apart. */

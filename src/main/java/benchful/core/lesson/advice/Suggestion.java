@@ -44,6 +44,11 @@ public record Suggestion(List<Change> changes, LessonRequest request, LessonPlan
         return Sentence.joined("; ", changes.stream().map(Change::title).toList());
     }
 
+    /** What more it asks of the tutor in the class, in a line; empty where it is nothing. */
+    public String asks() {
+        return changes.stream().map(Change::asks).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
+    }
+
     /** What the students lose by it, in a line; empty where it is nothing. */
     public String loses() {
         return changes.stream().map(Change::loses).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));

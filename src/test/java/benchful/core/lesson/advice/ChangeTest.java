@@ -10,6 +10,7 @@ import benchful.core.lesson.LessonRequest;
 import benchful.core.lesson.Meeting;
 import benchful.core.lesson.Pacing;
 import benchful.core.lesson.RoomTool;
+import benchful.core.lesson.Step;
 import benchful.core.lesson.order.Lessons;
 import benchful.core.lesson.order.ListPlanner;
 import java.time.Duration;
@@ -89,6 +90,23 @@ class ChangeTest {
                         asks(Change.Trouble.ASK, 0), asks(Change.Trouble.AGREE, 15), asks(Change.Trouble.AGREE, 15), asks(Change.Trouble.AGREE, 0),
                         asks(Change.Trouble.CHANGE_THE_CLASS, 2), asks(Change.Trouble.CHANGE_THE_CLASS, Change.EVERYBODY),
                         asks(Change.Trouble.CHANGE_THE_CLASS, Change.EVERYBODY));
+    }
+
+    /** Ten minutes and one for each: 18 to eight together, twice 14 to groups of four; thrice, 13 to three each twice and 12 to two. */
+    @Test
+    void showsToEachGroupAndSaysHowLongThatTakesTheTutor() {
+        Step.Show show = new Step.Show("show", "Show it", Duration.ofMinutes(10), Duration.ofMinutes(1), Duration.ZERO, List.of(), 0);
+        LessonRequest together = LessonRequest.builder().headcount(8).meeting(TEN, TEN.plusHours(2)).step(show).build();
+        Change.ShownToGroups change = Change.ShownToGroups.of(together, List.of(show));
+        assertThat(change.asks()).isEqualTo("You show it twice, 28 min in all instead of 18 min");
+        assertThat(change.extent()).isEqualTo(10);
+        assertThat(change.trouble()).isEqualTo(Change.Trouble.TEACH);
+        assertThat(change.apply(together).groups()).isEqualTo(2);
+        assertThat(change.apply(together).steps()).containsExactly(show.eachGroup());
+        assertThat(change.apply(together.toBuilder().groups(4).build()).groups()).isEqualTo(4);
+        Change.ShownToGroups thrice = Change.ShownToGroups.of(together.toBuilder().groups(3).build(), List.of(show, show));
+        assertThat(thrice.asks()).isEqualTo("You show them 3 times, 1 h 16 min in all instead of 36 min");
+        assertThat(new Suggestion(List.of(new Change.Helper(), change), together, Lessons.plan(new ListPlanner().plan(together)), Duration.ZERO, 1, 0, Duration.ZERO, Optional.empty()).asks()).isEqualTo(change.asks());
     }
 
     @Test

@@ -39,6 +39,21 @@ class ChangesTest {
         assertThat(prepared(class8().step(make("a", 10)).step(twice))).containsExactly("Prepare \"A\" before the class");
     }
 
+    /** Two demonstrations are tried each alone and together; what nobody practises, what not all could watch anyway and what is shown to groups already, not. */
+    @Test
+    void showsToAGroupAtATimeWhatAllWatchTogether() {
+        LessonRequest.Builder request = class8().step(show("a", 0, false)).step(make("b", 10)).step(show("c", 8, false)).step(make("d", 10)).step(show("e", 4, false)).step(make("f", 10))
+                .step(show("g", 0, true)).step(make("h", 10)).step(show("i", 0, false)).link("a", "b").link("c", "d").link("e", "f").link("g", "h");
+        assertThat(named("Show", request.groups(2))).containsExactly("Show \"A\" to a group at a time", "Show \"C\" to a group at a time", "Show \"A\" and \"C\" to a group at a time");
+        assertThat(named("Work", request.groups(1))).containsExactly("Work in groups that take the steps in turn", "Work in groups that take the steps in turn, and show \"A\" to a group at a time",
+                "Work in groups that take the steps in turn, and show \"C\" to a group at a time", "Work in groups that take the steps in turn, and show \"A\" and \"C\" to a group at a time");
+        assertThat(named("Show", request.groups(8))).isEmpty();
+    }
+
+    private static Step show(String id, int watchers, boolean toGroups) {
+        return new Step.Show(id, id.toUpperCase(Locale.ROOT), Duration.ofMinutes(10), Duration.ofMinutes(1), Duration.ZERO, List.of(), watchers, toGroups);
+    }
+
     /** Who finds three things made, or what the tutor fires between the meetings, finds a class without its beginning. */
     @Test
     void preparesNoMoreThanTwoThings() {

@@ -46,7 +46,7 @@ public final class ExhaustiveSearch {
     }
 
     private static Stream<Turn> turns(LessonRequest request, Step step) {
-        boolean each = step instanceof Step.Make || step instanceof Step.Show show && show.watchers() > 0 && show.watchers() < request.headcount();
+        boolean each = step instanceof Step.Make || step instanceof Step.Show show && (show.toGroups() || show.watchers() > 0 && show.watchers() < request.headcount());
         return request.groups() == 1 || !each ? Stream.of(new Turn(step.id(), 0)) : IntStream.rangeClosed(1, request.groups()).mapToObj(group -> new Turn(step.id(), group));
     }
 

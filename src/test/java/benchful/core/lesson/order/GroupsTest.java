@@ -174,7 +174,8 @@ class GroupsTest {
     private static LessonRequest inGroups(long seed) {
         LessonRequest drawn = Lessons.drawn(seed);
         Random random = new Random(seed);
-        List<Step> steps = drawn.steps().stream().map(step -> step instanceof Step.Show show && random.nextBoolean() ? show.to(1 + random.nextInt(6)) : step).toList();
+        List<Step> steps = drawn.steps().stream().map(step -> step instanceof Step.Show show && random.nextBoolean()
+                ? new Step.Show(show.id(), show.title(), show.length(), show.perStudent(), show.over(), show.uses(), random.nextInt(6), random.nextInt(3) == 0) : step).toList();
         return drawn.toBuilder().headcount(drawn.headcount() + 3).groups(2 + (int) seed % 2).steps(seed % 2 == 0 ? steps : drawn.steps()).build();
     }
 

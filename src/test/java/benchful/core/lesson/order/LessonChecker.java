@@ -125,7 +125,7 @@ public final class LessonChecker {
     }
 
     private boolean isShownToGroups(Step step) {
-        return request.groups() > 1 && step instanceof Step.Show show && show.watchers() > 0 && show.watchers() < request.headcount();
+        return request.groups() > 1 && step instanceof Step.Show show && (show.toGroups() || show.watchers() > 0 && show.watchers() < request.headcount());
     }
 
     /** Who shows a group something shows no other group anything, nor stays beside a student. */

@@ -85,7 +85,7 @@ class PromisedTest {
         int groups = 2 + random.nextInt(2);
         int watchers = Math.max(1, (students + groups - 1) / groups - (seed % 2 == 0 ? 0 : 2));
         List<Step> steps = varied.steps().stream().map(step -> step instanceof Step.Show show && (step == varied.steps().get(0) || random.nextBoolean())
-                ? new Step.Show(show.id(), show.title(), show.length(), show.perStudent(), Duration.ofMinutes(random.nextInt(9)), show.uses(), watchers)
+                ? new Step.Show(show.id(), show.title(), show.length(), show.perStudent(), Duration.ofMinutes(random.nextInt(9)), show.uses(), seed % 5 == 0 ? 0 : watchers, seed % 5 == 0)
                 : step instanceof Step.Make make && seed % 3 == 0 && make.id().hashCode() % 4 == 0
                         ? new Step.Make(make.id(), make.title(), make.time(), make.uses(), Help.NONE, make.finishShare(), true, true) : step).toList();
         return varied.toBuilder().headcount(students).groups(groups).steps(steps).build();

@@ -130,7 +130,8 @@ public final class ModelBuilder {
             return List.of();
         }
         String how = group == 0 ? "Shown %d times".formatted(showings) : "Shown to each group by itself" + (showings == 1 ? "" : ", %d times".formatted(showings));
-        return List.of(new Reason(Reason.Subject.TURNS, "%s, so that at most %d watch at once.".formatted(how, show.watchers())));
+        String why = show.isTooCloseFor(request.headcount()) ? ", so that at most %d watch at once.".formatted(show.watchers()) : ".";
+        return List.of(new Reason(Reason.Subject.TURNS, how + why));
     }
 
     private Activity outside(Step step, int index, int[] uses) {

@@ -160,7 +160,7 @@ class SolverPlannerTest {
         for (int i = 0; i < 4; i++) {
             Duration length = Duration.ofMinutes(5L * (1 + random.nextInt(3)));
             List<ToolUse> saw = random.nextBoolean() ? List.of(new ToolUse("saw", 1)) : List.of();
-            lesson.step(i % 2 == 0 ? new Step.Show("s" + i, "s" + i, length, Duration.ZERO, Duration.ZERO, saw, random.nextInt(3))
+            lesson.step(i % 2 == 0 ? new Step.Show("s" + i, "s" + i, length, Duration.ZERO, Duration.ZERO, saw, random.nextInt(3), random.nextInt(4) == 0)
                     : new Step.Make("s" + i, "s" + i, new StudentTime(length, length, length), saw, Help.NONE, 1, random.nextBoolean()));
             if (i > 0 && random.nextInt(4) > 0) {
                 lesson.link(new Link("s" + random.nextInt(i), "s" + i, Duration.ZERO,
