@@ -91,12 +91,12 @@ class ClassesPagesTest {
     void takesWhatAStudentChoseAndWhatStandsInAndFollowsANewName() {
         String page = "/classes/" + data.classTitled("Plant hangers, Sunday");
         tutor.open(page + "/setup").type("/students/3/choices/cotton cord 3 mm", "cotton cord 3 mm, moss green")
-                .type("/instead/0/of", "wooden ring 55 mm").type("/instead/0/use", "no such ring").press("Save and show the plan");
+                .type("/instead/0/of", "wooden ring, 55 mm inside").type("/instead/0/use", "no such ring").press("Save and show the plan");
         assertThat(tutor.status()).isEqualTo(422);
         assertThat(tutor.faults().toString()).contains("“no such ring” is not among your materials.");
         tutor.type("/instead/0/use", "jump ring 6 mm").press("Save and show the plan");
         assertThat(tutor.page().select(".kits details").eachText()).anyMatch(k -> k.contains("Tobiah Fennimore") && k.contains("cotton cord 3 mm, moss green")
-                && k.contains("jump ring 6 mm, instead of wooden ring 55 mm"));
+                && k.contains("jump ring 6 mm, instead of wooden ring, 55 mm inside"));
 
         String material = tutor.open("/materials?find=moss+green").page().select("tbody a").first().attr("href");
         tutor.open(material + "/edit").type("/name", "cotton cord 3 mm, forest").press("Save");

@@ -21,7 +21,8 @@ import java.util.stream.Stream;
 
 /**
  * The steps of a handout in the order in which its reader comes to them. What is only watched or done all together, and teaches nothing that
- * is needed at home, takes a line. A step has its own pictures beside it; those that were only shown go to the step that does it.
+ * is needed at home, takes a line. A step has its own pictures beside it; those that were only shown go to the step that does it,
+ * unless one names them.
  */
 final class HandoutSteps {
     private final PrintSource source;
@@ -146,12 +147,17 @@ final class HandoutSteps {
     private List<HandoutContent.Figure> pictures(Step step, boolean brief) {
         List<String> own = step.pictures().stream().filter(name -> !name.equals("cover")).distinct().toList();
         if (brief) {
-            shown = own.isEmpty() ? shown : own;
+            shown = own.isEmpty() ? shown : own.stream().filter(name -> !isUsed(name)).toList();
             return List.of();
         }
         List<String> names = step.kind().isOwnWork() && step.pictures().isEmpty() ? shown : own;
         shown = step.kind().isOwnWork() ? List.of() : shown;
         return names.stream().map(source.pictures()::get).filter(Objects::nonNull).map(picture -> figure(step, picture)).toList();
+    }
+
+    /** Whether a step that the reader does names this picture itself. */
+    private boolean isUsed(String picture) {
+        return project.steps().stream().anyMatch(step -> step.kind().isOwnWork() && step.pictures().contains(picture));
     }
 
     private HandoutContent.Figure figure(Step step, Picture picture) {

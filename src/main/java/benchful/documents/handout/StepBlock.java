@@ -11,9 +11,6 @@ import java.util.List;
  * @param steps one, or two of which the second meets no new hazard, as that is told across the page
  */
 public record StepBlock(List<HandoutContent.Step> steps) {
-    /** Letters of text, which beside a picture fill nine lines. */
-    private static final int ROOMY = 420;
-
     public StepBlock {
         steps = List.copyOf(steps);
     }
@@ -44,11 +41,6 @@ public record StepBlock(List<HandoutContent.Step> steps) {
     /** Whether two share a picture. */
     public boolean isShared() {
         return steps.size() > 1;
-    }
-
-    /** Whether its words are taller than an ordinary picture, so that a larger one takes no more of the page. */
-    public boolean isRoomy() {
-        return steps.stream().mapToInt(step -> step.text().toString().length()).sum() > ROOMY;
     }
 
     /** "For steps 18 and 19". */
