@@ -78,9 +78,10 @@ public record HandoutContent(
      * @param pictures in their order
      * @param link address of a film or page; empty for none
      * @param code name of the link's picture; null for none
+     * @param meeting where a later meeting begins with it: which and when; empty otherwise
      */
     public record Step(int number, String title, String kind, boolean brief, String time, String leave, String meanwhile, RawString text,
-            List<Caution> cautions, String again, List<Figure> pictures, String link, String code) {
+            List<Caution> cautions, String again, List<Figure> pictures, String link, String code, String meeting) {
         private static final int MOST_BESIDE = 2;
         private static final int ACROSS = 3;
 

@@ -35,6 +35,7 @@ final class HandoutSteps {
     private final boolean leftHanded;
     private final Map<String, Integer> numbers;
     private List<String> shown = List.of();
+    private int meeting;
 
     HandoutSteps(PrintSource source, OwnTime time, OwnFigures figures, PictureBag bag, ReaderCautions cautions, boolean leftHanded) {
         this.source = source;
@@ -84,7 +85,17 @@ final class HandoutSteps {
         boolean brief = isBrief(step);
         return new HandoutContent.Step(number, step.title(), Formats.word(step.kind()), brief, time(step, brief), leave(step), meanwhile(step),
                 Markdown.markdown(text(step)), cautions.first(hazards, number), cautions.again(hazards, number), pictures(step, brief), link,
-                link.isEmpty() ? null : bag.code("link-" + number, link));
+                link.isEmpty() ? null : bag.code("link-" + number, link), meeting(step));
+    }
+
+    /** Which meeting begins with a step, but the first; empty for what goes on. */
+    private String meeting(Step step) {
+        int now = making.meeting(step);
+        if (now <= meeting) {
+            return "";
+        }
+        meeting = now;
+        return "Meeting %d, %s".formatted(now + 1, source.meeting(now));
     }
 
     /** Where nobody shows it, the text is all there is; what names a hazard is said in full. */

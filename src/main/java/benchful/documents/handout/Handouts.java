@@ -104,7 +104,7 @@ public final class Handouts {
         }
         bookmarks.add(new PrintHead.Bookmark("At home", "home"));
         String title = "%s: handout, size %s%s".formatted(project.name(), reader.size(), reader.forWhom().isEmpty() ? "" : ", " + reader.forWhom());
-        return PrintHead.of(source, title, Stylesheet.of(options.paper(), reader.version()), options.paper(), reader.version(), bookmarks);
+        return PrintHead.of(source, title, Stylesheet.of(options.paper(), reader.version()), options.paper(), reader.version(), bookmarks).underAll(source, reader.version());
     }
 
     private MaterialsPlan.SizeTaken size(String name) {

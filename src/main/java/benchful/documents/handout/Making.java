@@ -46,6 +46,12 @@ final class Making {
                 .filter(step -> step.kind().mayBePrepared()).toList();
     }
 
+    /** In which meeting a step of the class begins, the first being 0. */
+    int meeting(Step step) {
+        return lesson == null ? 0 : lesson.blocksOf(step.id()).stream().filter(block -> block.lane() == Lane.CLASS).map(Block::start).min(Comparator.naturalOrder())
+                .map(start -> (int) lesson.meetings().stream().skip(1).filter(meeting -> !meeting.start().isAfter(start)).count()).orElse(0);
+    }
+
     /** What the class does while it waits: the numbers of the steps whose time overlaps and that need not wait for it. */
     List<Integer> during(Step wait) {
         List<Block> waits = lesson == null ? List.of() : lesson.blocksOf(wait.id()).stream().filter(block -> block.lane() != Lane.HOME).toList();

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  */
 final class ReaderCautions {
     private static final int BESIDE_A_STEP = 2;
-    private static final Pattern TO_THE_TUTOR = Pattern.compile("\\b(?:students?|class(?:es)?|group|venue|benches|trained|book(?:ed|ing)?s?|on the day|insurer|lux|suppliers?|children (?:sort|work|sit)|one adult)\\b",
+    private static final Pattern TO_THE_TUTOR = Pattern.compile("\\b(?:students?|class(?:es)?|group|venue|benches|trained|book(?:ed|ing)?s?|on the day|insurer|lux|suppliers?|children (?:sort|work|sit)|one adult|two adults|adult alone)\\b",
             Pattern.CASE_INSENSITIVE);
 
     private final PrintedSigns signs;

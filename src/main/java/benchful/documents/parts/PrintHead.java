@@ -36,6 +36,13 @@ public record PrintHead(String title, String about, String foot, String where, S
         return new PrintHead(title, about, version == Version.LARGE ? shortened(name) : about, where, studio.line(), style, version.slug() + " " + paper.slug(), bookmarks);
     }
 
+    /** With a footer for what is used in all meetings. */
+    public PrintHead underAll(PrintSource source, Version version) {
+        int meetings = source.file().setup().meetings().size();
+        String all = version == Version.LARGE || meetings < 2 ? foot : "%s, %d meetings from %s".formatted(source.title(), meetings, source.meeting(0));
+        return new PrintHead(title, about, all, where, studio, style, look, bookmarks);
+    }
+
     public PrintHead {
         bookmarks = List.copyOf(bookmarks);
     }

@@ -91,6 +91,11 @@ public record PrintSource(
     }
 
     /** All of them: "Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30". */
+    /** Day and hours of one, the first being 0. */
+    public String meeting(int index) {
+        return hours(file.setup().meetings().get(index));
+    }
+
     public String meetings() {
         return file.setup().meetings().stream().map(PrintSource::hours).collect(Collectors.joining("; "));
     }

@@ -52,7 +52,7 @@ class HandoutsTest {
         Kit oval = resin.materials().kits().stream().filter(kit -> kit.size().equals("Oval 18 x 25 mm")).findFirst().orElseThrow();
         HandoutContent sheet = new Handouts(resin, new PrintOptions(Paper.A4, Version.NORMAL, true, null, null)).sheet(Readers.of(resin, oval, Version.NORMAL), new PictureBag(Version.NORMAL));
         assertThat(sheet.needed().bench()).contains(line("8.5 g", "casting resin part a"), line("4.0 g", "casting resin part b"),
-                line("4", "nitrile gloves"));
+                line("6", "nitrile gloves"));
         assertThat(sheet.needed().kit()).noneMatch(line -> line.material().startsWith("casting resin"));
         assertThat(sheet.about()).isEqualTo("Resin pendants, two Thursday evenings, Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30");
     }
