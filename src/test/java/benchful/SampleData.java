@@ -3,6 +3,7 @@ package benchful;
 import benchful.classes.CraftClass;
 import benchful.database.TableMap;
 import benchful.samples.Samples;
+import benchful.web.Writing;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
@@ -41,6 +42,7 @@ public class SampleData {
         List<String> tables = database.createNativeQuery(OWN_TABLES, String.class).getResultList();
         String truncate = "truncate %s restart identity cascade".formatted(String.join(", ", tables));
         database.unwrap(Session.class).doWork(connection -> patiently(connection, truncate));
+        Writing.use(Writing.BRITISH);
     }
 
     /** A page closed a moment ago may still be asked for: then each holds what the other wants, and this one tries again. */

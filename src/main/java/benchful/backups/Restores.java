@@ -7,7 +7,9 @@ import benchful.backups.archive.Seal;
 import benchful.backups.tables.Layout;
 import benchful.backups.tables.Restorer;
 import benchful.web.Formats;
+import benchful.web.Replaced;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.ws.rs.NotFoundException;
 import java.io.Closeable;
 import java.io.IOException;
@@ -38,14 +40,16 @@ public class Restores {
     private final Packing packing;
     private final Restorer restorer;
     private final Passphrase passphrase;
+    private final Event<Replaced> replaced;
     private final Clock clock;
 
-    Restores(Backups backups, Folders folders, Packing packing, Restorer restorer, Passphrase passphrase, Clock clock) {
+    Restores(Backups backups, Folders folders, Packing packing, Restorer restorer, Passphrase passphrase, Event<Replaced> replaced, Clock clock) {
         this.backups = backups;
         this.folders = folders;
         this.packing = packing;
         this.restorer = restorer;
         this.passphrase = passphrase;
+        this.replaced = replaced;
         this.clock = clock;
     }
 
@@ -92,6 +96,7 @@ public class Restores {
         Kept kept = file(name);
         try (Opened opened = open(kept, secret)) {
             restorer.restore(opened.archive, backups::keepBeforeRestore);
+            replaced.fire(new Replaced());
             Manifest manifest = opened.archive.manifest();
             String words = "Put back and read out again: %s rows of %d tables are equal to the backup."
                     .formatted(Formats.number(BigDecimal.valueOf(manifest.rows()), 0), manifest.tables().size());

@@ -55,7 +55,7 @@ public final class SetupRules {
         for (int i = 0; i < setup.meetings().size(); i++) {
             ClassSetup.Meeting m = setup.meetings().get(i);
             if (!m.ends().isAfter(m.starts())) {
-                fault("/meetings/" + i + "/ends", "The end (%s) must be later than the start (%s).".formatted(m.ends(), m.starts()));
+                fault("/meetings/" + i + "/ends", "The end (%s) must be later than the start (%s).".formatted(Formats.words(m.ends()), Formats.words(m.starts())));
             }
             if (last != null && m.date().atTime(m.starts()).isBefore(last)) {
                 fault("/meetings/" + i + "/date", "Meeting %d must start after the one before it has ended.".formatted(i + 1));
@@ -65,7 +65,7 @@ public final class SetupRules {
         for (int i = 0; i < setup.breaks().size(); i++) {
             ClassSetup.Break b = setup.breaks().get(i);
             if (b.latest() != null && b.latest().isBefore(b.at())) {
-                fault("/breaks/" + i + "/latest", "It can't have to begin before %s. Give a later time, or none for a break at a fixed time.".formatted(b.at()));
+                fault("/breaks/" + i + "/latest", "It can't have to begin before %s. Give a later time, or none for a break at a fixed time.".formatted(Formats.words(b.at())));
             }
             isMeeting(b.meeting(), "/breaks/" + i + "/meeting");
         }
@@ -189,7 +189,7 @@ public final class SetupRules {
             }
             isMeeting(wish.meeting(), at + "/meeting");
             setup.meetingOf(wish).filter(m -> !m.isOn(wish.at())).ifPresent(m -> fault(at + "/at",
-                    "Meeting %d is from %s to %s. Give a time within it.".formatted(wish.index() + 1, m.starts(), m.ends())));
+                    "Meeting %d is from %s to %s. Give a time within it.".formatted(wish.index() + 1, Formats.words(m.starts()), Formats.words(m.ends()))));
         }
     }
 

@@ -16,7 +16,7 @@ public record HazardCard(HazardSpec sheet, boolean own, boolean changed, List<Us
 
     static HazardCard of(HazardSpec sheet, List<Uses.Use> uses) {
         boolean brought = HazardLibrary.brought(sheet.id());
-        return new HazardCard(sheet, !brought, brought && !sheet.equals(LibraryFile.byId().get(sheet.id())), uses);
+        return new HazardCard(sheet, !brought, brought && !sheet.equals(LibraryFile.spelt().get(sheet.id())), uses);
     }
 
     /** A sign or pictogram, with whether there is a drawing of it. */

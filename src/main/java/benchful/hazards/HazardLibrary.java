@@ -22,7 +22,7 @@ public class HazardLibrary implements HazardNames {
     /** By name; where an own text can't be read, the library's stands. */
     @Transactional
     public List<HazardSpec> all() {
-        Map<String, HazardSpec> all = new LinkedHashMap<>(LibraryFile.byId());
+        Map<String, HazardSpec> all = new LinkedHashMap<>(LibraryFile.spelt());
         Hazard.all().forEach(h -> h.readable().ifPresent(sheet -> all.put(h.id(), sheet)));
         return all.values().stream().sorted(Comparator.comparing(HazardSpec::name, String.CASE_INSENSITIVE_ORDER)).toList();
     }
@@ -33,7 +33,7 @@ public class HazardLibrary implements HazardNames {
         Map<String, HazardSpec> own = new HashMap<>();
         Hazard.withIds(ids).stream().filter(h -> !brought(h.id()) || h.readable().isPresent()).forEach(h -> own.put(h.id(), h.toSpec()));
         return ids.stream().distinct()
-                .map(id -> own.getOrDefault(id, LibraryFile.byId().get(id)))
+                .map(id -> own.getOrDefault(id, LibraryFile.spelt().get(id)))
                 .filter(Objects::nonNull)
                 .toList();
     }

@@ -19,7 +19,7 @@ record HazardTarget(String id, Hazard hazard) implements SpecPost.Target<HazardS
 
     @Override
     public HazardSpec stored() {
-        return hazard == null ? LibraryFile.byId().get(id) : hazard.toSpec();
+        return hazard == null ? LibraryFile.spelt().get(id) : hazard.toSpec();
     }
 
     @Override

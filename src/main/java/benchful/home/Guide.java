@@ -1,5 +1,6 @@
 package benchful.home;
 
+import benchful.web.Writing;
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.core.type.TypeReference;
 import io.quarkus.arc.Arc;
@@ -45,7 +46,7 @@ public class Guide {
 
     /** What is said on a page, by its address; none where nothing needs to be. */
     public static List<String> sentences(String page) {
-        return STOPS.stream().filter(stop -> page.matches(stop.at())).findFirst().map(Stop::says).orElse(List.of());
+        return STOPS.stream().filter(stop -> page.matches(stop.at())).findFirst().map(Stop::says).orElse(List.of()).stream().map(Writing.current()::spelt).toList();
     }
 
     /** A page of a failure may be made outside any request, or where no form can be. */

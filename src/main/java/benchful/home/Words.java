@@ -1,5 +1,6 @@
 package benchful.home;
 
+import benchful.web.Writing;
 import benchful.web.forms.SpecFormat;
 import com.fasterxml.jackson.core.type.TypeReference;
 import io.quarkus.qute.TemplateData;
@@ -24,7 +25,9 @@ final class Words {
     public record Word(String id, String word, String means) {}
 
     static List<Group> groups() {
-        return GROUPS;
+        Writing writing = Writing.current();
+        return GROUPS.stream().map(group -> new Group(writing.spelt(group.title()), group.words().stream()
+                .map(word -> new Word(word.id(), writing.spelt(word.word()), writing.spelt(word.means()))).toList())).toList();
     }
 
     private static List<Group> read() {

@@ -2,6 +2,7 @@ package benchful.plans;
 
 import benchful.classes.ClassFile;
 import benchful.classes.ClassSetup;
+import benchful.core.quantity.Sentence;
 import benchful.projects.ProjectSpec;
 import benchful.projects.Step;
 import benchful.projects.Tool;
@@ -105,8 +106,8 @@ public final class AdviceFinder {
     private void breaks() {
         setup.breaks().stream().filter(b -> setup.meetings().stream().noneMatch(m -> setup.breaksOf(m).contains(b)))
                 .filter(b -> !LessonRequestWriter.isTooLong(b, setup)).forEach(b ->
-                say("Break", "The break at %s for %s does not fit into the hours and is left out. Move or shorten it if the class should have one."
-                        .formatted(b.at(), Formats.words(b.lasts()))));
+                found.add(new Advice("Break", Sentence.of("The break at %s for %s does not fit into the hours and is left out. Move or shorten it if the class should have one.",
+                        b.at(), Formats.words(b.lasts())))));
     }
 
     private void say(String about, String sentence) {

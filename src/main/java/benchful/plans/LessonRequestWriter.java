@@ -92,7 +92,7 @@ final class LessonRequestWriter {
 
     private void tooLong(ClassSetup.Break b, LessonRequest.Builder request) {
         LocalDateTime start = setup.meetings().get(0).date().atTime(b.at());
-        request.pause("Break at " + b.at(), start, start.plus(b.lasts()));
+        request.pause("Break", start, start.plus(b.lasts()));
     }
 
     private void meeting(ClassSetup.Meeting m, LessonRequest.Builder request) {

@@ -6,8 +6,10 @@ import benchful.core.lesson.Break;
 import benchful.core.lesson.LessonPlan;
 import benchful.core.lesson.order.BenchWork;
 import benchful.core.lesson.order.Rest;
+import benchful.core.quantity.Sentence;
 import benchful.web.Formats;
 import java.time.Duration;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +22,8 @@ import java.util.stream.Stream;
 final class RestAdvice {
     private static final Set<String> CLOSE_WORK = Set.of("eye-strain", "repetitive-work");
     private static final Rest USUAL = new Rest(Duration.ofMinutes(60), Duration.ofMinutes(5));
+
+    private static final Sentence MOVE = Sentence.plain("move a break");
 
     private RestAdvice() {}
 
@@ -39,33 +43,37 @@ final class RestAdvice {
     }
 
     private static Advice notKept(BenchWork.Stretch stretch, Rest rule, ClassFile file) {
-        return advice(stretch, file, ", and no break of %s fits in before. Book more hours, move a break, or let them work for longer than %s."
-                .formatted(Formats.words(rule.lasts()), Formats.words(rule.after())));
+        return advice(stretch, file, Sentence.of(", and no break of %s fits in before. Book more hours, move a break, or let them work for longer than %s.",
+                Formats.words(rule.lasts()), Formats.words(rule.after())));
     }
 
     private static Advice passedOver(BenchWork.Stretch stretch, ClassFile file) {
-        return advice(stretch, file, "; for close work the usual rule is 5 to 10 min after 50 to 60 (HSE, L26). Write it into the class under “Breaks by a rule”, or %s."
-                .formatted(otherwise(file)));
+        return advice(stretch, file, Sentence.of("; for close work the usual rule is 5 to 10 min after 50 to 60 (HSE, L26). Write it into the class under “Breaks by a rule”, or %s.",
+                otherwise(file)));
     }
 
-    private static Advice advice(BenchWork.Stretch stretch, ClassFile file, String then) {
-        String from = file.setup().meetings().size() > 1 ? Formats.words(stretch.start()) : Formats.clock(stretch.start());
-        return new Advice("Rest", "From %s to %s students work at the bench for %s without a rest".formatted(from, Formats.clock(stretch.end()), Formats.words(stretch.worked())) + then);
+    private static Advice advice(BenchWork.Stretch stretch, ClassFile file, Sentence then) {
+        Object from = file.setup().meetings().size() > 1 ? stretch.start() : stretch.start().toLocalTime();
+        return new Advice("Rest", Sentence.of("From %s to %s students work at the bench for %s without a rest%s", from, stretch.end().toLocalTime(), Formats.words(stretch.worked()), then));
     }
 
     /** What to do with the one break of a class of one meeting, where moving it, or else taking it in halves, makes every stretch short enough. */
-    private static String otherwise(ClassFile file) {
+    private static Sentence otherwise(ClassFile file) {
         ClassSetup setup = file.setup();
         if (setup.meetings().size() > 1 || setup.breaks().size() != 1) {
-            return "move a break";
+            return MOVE;
         }
         ClassSetup.Break pause = setup.breaks().get(0);
         Duration half = Duration.ofMinutes(pause.lasts().toMinutes() / 2);
         ClassFile without = file.with(setup.withBreaks(List.of()));
-        return rests(without, pause.lasts(), 1).map(rest -> "take the break at %s".formatted(Formats.clock(rest.get(0).start())))
-                .or(() -> rests(without, half, 2).map(two -> "split the break of %s: %s at %s and %s at %s".formatted(Formats.words(pause.lasts()),
-                        Formats.words(pause.lasts().minus(half)), Formats.clock(two.get(0).start()), Formats.words(half), Formats.clock(two.get(1).start()))))
-                .orElse("move a break");
+        return rests(without, pause.lasts(), 1).map(rest -> Sentence.of("take the break at %s", begin(rest, 0)))
+                .or(() -> rests(without, half, 2).map(two -> Sentence.of("split the break of %s: %s at %s and %s at %s", Formats.words(pause.lasts()),
+                        Formats.words(pause.lasts().minus(half)), begin(two, 0), Formats.words(half), begin(two, 1))))
+                .orElse(MOVE);
+    }
+
+    private static LocalTime begin(List<Break> rests, int number) {
+        return rests.get(number).start().toLocalTime();
     }
 
     private static Optional<List<Break>> rests(ClassFile without, Duration each, int number) {

@@ -9,6 +9,7 @@ import benchful.web.forms.SpecPost;
 import benchful.web.forms.SpecReader;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -34,9 +35,11 @@ class StudioPages {
     private static final SpecReader<StudioSpec> READER = new SpecReader<>(StudioSpec.class, sheet -> List.of());
 
     private final EarlierVersions earlier;
+    private final Event<StudioSpec> saved;
 
-    StudioPages(EarlierVersions earlier) {
+    StudioPages(EarlierVersions earlier, Event<StudioSpec> saved) {
         this.earlier = earlier;
+        this.saved = saved;
     }
 
     @CheckedTemplate(basePath = "studio")
@@ -56,7 +59,7 @@ class StudioPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @Transactional
     public Response update(MultivaluedMap<String, String> form) {
-        return post().answer(form, new StudioTarget(Studio.toChange()));
+        return post().answer(form, new StudioTarget(Studio.toChange(), saved));
     }
 
     @POST
@@ -65,7 +68,7 @@ class StudioPages {
     @Transactional
     public Response putBack(@PathParam("version") long version, MultivaluedMap<String, String> form) {
         EarlierVersions.Wanted wanted = earlier.wanted("studio", Studio.ONLY, version, form);
-        return post().putBack(wanted.version().sheet(), wanted.fresh(), new StudioTarget(Studio.toChange()));
+        return post().putBack(wanted.version().sheet(), wanted.fresh(), new StudioTarget(Studio.toChange(), saved));
     }
 
     /** Takes a picture of the sign; none chosen takes away the one that is there. */

@@ -1,6 +1,7 @@
 package benchful.studio;
 
 import benchful.core.SkillLevel;
+import benchful.web.Writing;
 import benchful.web.forms.fields.CurrencyCode;
 import benchful.web.forms.fields.Length;
 import benchful.web.forms.fields.Matching;
@@ -24,6 +25,8 @@ import java.util.stream.Stream;
  * @param paper that print-outs are made for unless another is chosen
  * @param units that print-outs are written in; null for those usual with the paper
  * @param level that new classes begin with; null for the project's
+ * @param writing of days, clocks, inches and words on pages and paper; null for the British
+ * @param buyMore where students buy more of the materials, printed at the end of handouts
  */
 @Spec(name = "studio-1", title = "The studio: who teaches, and what new things begin with")
 @RecordBuilder
@@ -40,11 +43,12 @@ public record StudioSpec(
         @CurrencyCode String currency,
         Paper paper,
         Units units,
-        SkillLevel level) implements StudioSpecBuilder.With {
+        SkillLevel level,
+        Writing writing,
+        @Length(most = 300) @Mend("Say in at most 300 characters where to buy more.") String buyMore) implements StudioSpecBuilder.With {
     /** Of which nothing is written down. */
     public static final StudioSpec NONE = StudioSpecBuilder.builder().build();
 
-    private static final String TAX = "VAT";
     private static final String GREETING = "Hello,";
 
     /** What amounts are written in on paper. */
@@ -55,7 +59,16 @@ public record StudioSpec(
 
     /** What sales tax is called. */
     public String tax() {
-        return given(taxName) ? taxName.strip() : TAX;
+        return given(taxName) ? taxName.strip() : usualTax();
+    }
+
+    /** What it is called where nothing else is written down. */
+    public String usualTax() {
+        return writes().spelt("VAT");
+    }
+
+    public Writing writes() {
+        return Objects.requireNonNullElse(writing, Writing.BRITISH);
     }
 
     /** What an order begins with. */
@@ -74,6 +87,11 @@ public record StudioSpec(
     /** Whether print-outs on this paper are written in US customary units. */
     public boolean customary(Paper chosen) {
         return units == null ? chosen == Paper.LETTER : units == Units.CUSTOMARY;
+    }
+
+    /** Where students buy more of the materials, in a line; empty where nothing is known. */
+    public String more() {
+        return String.join(", ", lines(buyMore).toList());
     }
 
     /** Where goods are sent, in lines; null where nothing is known. */

@@ -2,11 +2,16 @@ package benchful.studio;
 
 import benchful.core.Fault;
 import benchful.web.forms.SpecPost;
+import jakarta.enterprise.event.Event;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
 
-/** The studio, taking a sheet from its form. */
-record StudioTarget(Studio studio) implements SpecPost.Target<StudioSpec> {
+/**
+ * The studio, taking a sheet from its form.
+ *
+ * @param saved told within the transaction
+ */
+record StudioTarget(Studio studio, Event<StudioSpec> saved) implements SpecPost.Target<StudioSpec> {
 
     @Override
     public long version() {
@@ -28,6 +33,7 @@ record StudioTarget(Studio studio) implements SpecPost.Target<StudioSpec> {
     public String save(StudioSpec sheet) {
         studio.replace(sheet);
         Studio.flush();
+        saved.fire(sheet);
         return "/studio";
     }
 }

@@ -2,6 +2,7 @@ package benchful.studio;
 
 import benchful.core.SkillLevel;
 import benchful.web.Formats;
+import benchful.web.Writing;
 import benchful.web.forms.SpecForm;
 import io.quarkus.qute.TemplateData;
 import java.util.Arrays;
@@ -26,6 +27,15 @@ public record StudioView(SpecForm form, boolean logo, String fault) {
 
     public List<String> levels() {
         return words(SkillLevel.values());
+    }
+
+    public List<String> writings() {
+        return words(Writing.values());
+    }
+
+    /** What stands for a name of the tax that is not given. */
+    public String taxHint() {
+        return Writing.current() == Writing.AMERICAN ? "Empty: sales tax." : "Empty: VAT. Elsewhere GST, IVA, MwSt., sales tax.";
     }
 
     private static List<String> words(Enum<?>... values) {

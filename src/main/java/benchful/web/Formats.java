@@ -14,23 +14,19 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.util.Currency;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
-/** Numbers, times and amounts as people read them: the only place where a value becomes text on a page or a print-out. */
+/** Numbers, times and amounts as people read them, in the {@link Writing} that applies: the only place where a value becomes text on a page or a print-out. */
 @TemplateExtension
 public final class Formats {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
-    private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
-
     private static final Quantity FINE = Quantity.of(10, Unit.G);
-    private static final Pattern PARTED = Pattern.compile("(?<=\\d) (?=(?:(?:mm|cm|m|g|kg|ml|l|in|ft|yd|oz|fl|lb|days|h|min|s)\\b|°C|%|×|x\\b))|(?<=\\d[ \u00a0](?:[x×]|days|h|min)) (?=\\d)|(?<=\\d[ \u00a0][x×]) ");
+    private static final Pattern PARTED = Pattern.compile("(?<=\\d) (?=(?:(?:mm|cm|m|g|kg|ml|l|in|ft|yd|oz|fl|lb|days|h|min|s)\\b|°C|%|×|x\\b))|(?<=\\d[ \u00a0](?:[x×]|days|h|min)) (?=\\d)|(?<=\\d[ \u00a0][x×]) |(?<=\\d) (?=\\d{1,2}/\\d)");
 
     /** How values within sentences are read. */
     private static final Sentence.Pen PEN = new Sentence.Pen() {
@@ -62,19 +58,19 @@ public final class Formats {
         return moment.toLocalDate().equals(before.toLocalDate()) ? clock(moment) : words(moment);
     }
 
-    /** "6 Mar". */
+    /** "6 Mar"; "Mar 6" in American writing. */
     public static String day(LocalDate date) {
-        return SHORT_DAY.format(date);
+        return Writing.current().shortDay().format(date);
     }
 
-    /** "Sat 6 Mar 2027". */
+    /** "Sat 6 Mar 2027"; "Sat, Mar 6, 2027" in American writing. */
     public static String words(LocalDate date) {
-        return DAY.format(date);
+        return Writing.current().day().format(date);
     }
 
-    /** "18:30". */
+    /** "18:30"; "6:30 PM" in American writing. */
     public static String words(LocalTime time) {
-        return CLOCK.format(time);
+        return Writing.current().clock().format(time);
     }
 
     /** "Sat 6 Mar 2027, 18:30". */
@@ -135,13 +131,19 @@ public final class Formats {
 
     private static String measure(Quantity quantity) {
         int zeros = quantity.amount().scale() - quantity.amount().precision();
-        String number = number(quantity.amount(), Math.max(2, Math.min(zeros, 8) + 2));
+        String number = figure(quantity, Math.max(2, Math.min(zeros, 8) + 2));
         String unit = quantity.unit().symbol();
         return switch (unit) {
             case "pcs" -> number;
             case "mm2", "cm2", "m2", "in2" -> number + " " + unit.replace("2", "²");
             default -> number + " " + unit;
         };
+    }
+
+    /** "7 1/2" of inches in American writing, as far as a rule shows it. */
+    private static String figure(Quantity quantity, int places) {
+        boolean inches = quantity.unit() == Unit.INCH && Writing.current() == Writing.AMERICAN;
+        return (inches ? UsMeasures.exact(quantity.amount()) : Optional.<String>empty()).orElseGet(() -> number(quantity.amount(), places));
     }
 
     /** "12 pcs", "1.25 m": with its unit even where it counts pieces. */
@@ -154,8 +156,22 @@ public final class Formats {
         return quantity.unit() == Unit.PIECE ? words + " " + Unit.PIECE.symbol() : words;
     }
 
-    /** As a hand at the bench measures it: lengths in millimetres below 10 cm, then centimetres, from 2 m on metres; below 10 g to the tenth that its scale shows. */
+    /** As it is measured out where it was written in inches, ounces and the like; in American writing by the fractions of a rule. */
+    public static String asWritten(Quantity amount) {
+        return Writing.current() == Writing.AMERICAN ? UsMeasures.measured(amount) : words(amount);
+    }
+
+    /** The same of a rectangle. */
+    public static String asWritten(Extent rectangle) {
+        boolean inches = rectangle.length().unit() == Unit.INCH && Writing.current() == Writing.AMERICAN;
+        return inches ? "%s × %s in".formatted(UsMeasures.nearest(rectangle.length().amount()), UsMeasures.nearest(rectangle.width().in(Unit.INCH).amount())) : words(rectangle);
+    }
+
+    /** As a hand at the bench measures it: lengths in millimetres below 10 cm, then centimetres, from 2 m on metres; below 10 g to the tenth that its scale shows. In American writing inches stay inches. */
     public static String measured(Quantity amount) {
+        if (Writing.current() == Writing.AMERICAN && UsMeasures.isWrittenIn(amount.unit())) {
+            return UsMeasures.measured(amount);
+        }
         if (amount.unit() == Unit.G && amount.amount().stripTrailingZeros().scale() <= 0 && amount.signum() > 0 && amount.compareTo(FINE) < 0) {
             return words(amount).replace(" g", ".0 g");
         }
@@ -178,7 +194,7 @@ public final class Formats {
 
     /** "60 × 40 mm", both in the unit of the length. */
     public static String words(Extent rectangle) {
-        return "%s × %s".formatted(number(rectangle.length().amount(), 2), words(rectangle.width().in(rectangle.length().unit())));
+        return "%s × %s".formatted(figure(rectangle.length(), 2), words(rectangle.width().in(rectangle.length().unit())));
     }
 
     /** A reason with its amounts and moments as people read them. */
@@ -193,13 +209,13 @@ public final class Formats {
         return format.format(price.getAmount());
     }
 
-    /** "£12.50"; the code before the amount where the currency has no sign of its own here. */
+    /** "£12.50", "$12.50" in American writing; the code before the amount where the currency has no sign of its own here. */
     public static String words(Money money) {
         return currency(money.getCurrencyUnit()).format(money.getAmount());
     }
 
     private static NumberFormat currency(CurrencyUnit unit) {
-        NumberFormat format = NumberFormat.getCurrencyInstance(Locale.UK);
+        NumberFormat format = NumberFormat.getCurrencyInstance(Writing.current().locale());
         format.setCurrency(Currency.getInstance(unit.getCode()));
         return format;
     }
@@ -237,6 +253,11 @@ public final class Formats {
     /** "1 call", "1.5 calls". */
     public static String counted(BigDecimal number, String noun) {
         return number(number, 2) + " " + (number.compareTo(BigDecimal.ONE) == 0 ? noun : noun + "s");
+    }
+
+    /** The program's own words as the writing spells them; quoted words of others stay. */
+    public static String spelt(String words) {
+        return Writing.current().speltAroundQuotes(words);
     }
 
     /** An enumeration's word: "make", "not yet". */

@@ -3,6 +3,7 @@ package benchful.plans;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import benchful.core.SkillLevel;
+import benchful.core.quantity.Sentence;
 import java.time.LocalTime;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -46,7 +47,7 @@ class AdviceFinderTest {
         assertThat(AdviceFinder.of(in(SmallClass.of(7), 8).youngest(9).helpers(1).file())).isEmpty();
         assertThat(AdviceFinder.of(in(SmallClass.of(7), 8).youngest(9).file())).containsExactly(new Advice("Supervision",
                 "With children of 9 a group of 7 should have 2 adults (NSPCC, 2023: never fewer than two). You and your helpers are 1."));
-        assertThat(AdviceFinder.of(in(SmallClass.of(17), 20).youngest(9).helpers(1).file())).extracting(Advice::sentence).singleElement().asString()
+        assertThat(AdviceFinder.of(in(SmallClass.of(17), 20).youngest(9).helpers(1).file())).extracting(advice -> advice.sentence().toString()).singleElement().asString()
                 .endsWith("You and your helpers are 2.");
         assertThat(AdviceFinder.of(in(SmallClass.of(7), 8).youngest(17).file())).extracting(Advice::about).containsExactly("Supervision");
         assertThat(AdviceFinder.of(in(SmallClass.of(7), 8).youngest(18).file())).isEmpty();
@@ -75,7 +76,7 @@ class AdviceFinderTest {
     void saysWhichBreakIsLeftOut() {
         assertThat(AdviceFinder.of(in(SmallClass.of(2), 8).rests(LocalTime.of(20, 45), 15).file())).isEmpty();
         assertThat(AdviceFinder.of(in(SmallClass.of(2), 8).rests(LocalTime.of(20, 46), 15).file())).containsExactly(new Advice("Break",
-                "The break at 20:46 for 15 min does not fit into the hours and is left out. Move or shorten it if the class should have one."));
+                Sentence.of("The break at %s for 15 min does not fit into the hours and is left out. Move or shorten it if the class should have one.", LocalTime.of(20, 46))));
         assertThat(AdviceFinder.of(in(SmallClass.of(2), 8).rests(LocalTime.of(20, 46), 180).file())).extracting(Advice::about).containsExactly("Break");
         assertThat(AdviceFinder.of(in(SmallClass.of(2), 8).rests(LocalTime.of(20, 46), 181).file())).isEmpty();
     }

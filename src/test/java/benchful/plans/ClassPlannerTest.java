@@ -39,7 +39,7 @@ class ClassPlannerTest {
         ClassPlan plan = planner.plan(file);
 
         assertThat(plan.lesson()).isNull();
-        assertThat(plan.conflicts()).extracting(Conflict::sentence).singleElement().asString().contains("Break at 19:00");
+        assertThat(plan.conflicts()).extracting(Conflict::sentence).singleElement().asString().contains("The break at 19:00 takes ");
         assertThat(plan.breaks()).hasSize(1);
         assertThat(plan.materials().kits()).hasSize(2);
         assertThat(plan.advice()).extracting(Advice::about).containsExactly("Venue");

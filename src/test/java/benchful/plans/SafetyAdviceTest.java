@@ -59,7 +59,7 @@ class SafetyAdviceTest {
     void asksForTheAirThatAHazardNeeds(Ventilation needed, Ventilation there, String advice) throws IOException {
         List<Advice> found = SafetyAdvice.of(file(13, there), null, List.of(fumes(needed, 13)));
         assertThat(found).extracting(Advice::about).containsOnly("Safety");
-        assertThat(found).extracting(Advice::sentence).filteredOn(s -> s.startsWith("Fumes")).isEqualTo(advice == null ? List.of() : List.of(advice));
+        assertThat(found).extracting(said -> said.sentence().toString()).filteredOn(s -> s.startsWith("Fumes")).isEqualTo(advice == null ? List.of() : List.of(advice));
     }
 
     @Test
@@ -88,7 +88,7 @@ class SafetyAdviceTest {
         Set<String> without = new HashSet<>(uses.ids());
         without.remove("epoxy");
         without.add("epoxi");
-        assertThat(SafetyAdvice.unknown(uses, without)).singleElement().satisfies(advice -> assertThat(advice.sentence())
+        assertThat(SafetyAdvice.unknown(uses, without)).singleElement().satisfies(advice -> assertThat(advice.sentence().toString())
                 .startsWith("“epoxy” is not in the hazard library. Did you mean “epoxi”?").contains("It stands with the work as a whole, "));
         assertThat(SafetyAdvice.unknown(uses, without)).allMatch(Advice::isSafety);
         assertThat(new Advice("Seats", "Twelve sit at ten places.").isSafety()).isFalse();
@@ -117,7 +117,7 @@ class SafetyAdviceTest {
     }
 
     private static List<String> sentences(ClassFile file, HazardSpec... hazards) {
-        return SafetyAdvice.of(file, null, List.of(hazards)).stream().map(Advice::sentence).toList();
+        return SafetyAdvice.of(file, null, List.of(hazards)).stream().map(advice -> advice.sentence().toString()).toList();
     }
 
     private static ClassFile file(Integer youngest, Ventilation air) throws IOException {

@@ -7,10 +7,14 @@ import benchful.web.Visitor;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.io.IOException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -20,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @QuarkusTest
 class StudioPagesTest {
     private static final List<String> FIELDS = List.of("/name", "/address", "/deliver_to", "/mail", "/telephone", "/website", "/tax_name", "/tax_number", "/greeting",
-            "/currency", "/paper", "/units", "/level");
+            "/currency", "/paper", "/units", "/level", "/writing", "/buy_more");
 
     @TestHTTPResource("/") URL start;
 
@@ -44,7 +48,7 @@ class StudioPagesTest {
     @Test
     void keepsAllThatIsWrittenDown() {
         Map<String, String> typed = Map.of("/name", "Boathouse Bench", "/address", "3 Slipway Row\nTidewell", "/mail", "hello@boathouse.example", "/telephone", "01632 960000",
-                "/tax_name", "GST", "/currency", "NZD", "/paper", "letter", "/units", "metric", "/level", "experienced");
+                "/tax_name", "GST", "/currency", "NZD", "/paper", "letter", "/units", "metric", "/writing", "american");
         typed.forEach(tutor::type);
         tutor.press("Save");
         assertThat(tutor.path()).isEqualTo("/studio");
@@ -60,6 +64,22 @@ class StudioPagesTest {
         tutor.open("/classes/new").open(tutor.page().select("main a[href*=project=]").first().attr("href"));
         assertThat(tutor.field("/currency")).isEqualTo("NZD");
         assertThat(tutor.field("/level")).isEqualTo("experienced");
+    }
+
+    @Test
+    void printsAtTheEndOfHandoutsWhereToBuyMore() throws IOException {
+        data.onlySamples();
+        String handout = "/classes/" + data.classTitled("Pamphlet notebook") + "/documents/handout.pdf?paper=";
+        assertThat(text(handout + "a4")).contains("At home").doesNotContain("Where to buy more");
+        tutor.open("/studio").type("/buy_more", "Quay Papers, 4 Slipway Row\nquaypapers.example").press("Save");
+        assertThat(text(handout + "a4")).contains("Where to buy more: Quay Papers, 4 Slipway Row, quaypapers.example");
+        assertThat(text(handout + "letter")).contains("Where to buy more: Quay Papers, 4 Slipway Row, quaypapers.example");
+    }
+
+    private String text(String path) throws IOException {
+        try (PDDocument file = Loader.loadPDF(tutor.open(path).bytes())) {
+            return new PDFTextStripper().getText(file);
+        }
     }
 
     @ParameterizedTest

@@ -27,7 +27,7 @@ final class DaysBefore {
             items.add(new ChecklistContent.Item("Decide:", source.plan().timing().verdict().sentence(), "Its page says under “What would help?” what could be done otherwise."));
         }
         for (Advice advice : source.plan().advice()) {
-            items.add(new ChecklistContent.Item("Decide:", advice.sentence(), ""));
+            items.add(new ChecklistContent.Item("Decide:", Formats.words(advice.sentence()), ""));
         }
         source.materials().orders().stream().sorted(Comparator.comparing(SupplierOrder::orderBy, Comparator.nullsLast(Comparator.naturalOrder())))
                 .forEach(order -> items.add(order(order)));

@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
  * @param cover name of the cover picture; null for none
  * @param code name of the picture of the code that opens this handout; null for none
  * @param address what the code says
+ * @param more where to buy more of the materials; empty where nothing is written down
  * @param maker of a kit for sale: which it is, and lines of who made it; empty for others
  * @param prepared what was done for the students before the class, in the order of the making
  * @param ready titles of what the tutor prepares for every class
@@ -47,6 +48,7 @@ public record HandoutContent(
         String code,
         String address,
         String questions,
+        String more,
         List<String> maker) {
 
     /** One after the other. */

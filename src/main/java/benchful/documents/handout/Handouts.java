@@ -60,7 +60,7 @@ public final class Handouts {
                 head(reader, needed, !strands.isEmpty()), source.sign() == null ? null : bag.picture(source.sign()), about(), project.name(), reader.forWhom(), "Size " + reader.size(),
                 Markdown.markdown(source.isClass() ? null : project.summary()), facts(size.piece()), cover(bag), needed, steps.prepared(), steps.ready(), all, strands,
                 cautions.rest(hazards()), steps.atHome(), Markdown.markdown(figures.in(project.care())),
-                address.isEmpty() ? null : bag.code("handout-code", address), address, source.studio().line(), maker());
+                address.isEmpty() ? null : bag.code("handout-code", address), address, source.studio().line(), source.studio().more(), maker());
     }
 
     /** Who made a kit that is sold, and which, as Regulation (EU) 2023/988 asks in its Article 9(5) and (6); empty for what is not sold. */

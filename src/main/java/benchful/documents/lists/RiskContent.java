@@ -15,6 +15,7 @@ import benchful.documents.parts.Signage;
 import benchful.venues.VenueSpec;
 import benchful.web.Formats;
 import benchful.web.Markdown;
+import benchful.web.Writing;
 import io.quarkus.qute.RawString;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -70,7 +71,7 @@ public record RiskContent(
         ClassSetup setup = source.file().setup();
         VenueSpec venue = source.file().venue();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Organisation", text(source.studio().name())));
+        facts.add(new Fact(Writing.current().spelt("Organisation"), text(source.studio().name())));
         facts.add(new Fact("Class", source.title()));
         facts.add(new Fact("Room", venue == null ? "" : venue.place()));
         facts.add(new Fact("Dates", source.meetings()));

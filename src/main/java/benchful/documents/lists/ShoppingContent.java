@@ -11,6 +11,7 @@ import benchful.documents.parts.PrintHead;
 import benchful.documents.parts.PrintSource;
 import benchful.plans.materials.MaterialsPlan;
 import benchful.web.Formats;
+import benchful.web.Writing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,5 +76,10 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         String left = material.map(m -> amounts.words(m.bought().leftover())).orElse("");
         String packs = "%d × %s".formatted(purchase.packs(), Formats.words(purchase.holds()));
         return new Line(packs, purchase.material(), Formats.words(purchase.price()), Formats.words(purchase.net()), left);
+    }
+
+    /** What all that suppliers sell is called. */
+    public String catalogue() {
+        return Writing.current().spelt("catalogue");
     }
 }

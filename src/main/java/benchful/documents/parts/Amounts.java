@@ -36,7 +36,7 @@ public final class Amounts {
 
     public String words(Quantity amount) {
         if (CUSTOMARY.contains(amount.unit())) {
-            return Formats.words(amount);
+            return Formats.asWritten(amount);
         }
         String metric = Formats.measured(amount);
         return customary ? customary(amount, metric) : metric;
@@ -62,7 +62,7 @@ public final class Amounts {
         if (!customary && rectangle.length().unit() != Unit.INCH) {
             return metric;
         }
-        String inches = Formats.words(new Extent(rectangle.length().in(Unit.INCH), rectangle.width().in(Unit.INCH)));
+        String inches = Formats.asWritten(new Extent(rectangle.length().in(Unit.INCH), rectangle.width().in(Unit.INCH)));
         return brief ? inches : "%s (%s)".formatted(inches, metric);
     }
 
@@ -75,7 +75,7 @@ public final class Amounts {
         } else if (amount.dimension().equals(Dimension.VOLUME)) {
             unit = Unit.FLUID_OUNCE;
         }
-        String words = unit == Unit.PIECE ? metric : Formats.words(amount.in(unit)).replace("floz", "fl oz");
+        String words = unit == Unit.PIECE ? metric : Formats.asWritten(amount.in(unit)).replace("floz", "fl oz");
         return brief || unit == Unit.PIECE ? words : "%s (%s)".formatted(words, metric);
     }
 }

@@ -3,6 +3,7 @@ package benchful.documents.parts;
 import benchful.documents.paper.Version;
 import benchful.studio.Paper;
 import benchful.studio.StudioSpec;
+import benchful.web.Writing;
 import io.quarkus.qute.RawString;
 import java.util.List;
 
@@ -45,6 +46,11 @@ public record PrintHead(String title, String about, String foot, String where, S
 
     public PrintHead {
         bookmarks = List.copyOf(bookmarks);
+    }
+
+    /** As the file says it of itself, after BCP 47. */
+    public String language() {
+        return Writing.current().language();
     }
 
     /** Two lines of large print at the most. */

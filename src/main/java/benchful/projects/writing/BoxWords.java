@@ -1,5 +1,6 @@
 package benchful.projects.writing;
 
+import benchful.web.Writing;
 import io.quarkus.qute.TemplateData;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,8 @@ public record BoxWords(String label, String example, List<String> rules) {
                     "What to do stands on the next lines, a little further in.")));
 
     static BoxWords of(String list) {
-        return WORDS.get(list);
+        BoxWords words = WORDS.get(list);
+        Writing writing = Writing.current();
+        return new BoxWords(words.label, words.example, words.rules.stream().map(writing::spelt).toList());
     }
 }

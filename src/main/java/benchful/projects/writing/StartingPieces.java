@@ -5,6 +5,7 @@ import benchful.projects.ProjectCopies;
 import benchful.projects.ProjectFiles;
 import benchful.projects.ProjectSpec;
 import benchful.web.Pages;
+import benchful.web.Writing;
 import benchful.web.forms.SpecForm;
 import benchful.web.forms.SpecReader.Read;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -48,7 +49,7 @@ public class StartingPieces {
     /** The pieces that come with the program, by craft. */
     public List<Start> all() {
         List<Start> all = new ArrayList<>();
-        FILES.forEach(file -> all.add(new Start(PIECE + file, sheet(file).craft(), sheet(file).name())));
+        FILES.forEach(file -> all.add(new Start(PIECE + file, Writing.current().spelt(sheet(file).craft()), Writing.current().spelt(sheet(file).name()))));
         all.sort(Comparator.comparing(Start::craft));
         return all;
     }

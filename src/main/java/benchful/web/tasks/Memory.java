@@ -1,5 +1,6 @@
 package benchful.web.tasks;
 
+import benchful.web.Writing;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -37,6 +38,9 @@ public class Memory {
 
     private record Kept(Object value, int parts) {}
 
+    /** Answers may hold sentences, so each belongs to the writing in which it was asked for. */
+    private record Asked(Object question, Writing writing) {}
+
     @Inject
     Memory(Workroom room) {
         this(room, Runtime.getRuntime().maxMemory() / SHARE_OF_HEAP / PART_BYTES);
@@ -72,8 +76,12 @@ public class Memory {
      * @throws CancellationException where nobody waits any more
      */
     public <V> V of(Object question, ToIntFunction<V> parts, Supplier<V> work) {
+        return answer(new Asked(question, Writing.current()), parts, work);
+    }
+
+    private <V> V answer(Asked question, ToIntFunction<V> parts, Supplier<V> work) {
         while (true) {
-            Optional<V> known = known(question);
+            Optional<V> known = kept(question);
             if (known.isPresent()) {
                 return known.get();
             }
@@ -86,13 +94,17 @@ public class Memory {
     }
 
     /** The remembered answer; nothing where it has to be worked out. */
-    @SuppressWarnings("unchecked")
     public <V> Optional<V> known(Object question) {
+        return kept(new Asked(question, Writing.current()));
+    }
+
+    @SuppressWarnings("unchecked")
+    private <V> Optional<V> kept(Asked question) {
         return Optional.ofNullable(kept.getIfPresent(question)).map(k -> (V) k.value());
     }
 
     /** Nothing where somebody else was quicker to begin. */
-    private <V> Optional<V> worked(Object question, ToIntFunction<V> parts, Supplier<V> work) {
+    private <V> Optional<V> worked(Asked question, ToIntFunction<V> parts, Supplier<V> work) {
         Task<V> own = new Task<>(Asker.question());
         Task<?> other = underway.putIfAbsent(question, own);
         if (other != null) {

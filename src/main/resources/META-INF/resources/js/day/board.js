@@ -1,7 +1,13 @@
 // Shows the class as it goes on, in the page that came or in the same page gone on with.
 const part = (name, form) => form.querySelector(`[data-${name}]`);
 const two = number => String(number).padStart(2, '0');
-const clock = at => `${two(new Date(at).getHours())}:${two(new Date(at).getMinutes())}`;
+const american = document.documentElement.lang === 'en-US';
+const half = hour => `${hour % 12 || 12}`;
+const clock = at => {
+  const time = new Date(at);
+  const minutes = two(time.getMinutes());
+  return american ? `${half(time.getHours())}:${minutes}\u00a0${time.getHours() < 12 ? 'AM' : 'PM'}` : `${two(time.getHours())}:${minutes}`;
+};
 const minutes = ms => Math.round(ms / 60000);
 
 function left(step, now) {

@@ -39,7 +39,7 @@ final class HoursCheck {
     }
 
     private static void pause(Break pause, List<Meeting> meetings, List<Conflict> conflicts) {
-        String name = "The break \"" + pause.title() + "\"";
+        Sentence name = Sentence.of("The break at %s", pause.start().toLocalTime());
         Duration length = Duration.between(pause.start(), pause.end());
         Duration longest = meetings.stream().map(HoursCheck::length).max(Duration::compareTo).orElse(Duration.ZERO);
         if (length.isNegative() || length.isZero()) {
@@ -48,7 +48,7 @@ final class HoursCheck {
             conflicts.add(wrong(Kind.BREAK_WRONG, Sentence.of("%s takes %s but the class has only %s.", name, MinuteWords.minutes(length), MinuteWords.minutes(longest)),
                     "Shorten the break, or book more hours."));
         } else if (meetings.stream().noneMatch(meeting -> holds(meeting, pause))) {
-            conflicts.add(wrong(Kind.BREAK_WRONG, Sentence.of("%s from %s to %s lies outside the class's hours.", name, pause.start(), pause.end()), "Move it inside a meeting."));
+            conflicts.add(wrong(Kind.BREAK_WRONG, Sentence.of("The break from %s to %s lies outside the class's hours.", pause.start(), pause.end()), "Move it inside a meeting."));
         }
     }
 

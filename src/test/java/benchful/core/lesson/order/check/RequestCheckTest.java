@@ -105,13 +105,13 @@ class RequestCheckTest {
     @Test
     void refusesABreakLongerThanTheClassAndOneOutsideIt() {
         assertThat(refusal(threeSteps().pause("lunch", TEN, TEN.plusHours(3)), Conflict.Kind.BREAK_WRONG))
-                .isEqualTo("The break \"lunch\" takes 3 h but the class has only 2 h. Shorten the break, or book more hours.");
+                .isEqualTo("The break at 10:00 takes 3 h but the class has only 2 h. Shorten the break, or book more hours.");
         assertThat(refusal(threeSteps().pause("lunch", TEN.plusHours(3), TEN.plusHours(4)), Conflict.Kind.BREAK_WRONG))
                 .contains("lies outside the class's hours");
         assertThat(refusal(threeSteps().pause("lunch", TEN.plusHours(1), TEN), Conflict.Kind.BREAK_WRONG)).contains("not after its start");
         assertThat(refusal(threeSteps().pause("lunch", TEN, TEN.plusHours(2)), Conflict.Kind.BREAK_WRONG)).contains("takes 2 h but the class has only 2 h");
         assertThat(refusal(threeSteps().pause("tea", TEN.minusMinutes(10), TEN.plusMinutes(10)), Conflict.Kind.BREAK_WRONG))
-                .isEqualTo("The break \"tea\" from 2025-03-08 09:50 to 2025-03-08 10:10 lies outside the class's hours. Move it inside a meeting.");
+                .isEqualTo("The break from 2025-03-08 09:50 to 2025-03-08 10:10 lies outside the class's hours. Move it inside a meeting.");
         refusal(threeSteps().pause("tea", TEN.plusMinutes(110), TEN.plusMinutes(130)), Conflict.Kind.BREAK_WRONG);
     }
 
