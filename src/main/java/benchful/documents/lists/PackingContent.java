@@ -13,6 +13,7 @@ import benchful.web.Formats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What goes into each kit, what is brought of each material, and what lies on the bench, with a box to tick for each. */
 public record PackingContent(PrintHead head, List<KitRow> kits, List<Material> materials, List<String> bench) {
@@ -74,7 +75,15 @@ public record PackingContent(PrintHead head, List<KitRow> kits, List<Material> m
                 .collect(Collectors.groupingBy(amounts::words, java.util.LinkedHashMap::new, Collectors.counting()))
                 .entrySet().stream().map(entry -> Formats.counted(entry.getValue().intValue(), "kit") + " with " + entry.getKey())
                 .collect(Collectors.joining("; "));
-        String spare = material.need().waste().signum() > 0 ? amounts.words(material.need().waste()) : "";
-        return new Material(material.name(), amounts.words(material.need().total()), kits.isEmpty() ? "on the bench" : kits, spare);
+        String spare = material.sheets() != null ? spare(source, material) : material.need().waste().signum() > 0 ? amounts.words(material.need().waste()) : "";
+        return new Material(material.name(), new Taken(amounts).brought(material), kits.isEmpty() ? "on the bench" : kits, spare);
+    }
+
+    /** How many pieces are cut from sheets that no kit and no bench takes. */
+    private static String spare(PrintSource source, MaterialsPlan.MaterialPlan material) {
+        int cut = material.sheets().sheets().stream().mapToInt(sheet -> sheet.pieces().size()).sum();
+        int taken = Stream.concat(source.needs().kits().stream().flatMap(kit -> kit.contents().stream()), source.needs().bench().stream())
+                .filter(content -> content.material().equals(material.name()) && content.pieces() != null).mapToInt(Kit.Content::pieces).sum();
+        return cut > taken ? Formats.counted(cut - taken, "piece") : "";
     }
 }

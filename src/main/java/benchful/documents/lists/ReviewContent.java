@@ -15,9 +15,9 @@ public record ReviewContent(PrintHead head, List<PlanTable.Day> days, List<Broug
     public record Brought(String material, String amount) {}
 
     public static ReviewContent of(PrintSource source, PrintOptions options) {
-        Amounts amounts = Amounts.briefly(options);
+        Taken taken = new Taken(Amounts.briefly(options));
         List<Brought> brought = source.materials().materials().stream()
-                .map((MaterialsPlan.MaterialPlan material) -> new Brought(material.name(), amounts.words(material.need().total()))).toList();
+                .map((MaterialsPlan.MaterialPlan material) -> new Brought(material.name(), taken.brought(material))).toList();
         PrintHead head = PrintHead.of(source, "Review sheet: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), List.of(new PrintHead.Bookmark("Times", "top"), new PrintHead.Bookmark("Materials", "materials"),
                         new PrintHead.Bookmark("Notes", "notes")));

@@ -1,7 +1,6 @@
 package benchful.documents.lists;
 
 import benchful.catalogue.SupplierSpec;
-import benchful.core.buying.Bought;
 import benchful.core.buying.Purchase;
 import benchful.core.buying.SupplierOrder;
 import benchful.documents.paper.PrintOptions;
@@ -13,8 +12,10 @@ import benchful.plans.materials.MaterialsPlan;
 import benchful.web.Formats;
 import benchful.web.Writing;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Objects;
 
 /**
  * What to buy from whom, by when, and what the shelf already gives.
@@ -35,16 +36,12 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         MaterialsPlan plan = source.materials();
         PrintHead head = PrintHead.of(source, "Shopping list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), bookmarks(plan));
-        List<Order> orders = plan.orders().stream().map(order -> order(source, order, amounts)).toList();
-        List<String> shelf = plan.materials().stream().map(MaterialsPlan.MaterialPlan::bought).filter(bought -> bought.need().compareTo(bought.missing()) > 0)
-                .map(bought -> shelf(bought, amounts)).toList();
+        Map<String, String> left = new HashMap<>();
+        plan.materials().forEach(material -> left.put(material.name(), amounts.words(material.bought().leftover())));
+        List<Order> orders = plan.orders().stream().map(order -> order(source, order, left)).toList();
+        List<String> shelf = plan.materials().stream().map(new Taken(amounts)::fromShelf).filter(taken -> !taken.isEmpty()).toList();
         List<String> missing = plan.unsold().stream().map(material -> amounts.words(material.bought().unmet()) + " " + material.name()).toList();
         return new ShoppingContent(head, orders, plan.orders().isEmpty() ? "" : Formats.words(plan.total()), plan.proof(), source.studio().tax(), shelf, missing);
-    }
-
-    private static String shelf(Bought bought, Amounts amounts) {
-        String taken = amounts.words(bought.need().minus(bought.missing()));
-        return bought.missing().signum() == 0 ? "%s %s".formatted(taken, bought.material()) : "%s of %s %s".formatted(taken, amounts.words(bought.need()), bought.material());
     }
 
     private static List<PrintHead.Bookmark> bookmarks(MaterialsPlan plan) {
@@ -56,10 +53,11 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         return bookmarks;
     }
 
-    private static Order order(PrintSource source, SupplierOrder order, Amounts amounts) {
+    /** @param left by material, taken out where it is said: once for all packs of one material */
+    private static Order order(PrintSource source, SupplierOrder order, Map<String, String> left) {
         String contact = source.file().suppliers().stream().filter(supplier -> supplier.name().equals(order.supplier()))
                 .map(SupplierSpec::contact).filter(words -> words != null).findFirst().orElse("");
-        List<Line> lines = order.purchases().stream().map(purchase -> line(source, purchase, amounts)).toList();
+        List<Line> lines = order.purchases().stream().map(purchase -> line(purchase, left)).toList();
         return new Order(order.supplier(), contact, order.orderBy() == null ? "" : Formats.words(order.orderBy()), warning(order), lines,
                 Formats.words(order.goods()), Formats.words(order.delivery()), Formats.words(order.vat()), Formats.words(order.total()));
     }
@@ -71,11 +69,10 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         return order.shortOfMinimum() == null ? "" : "%s below the minimum order: add something you will need anyway.".formatted(Formats.words(order.shortOfMinimum()));
     }
 
-    private static Line line(PrintSource source, Purchase purchase, Amounts amounts) {
-        Optional<MaterialsPlan.MaterialPlan> material = source.materials().materials().stream().filter(m -> m.name().equals(purchase.material())).findFirst();
-        String left = material.map(m -> amounts.words(m.bought().leftover())).orElse("");
+    private static Line line(Purchase purchase, Map<String, String> left) {
         String packs = "%d × %s".formatted(purchase.packs(), Formats.words(purchase.holds()));
-        return new Line(packs, purchase.material(), Formats.words(purchase.price()), Formats.words(purchase.net()), left);
+        String leftOver = Objects.requireNonNullElse(left.remove(purchase.material()), "");
+        return new Line(packs, purchase.material(), Formats.words(purchase.price()), Formats.words(purchase.net()), leftOver);
     }
 
     /** What all that suppliers sell is called. */

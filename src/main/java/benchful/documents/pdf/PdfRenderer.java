@@ -133,7 +133,7 @@ public final class PdfRenderer {
             builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith(Manuscript.SCHEME + ":"),
                     ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
             builder.useProtocolsStreamImplementation(uri -> new Picture(manuscript, uri), Manuscript.SCHEME);
-            builder.withHtmlContent(manuscript.xhtml(), null);
+            builder.withW3cDocument(LastRows.kept(manuscript.xhtml()), null);
             builder.toStream(out);
             builder.run();
         }

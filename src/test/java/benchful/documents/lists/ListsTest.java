@@ -17,6 +17,7 @@ import benchful.studio.Paper;
 import benchful.web.Formats;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -60,9 +61,11 @@ class ListsTest {
         assertThat(sheet.orders()).hasSameSizeAs(plan.orders());
         plan.materials().forEach(material -> {
             long bought = sheet.orders().stream().flatMap(order -> order.lines().stream()).filter(line -> line.material().equals(material.name())).count();
-            long shelved = sheet.shelf().stream().filter(words -> words.endsWith(" " + material.name())).count();
+            long shelved = sheet.shelf().stream().filter(words -> words.endsWith(" " + material.name()) || words.endsWith(" " + material.name() + ", to be cut")).count();
+            boolean cutFromStock = material.cutting() != null && material.cutting().lengths().stream().anyMatch(length -> !length.bought());
+            boolean counted = material.cutting() == null && material.bought().need().compareTo(material.bought().missing()) > 0;
             assertThat(bought).as("bought " + material.name()).isEqualTo(material.bought().bought().signum());
-            assertThat(shelved).as("on the shelf " + material.name()).isEqualTo(material.bought().need().compareTo(material.bought().missing()) > 0 ? 1 : 0);
+            assertThat(shelved).as("on the shelf " + material.name()).isEqualTo(cutFromStock || counted ? 1 : 0);
         });
         assertThat(sheet.shelf()).contains("74 of 436 amazonite round 6 mm");
         assertThat(sheet.orders()).filteredOn(order -> order.supplier().equals("Ninepin Bead Loft")).singleElement().satisfies(order -> {
@@ -71,6 +74,31 @@ class ListsTest {
             assertThat(order.lines()).extracting(ShoppingContent.Line::material).contains("bead silk 0.6 mm, sea green", "bead silk 0.6 mm, ivory", "bead silk 0.6 mm, grey")
                     .doesNotContain("bead silk 0.6 mm");
         });
+    }
+
+    /** What the cutting sheet cuts from the shelf is what the shopping list takes from it; nobody packs a part of a sheet. */
+    @Test
+    void takesSheetsAndLengthsWhole() {
+        PrintSource cards = PrintSamples.source(PrintSamples.others().get(0));
+        MaterialsPlan.MaterialPlan leather = cards.materials().materials().stream().filter(material -> material.sheets() != null).findFirst().orElseThrow();
+        long onHand = leather.sheets().sheets().stream().filter(sheet -> !sheet.bought()).count();
+        assertThat(onHand).isPositive();
+        assertThat(ShoppingContent.of(cards, A4).shelf()).anyMatch(words -> words.endsWith(leather.name() + ", to be cut"));
+        int all = leather.sheets().sheets().size();
+        String brought = new Taken(Amounts.briefly(A4)).brought(leather);
+        assertThat(brought).startsWith(all + " of ").doesNotContain(".");
+        assertThat(PackingContent.of(cards, A4).materials()).filteredOn(material -> material.name().equals(leather.name())).singleElement()
+                .satisfies(material -> assertThat(material.total()).isEqualTo(brought));
+        assertThat(ReviewContent.of(cards, A4).materials()).contains(new ReviewContent.Brought(leather.name(), brought));
+    }
+
+    /** Packs of two sizes, what is left of them said once. */
+    @Test
+    void saysOnceWhatIsLeftOfAMaterial() {
+        for (PrintSource each : List.of(source, PrintSamples.source(PrintSamples.others().get(5)))) {
+            ShoppingContent.of(each, A4).orders().stream().flatMap(order -> order.lines().stream()).collect(Collectors.groupingBy(ShoppingContent.Line::material)).values()
+                    .forEach(lines -> assertThat(lines.stream().map(ShoppingContent.Line::left).filter(left -> !left.isEmpty())).hasSize(1));
+        }
     }
 
     @Test

@@ -4,6 +4,8 @@ import benchful.core.cutting.patterns.EqualLengths;
 import benchful.core.cutting.sheets.SheetKinds.Layout;
 import benchful.core.cutting.sheets.SheetKinds.Shape;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
@@ -25,24 +27,57 @@ final class SheetFill {
             Comparator.comparingLong((Shape s) -> Math.min(s.length(), s.width())).reversed());
 
     private final SheetKinds kinds;
-    private final int preferred;
-    private final boolean wideRest;
+    private final Manner manner;
+    private final int[] demand;
     private final int[] left;
     private final List<Part> sheets = new ArrayList<>();
     private final List<Integer> which = new ArrayList<>();
 
-    private SheetFill(SheetKinds kinds, int preferred, boolean wideRest) {
+    private SheetFill(SheetKinds kinds, Manner manner, Lot lot) {
         this.kinds = kinds;
-        this.preferred = preferred;
-        this.wideRest = wideRest;
-        this.left = kinds.areas().lengths().stream().mapToInt(EqualLengths::available).toArray();
+        this.manner = manner;
+        this.demand = lot.demand();
+        this.left = lot.sheets().clone();
+    }
+
+    /**
+     * @param preferred the new sheet that is opened where the piece lies on it; {@link #NONE} for the first that it lies on
+     * @param wideRest the kinds of pieces beside which the rest remains as wide as can be
+     */
+    record Manner(int preferred, BitSet wideRest) {
+        static Manner of(int preferred, boolean wide, int kinds) {
+            BitSet rest = new BitSet();
+            rest.set(0, kinds, wide);
+            return new Manner(preferred, rest);
+        }
+    }
+
+    /**
+     * What is laid, on what.
+     *
+     * @param demand [kinds]
+     * @param sheets so many there are of each
+     */
+    record Lot(int[] demand, int[] sheets) {
+        static Lot all(SheetKinds kinds) {
+            return new Lot(kinds.areas().demand(), kinds.areas().lengths().stream().mapToInt(EqualLengths::available).toArray());
+        }
+
+        /** The pieces of some filled sheets, while others stay as they are. */
+        static Lot of(SheetKinds kinds, List<Layout> emptied, List<Layout> kept) {
+            int[] demand = new int[kinds.shapes().size()];
+            emptied.forEach(layout -> Arrays.setAll(demand, kind -> demand[kind] + layout.counts()[kind]));
+            int[] sheets = all(kinds).sheets();
+            kept.stream().filter(layout -> kinds.areas().lengths().get(layout.sheet()).limited()).forEach(layout -> sheets[layout.sheet()]--);
+            return new Lot(demand, sheets);
+        }
     }
 
     /** Layouts that give every piece; empty where the sheets do not reach. */
     static Optional<List<Layout>> fill(SheetKinds kinds) {
         int[] stocks = kinds.areas().stocks().toArray();
         return IntStream.of(stocks.length == 0 ? new int[] {NONE} : stocks).boxed()
-                .flatMap(s -> ORDERS.stream().flatMap(order -> Stream.of(true, false).map(wide -> new SheetFill(kinds, s, wide).filled(order))))
+                .flatMap(s -> ORDERS.stream().flatMap(order -> Stream.of(true, false).map(wide -> new SheetFill(kinds, Manner.of(s, wide, kinds.shapes().size()), Lot.all(kinds)).filled(order))))
                 .filter(Optional::isPresent).map(Optional::get)
                 .min(Comparator.comparingLong(SheetFill::newCost).thenComparing(Comparator.comparingLong(SheetFill::largestRest).reversed()))
                 .map(SheetFill::layouts);
@@ -65,8 +100,8 @@ final class SheetFill {
     }
 
     /** Layouts of the pieces in this order of kinds; empty where the sheets do not reach. */
-    static Optional<List<Layout>> fill(SheetKinds kinds, int preferred, boolean wideRest, List<Integer> order) {
-        return new SheetFill(kinds, preferred, wideRest).filled(order).map(SheetFill::layouts);
+    static Optional<List<Layout>> fill(SheetKinds kinds, Manner manner, Lot lot, List<Integer> order) {
+        return new SheetFill(kinds, manner, lot).filled(order).map(SheetFill::layouts);
     }
 
     private Optional<SheetFill> filled(List<Integer> order) {
@@ -93,7 +128,7 @@ final class SheetFill {
     private boolean put(int kind) {
         Shape shape = kinds.shapes().get(kind);
         List<Part> able = new ArrayList<>(sheets);
-        for (int piece = 0; piece < kinds.areas().demand()[kind]; piece++) {
+        for (int piece = 0; piece < demand[kind]; piece++) {
             @Nullable Place best = best(able, shape);
             if (best == null && open(shape)) {
                 able.add(sheets.get(sheets.size() - 1));
@@ -129,8 +164,8 @@ final class SheetFill {
         if (fitting.length == 0) {
             return false;
         }
-        boolean prefers = preferred != NONE && !kinds.areas().lengths().get(fitting[0]).limited() && holds(preferred, shape);
-        int sheet = prefers ? preferred : fitting[0];
+        boolean prefers = manner.preferred() != NONE && !kinds.areas().lengths().get(fitting[0]).limited() && holds(manner.preferred(), shape);
+        int sheet = prefers ? manner.preferred() : fitting[0];
         left[sheet] -= kinds.areas().lengths().get(sheet).limited() ? 1 : 0;
         which.add(sheet);
         sheets.add(new Part(kinds.sheets().get(sheet).length(), kinds.sheets().get(sheet).width()));
@@ -176,7 +211,7 @@ final class SheetFill {
         void fill(int kind, Shape shape, boolean turned) {
             long along = turned ? shape.width() : shape.length();
             long beside = turned ? shape.length() : shape.width();
-            boolean cutAcross = wideRest == (length - along >= width - beside);
+            boolean cutAcross = manner.wideRest().get(kind) == (length - along >= width - beside);
             Part corner = divided(cutAcross, cutAcross ? along : beside);
             Part inner = corner.divided(!cutAcross, cutAcross ? beside : along);
             inner.piece = CutTree.piece(kind, turned);

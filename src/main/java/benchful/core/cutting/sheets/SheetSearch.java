@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * Finds the layouts whose new sheets cost least.
  *
  * <p>Filling one piece after the other and the bound of the areas settle many classes. Where they differ and all layouts can be
- * listed, {@link CuttingProof} settles it. Else they are filled in many other orders, and the layouts and the bound of {@link ColumnGeneration} are taken, with the gap
+ * listed, {@link CuttingProof} settles it. Else they are filled in many other orders, a few at a time again, and the layouts and the bound of {@link ColumnGeneration} are taken, with the gap
  * known; its layouts are priced by {@link BestLayout}. Once the work is spent, the best that was found is taken.
  */
 final class SheetSearch {
@@ -48,7 +48,7 @@ final class SheetSearch {
     }
 
     private Optional<Found> improve(Optional<List<Layout>> filled, long plain) {
-        Optional<List<Layout>> first = cheaper(filled, ShakenFill.of(kinds, plain, work));
+        Optional<List<Layout>> first = cheaper(filled, ShakenFill.of(kinds, plain, work).map(shaken -> RepackedSheets.of(kinds, shaken, plain, work).layouts()));
         List<Layout> known = new ArrayList<>(first.orElse(List.of()));
         Optional<BestLayout> pricing = BestLayout.of(kinds, work);
         if (pricing.isEmpty()) {
