@@ -46,7 +46,7 @@ class ApiFuzzTest {
         outcomes.tell();
         assertThat(outcomes.faults()).isEmpty();
         assertThat(outcomes.slowest()).isLessThan(Effort.longest());
-        assertThat(outcomes.of("planned")).as("at least a quarter get as far as the plan, and some are refused").isBetween(FILES / 4, FILES - 1);
+        assertThat(outcomes.of("planned")).as("a third do in the long run: a fifth at least get as far as the plan, and some are refused").isBetween(FILES / 5, FILES - 1);
     }
 
     private static byte[] file(long seed) throws IOException {

@@ -1,5 +1,6 @@
 package benchful.documents.handout;
 
+import benchful.catalogue.MaterialSpec;
 import benchful.classes.ClassSetup;
 import benchful.core.SkillLevel;
 import benchful.core.needs.Take;
@@ -10,6 +11,10 @@ import benchful.projects.MaterialLine;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** For whom handouts are printed: each student, or anybody who makes a size. */
 public final class Readers {
@@ -38,17 +43,38 @@ public final class Readers {
     public static List<Handouts.Reader> eachSize(PrintSource source, Version version) {
         Map<String, Handouts.Reader> readers = new LinkedHashMap<>();
         for (Kit kit : source.needs().kits()) {
-            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), kit.contents().stream().map(content -> open(source, content)).toList(), kit.bench(), level(source, null), false, version, path(kit)));
+            readers.putIfAbsent(kit.size(), new Handouts.Reader("", kit.size(), open(source, kit, kit.contents()), open(source, kit, kit.bench()), level(source, null),
+                    false, version, path(kit)));
         }
         return List.copyOf(readers.values());
     }
 
-    /** Where another material was chosen, the project's own stands for the choice. */
-    private static Kit.Content open(PrintSource source, Kit.Content content) {
-        String material = source.file().project().materials().stream().filter(line -> line.offered().contains(content.material()))
-                .map(MaterialLine::material).findFirst().orElse(content.material());
-        return new Kit.Content(content.choice() == null ? content.material() : material, content.amount(), content.pieces(), content.each(), content.rectangle(),
-                content.choice(), null, content.insteadOf(), content.note());
+    private static List<Kit.Content> open(PrintSource source, Kit kit, List<Kit.Content> contents) {
+        return contents.stream().map(content -> open(source, kit, content)).toList();
+    }
+
+    /** Where another material was chosen, the project's own stands for the choice; where kits of the size have different variants, what they are variants of. */
+    private static Kit.Content open(PrintSource source, Kit kit, Kit.Content content) {
+        return content.choice() == null ? content : new Kit.Content(named(source, kit, content), content.amount(), content.pieces(), content.each(), content.rectangle(), content.choice(), null,
+                content.insteadOf(), content.note());
+    }
+
+    private static String named(PrintSource source, Kit kit, Kit.Content content) {
+        Set<String> variants = variants(source, content.material());
+        long had = source.needs().kits().stream().filter(other -> Objects.equals(other.size(), kit.size()))
+                .flatMap(other -> Stream.concat(other.contents().stream(), other.bench().stream())).map(Kit.Content::material).filter(variants::contains).distinct().count();
+        String material = had > 1 ? whole(source, content.material()) : content.material();
+        return source.file().project().materials().stream().filter(line -> line.offered().contains(material)).map(MaterialLine::material).findFirst().orElse(material);
+    }
+
+    /** The names of all variants of what this is a variant of. */
+    private static Set<String> variants(PrintSource source, String material) {
+        String whole = whole(source, material);
+        return source.file().materials().stream().filter(each -> whole.equals(each.variantOf())).map(MaterialSpec::name).collect(Collectors.toSet());
+    }
+
+    private static String whole(PrintSource source, String material) {
+        return source.file().materials().stream().filter(each -> each.name().equals(material) && each.variantOf() != null).map(MaterialSpec::variantOf).findFirst().orElse(material);
     }
 
     private static SkillLevel level(PrintSource source, ClassSetup.Student student) {

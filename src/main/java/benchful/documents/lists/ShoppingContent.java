@@ -37,7 +37,7 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         PrintHead head = PrintHead.of(source, "Shopping list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), bookmarks(plan));
         Map<String, String> left = new HashMap<>();
-        plan.materials().forEach(material -> left.put(material.name(), amounts.words(material.bought().leftover())));
+        plan.materials().forEach(material -> left.put(material.name(), new Taken(amounts).left(material)));
         List<Order> orders = plan.orders().stream().map(order -> order(source, order, left)).toList();
         List<String> shelf = plan.materials().stream().map(new Taken(amounts)::fromShelf).filter(taken -> !taken.isEmpty()).toList();
         List<String> missing = plan.unsold().stream().map(material -> amounts.words(material.bought().unmet()) + " " + material.name()).toList();

@@ -2,6 +2,7 @@ package benchful.documents.lists;
 
 import benchful.core.cutting.CutLength;
 import benchful.core.cutting.CutSheet;
+import benchful.core.quantity.Counted;
 import benchful.core.quantity.Quantity;
 import benchful.documents.parts.Amounts;
 import benchful.plans.materials.MaterialsPlan.MaterialPlan;
@@ -35,6 +36,16 @@ final class Taken {
         Quantity missing = material.bought().missing();
         String taken = amounts.words(need.minus(missing));
         return need.compareTo(missing) <= 0 ? "" : missing.signum() == 0 ? "%s %s".formatted(taken, material.name()) : "%s of %s %s".formatted(taken, amounts.words(need), material.name());
+    }
+
+    /** What will be left: "15.73 m", "0.39 sheets"; of sheets, whatever their size, how many they are worth. */
+    String left(MaterialPlan material) {
+        Quantity left = material.bought().leftover();
+        Counted thing = left.unit().counted();
+        if (left.signum() == 0) {
+            return "none";
+        }
+        return thing == null || thing.sheet() == null || thing.runs() ? amounts.words(left) : "%s %s".formatted(Formats.number(left.amount(), 2), thing.word(left.amount()));
     }
 
     private String sheets(MaterialPlan material, Predicate<CutSheet> which) {

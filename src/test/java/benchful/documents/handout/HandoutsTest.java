@@ -42,6 +42,17 @@ class HandoutsTest {
         source = PrintSamples.source(PrintSamples.strand(), "knotted-strand");
     }
 
+    /** Of two who make the small dish one glazes it green and one clear: their sheet is for both. */
+    @Test
+    void leavesOpenWhatThoseOfASizeChoseDifferently() {
+        PrintSource dishes = PrintSamples.source(PrintSamples.others().get(6));
+        HandoutContent forBoth = alone(dishes);
+        assertThat(forBoth.needed().bench()).contains(new HandoutContent.KitLine(Formats.unparted("25 ml"), "brush-on glaze, lead-free", "your choice of colour"));
+        Kit own = dishes.needs().kits().stream().filter(kit -> "Ottoline Karsk".equals(kit.name())).findFirst().orElseThrow();
+        HandoutContent hers = new Handouts(dishes, new PrintOptions(Paper.A4, Version.NORMAL, false, null, null)).sheet(Readers.of(dishes, own, Version.NORMAL), new PictureBag(Version.NORMAL));
+        assertThat(hers.needed().bench()).contains(new HandoutContent.KitLine(Formats.unparted("25 ml"), "brush-on glaze, lead-free, celadon", ""));
+    }
+
     /**
      * The oval takes 18 x 25 x pi / 4 x 4 mm and 10 ml to spare, 11.41 ml of a mix of 100 g at 1.117 g/ml with 47 g at 1.05 g/ml:
      * 12.49 g, of which 8.50 g and 3.99 g, each rounded up to what the scale shows.
