@@ -169,7 +169,7 @@ public final class Formats {
 
     /** As a hand at the bench measures it: lengths in millimetres below 10 cm, then centimetres, from 2 m on metres; below 10 g to the tenth that its scale shows. In American writing inches stay inches. */
     public static String measured(Quantity amount) {
-        if (Writing.current() == Writing.AMERICAN && UsMeasures.isWrittenIn(amount.unit())) {
+        if (Writing.current() == Writing.AMERICAN && amount.unit().isCustomary()) {
             return UsMeasures.measured(amount);
         }
         if (amount.unit() == Unit.G && amount.amount().stripTrailingZeros().scale() <= 0 && amount.signum() > 0 && amount.compareTo(FINE) < 0) {

@@ -5,13 +5,10 @@ import benchful.core.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Amounts as a bench in the United States writes them: inches in fractions, feet with inches, less than a pound in ounces. */
 final class UsMeasures {
-    private static final Set<Unit> UNITS = Set.of(Unit.INCH, Unit.FOOT, Unit.YARD, Unit.OUNCE, Unit.POUND, Unit.FLUID_OUNCE, Unit.SQUARE_INCH);
-
     /** Parts of an inch that its finest rules show. */
     private static final int FINEST = 64;
     private static final int COARSEST = 16;
@@ -19,11 +16,6 @@ final class UsMeasures {
     private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
 
     private UsMeasures() {}
-
-    /** Whether somebody wrote it in a unit of the United States. */
-    static boolean isWrittenIn(Unit unit) {
-        return UNITS.contains(unit);
-    }
 
     /** "7 1/2", "5/16" where that is what it is, to a 64th of an inch; nothing otherwise. */
     static Optional<String> exact(BigDecimal inches) {

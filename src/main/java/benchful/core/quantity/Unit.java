@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -56,6 +57,7 @@ public final class Unit {
             PIECE, PERCENT, MM, CM, M, INCH, FOOT, YARD, G, KG, OUNCE, POUND, TROY_OUNCE,
             PENNYWEIGHT, GRAIN, ML, LITRE, CM3, TEASPOON, TABLESPOON, FLUID_OUNCE, CUP, PINT, QUART,
             GALLON, CUBIC_INCH, MM2, CM2, M2, SQUARE_INCH, SQUARE_FOOT, SQUARE_YARD, G_PER_CM3);
+    private static final Set<Unit> CUSTOMARY = Set.of(INCH, FOOT, YARD, OUNCE, POUND, FLUID_OUNCE, SQUARE_INCH);
     private static final Map<String, Unit> BY_SYMBOL = MEASURED.stream().collect(Collectors.toMap(Unit::symbol, Function.identity()));
 
     private final String symbol;
@@ -82,6 +84,11 @@ public final class Unit {
     /** Those that amounts are measured in, and pieces. */
     public static List<Unit> measured() {
         return MEASURED;
+    }
+
+    /** Whether a bench in the United States writes what it measures out in it. */
+    public boolean isCustomary() {
+        return CUSTOMARY.contains(this);
     }
 
     /** As it is written: {@code cm}, {@code sheet 70 cm x 50 cm}. */

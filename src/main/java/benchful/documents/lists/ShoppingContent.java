@@ -36,10 +36,11 @@ public record ShoppingContent(PrintHead head, List<Order> orders, String total, 
         MaterialsPlan plan = source.materials();
         PrintHead head = PrintHead.of(source, "Shopping list: " + source.title(), Stylesheet.tables(options.paper(), options.version()),
                 options.paper(), options.version(), bookmarks(plan));
+        Taken taken = new Taken(amounts);
         Map<String, String> left = new HashMap<>();
-        plan.materials().forEach(material -> left.put(material.name(), new Taken(amounts).left(material)));
+        plan.materials().forEach(material -> left.put(material.name(), taken.left(material)));
         List<Order> orders = plan.orders().stream().map(order -> order(source, order, left)).toList();
-        List<String> shelf = plan.materials().stream().map(new Taken(amounts)::fromShelf).filter(taken -> !taken.isEmpty()).toList();
+        List<String> shelf = plan.materials().stream().map(taken::fromShelf).filter(words -> !words.isEmpty()).toList();
         List<String> missing = plan.unsold().stream().map(material -> amounts.words(material.bought().unmet()) + " " + material.name()).toList();
         return new ShoppingContent(head, orders, plan.orders().isEmpty() ? "" : Formats.words(plan.total()), plan.proof(), source.studio().tax(), shelf, missing);
     }

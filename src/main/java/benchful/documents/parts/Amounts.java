@@ -8,15 +8,12 @@ import benchful.documents.paper.PrintOptions;
 import benchful.plans.materials.kits.Kit;
 import benchful.web.Formats;
 import java.math.RoundingMode;
-import java.util.Set;
 
 /**
  * Amounts as a hand at the bench measures them: lengths in millimetres below 10 cm, then centimetres, then metres. Where US customary units are wanted,
  * or where an amount was written in US customary units, those come first.
  */
 public final class Amounts {
-    private static final Set<Unit> CUSTOMARY = Set.of(Unit.INCH, Unit.FOOT, Unit.YARD, Unit.OUNCE, Unit.POUND, Unit.FLUID_OUNCE, Unit.SQUARE_INCH);
-
     private final boolean customary;
     private final boolean brief;
 
@@ -35,7 +32,7 @@ public final class Amounts {
     }
 
     public String words(Quantity amount) {
-        if (CUSTOMARY.contains(amount.unit())) {
+        if (amount.unit().isCustomary()) {
             return Formats.asWritten(amount);
         }
         String metric = Formats.measured(amount);
@@ -45,7 +42,7 @@ public final class Amounts {
     /** In the unit it was written in, so that measures of one piece read alike. */
     public String asWritten(Quantity amount) {
         String written = Formats.words(amount);
-        return customary && !CUSTOMARY.contains(amount.unit()) ? customary(amount, written) : written;
+        return customary && !amount.unit().isCustomary() ? customary(amount, written) : written;
     }
 
     /** "54", "2 × 10 mm", "3 of 102 × 76 mm", "1.24 m". */

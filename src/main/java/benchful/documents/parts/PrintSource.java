@@ -90,12 +90,12 @@ public record PrintSource(
         return meetings.size() == 1 ? hours(meetings.get(0)) : hours(meetings.get(0)) + ", first of %d meetings".formatted(meetings.size());
     }
 
-    /** All of them: "Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30". */
     /** Day and hours of one, the first being 0. */
     public String meeting(int index) {
         return hours(file.setup().meetings().get(index));
     }
 
+    /** All of them: "Thu 18 Mar 2027, 18:30 to 21:00; Thu 25 Mar 2027, 18:30 to 20:30". */
     public String meetings() {
         return file.setup().meetings().stream().map(PrintSource::hours).collect(Collectors.joining("; "));
     }

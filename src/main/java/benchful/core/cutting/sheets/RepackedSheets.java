@@ -23,15 +23,14 @@ final class RepackedSheets {
     private static final long MOST_STEPS = 60_000_000;
 
     private final SheetKinds kinds;
-    private final Work work;
+    private final Cooling cooling;
     private final Random random = new Random(1);
     private final int[] stocks;
     private FilledSheets now;
-    private long steps;
 
     private RepackedSheets(SheetKinds kinds, FilledSheets start, Work work) {
         this.kinds = kinds;
-        this.work = work;
+        this.cooling = new Cooling(TRIES, MOST_STEPS, HEAT, work);
         this.stocks = kinds.areas().stocks().toArray();
         this.now = start;
     }
@@ -47,8 +46,8 @@ final class RepackedSheets {
 
     private FilledSheets repacked(long aim) {
         FilledSheets best = now;
-        for (int count = 0; count < TRIES && steps < MOST_STEPS && !work.isSpent() && best.cost() > aim; count++) {
-            repack(HEAT * (1 - Math.max((double) count / TRIES, (double) steps / MOST_STEPS)));
+        while (cooling.goesOn() && best.cost() > aim) {
+            repack(cooling.next());
             best = now.isNoWorseThan(best) ? now : best;
         }
         return best;
@@ -61,19 +60,13 @@ final class RepackedSheets {
         List<Layout> kept = all.subList(taken, all.size());
         FilledSheets out = FilledSheets.of(kinds, all.subList(0, taken));
         SheetFill.Lot lot = SheetFill.Lot.of(kinds, out.layouts(), kept);
-        spend(lot);
+        cooling.spend(IntStream.of(lot.demand()).sum());
         SheetFill.fill(kinds, manner(), lot, order(lot)).map(layouts -> FilledSheets.of(kinds, layouts)).filter(found -> found.isTakenFor(out, heat, random))
                 .ifPresent(found -> {
                     List<Layout> sheets = new ArrayList<>(found.layouts());
                     sheets.addAll(kept);
                     now = FilledSheets.of(kinds, sheets);
                 });
-    }
-
-    private void spend(SheetFill.Lot lot) {
-        long pieces = IntStream.of(lot.demand()).sum();
-        work.spend(pieces * pieces);
-        steps += pieces * pieces;
     }
 
     /** The larger first, now strictly, now hardly. */

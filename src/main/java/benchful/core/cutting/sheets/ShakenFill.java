@@ -22,16 +22,17 @@ final class ShakenFill {
     private static final long MOST_STEPS = 20_000_000;
 
     private final SheetKinds kinds;
-    private final Work work;
+    private final Cooling cooling;
+    private final SheetFill.Lot lot;
     private final Random random = new Random(1);
     private final int[] stocks;
     private List<Integer> order;
     private BitSet wideRest = new BitSet();
-    private long steps;
 
     private ShakenFill(SheetKinds kinds, Work work) {
         this.kinds = kinds;
-        this.work = work;
+        this.cooling = new Cooling(TRIES, MOST_STEPS, HEAT, work);
+        this.lot = SheetFill.Lot.all(kinds);
         this.order = IntStream.range(0, kinds.shapes().size()).boxed().toList();
         this.stocks = kinds.areas().stocks().toArray();
     }
@@ -48,8 +49,8 @@ final class ShakenFill {
     private Optional<FilledSheets> shaken(long aim) {
         Optional<FilledSheets> now = filled(order, stocks[0], wideRest);
         Optional<FilledSheets> best = now;
-        for (int count = 0; count < TRIES && steps < MOST_STEPS && !work.isSpent() && best.filter(plan -> plan.cost() <= aim).isEmpty(); count++) {
-            now = next(now, HEAT * (1 - Math.max((double) count / TRIES, (double) steps / MOST_STEPS)));
+        while (cooling.goesOn() && best.filter(plan -> plan.cost() <= aim).isEmpty()) {
+            now = next(now, cooling.next());
             best = better(best, now);
         }
         return best;
@@ -87,9 +88,7 @@ final class ShakenFill {
     }
 
     private Optional<FilledSheets> filled(List<Integer> by, int preferred, BitSet wide) {
-        long spent = (long) kinds.areas().pieces() * kinds.areas().pieces();
-        work.spend(spent);
-        steps += spent;
-        return SheetFill.fill(kinds, new SheetFill.Manner(preferred, wide), SheetFill.Lot.all(kinds), by).map(layouts -> FilledSheets.of(kinds, layouts));
+        cooling.spend(kinds.areas().pieces());
+        return SheetFill.fill(kinds, new SheetFill.Manner(preferred, wide), lot, by).map(layouts -> FilledSheets.of(kinds, layouts));
     }
 }
